@@ -1,0 +1,39 @@
+package hushmaze.assess;
+
+import hushmaze.quantity.Band;
+
+/**
+ * One band of one path. Losses are insertion losses in dB: level in the room through the bare opening minus level
+ * through the box.
+ *
+ * @param band octave or third octave
+ * @param noise level at the microphone through the bare opening, dB
+ * @param allowed level this path may make at the microphone, dB; negative infinity if nothing is left for it
+ * @param needed insertion loss needed, dB; positive infinity if nothing is left
+ * @param estimate handbook estimate of the path
+ * @param quick quick wave method; null when not run
+ * @param wave wave solution; null when not run
+ * @param walls through the box's own walls and joints
+ * @param low pessimistic edge of the whole box
+ * @param likely of the whole box
+ * @param high optimistic edge of the whole box
+ * @param level at the microphone through the box, pessimistic edge, dB
+ */
+public record BandResult(
+        Band band,
+        double noise,
+        double allowed,
+        double needed,
+        double estimate,
+        Double quick,
+        Double wave,
+        double walls,
+        double low,
+        double likely,
+        double high,
+        double level) {
+    /** Pessimistic edge less what is needed, dB. */
+    public double margin() {
+        return low - needed;
+    }
+}

@@ -1,0 +1,90 @@
+package hushmaze.assess;
+
+import hushmaze.air.PathAir;
+import hushmaze.build.CutList;
+import hushmaze.build.SheetLayout;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.Band;
+import hushmaze.quantity.Notice;
+import hushmaze.solid.Solid;
+import hushmaze.sound.LossTerm;
+import java.util.List;
+
+/**
+ * One vent path judged.
+ *
+ * @param path with its box
+ * @param solid of the box
+ * @param quiet verdict on the sound
+ * @param air verdict on the air
+ * @param fits verdict on the space
+ * @param buildable verdict on parts and sheets
+ * @param thirds third-octave bands, lowest first
+ * @param octaves octave bands, lowest first
+ * @param terms of the estimate
+ * @param pathAir the air through the box
+ * @param cutList what to cut
+ * @param layouts one per material and thickness, boards first
+ * @param notices about this path
+ */
+public record PathResult(
+        VentPath path,
+        Solid solid,
+        Quiet quiet,
+        Air air,
+        Fits fits,
+        Buildable buildable,
+        List<BandResult> thirds,
+        List<BandResult> octaves,
+        List<LossTerm> terms,
+        PathAir pathAir,
+        CutList cutList,
+        List<SheetLayout> layouts,
+        List<Notice> notices) {
+    /**
+     * @param ok whether the pessimistic edge meets the target
+     * @param margin in the governing octave band, or for a dB(A) target of the whole, dB
+     * @param governing the octave band with the least margin
+     * @param wallsGovern whether in that band the walls let through more than the path
+     * @param rating of what comes through this box, pessimistic edge, without the room's own noise
+     */
+    public record Quiet(boolean ok, double margin, Band governing, boolean wallsGovern, Rating rating) {}
+
+    /**
+     * @param ok whether pressure drop (high edge) and velocities keep their limits
+     * @param pressureOk whether the pressure drop does
+     * @param velocityOk whether the velocities do
+     */
+    public record Air(boolean ok, boolean pressureOk, boolean velocityOk) {}
+
+    /**
+     * @param ok whether the box goes into the space
+     * @param width of the box along the surface of the opening, m
+     * @param height of the box along that surface, the other way, m
+     * @param depth of the box away from that surface, m
+     */
+    public record Fits(boolean ok, double width, double height, double depth) {}
+
+    /**
+     * @param ok whether the parts close, all fit on sheets in stock and the mass keeps its limit
+     * @param mass of boards and liner, kg
+     * @param panels number of boards to cut
+     * @param linerPieces number of liner pieces to cut
+     * @param sheets number of board sheets
+     * @param waste share of the board sheets that is left over, 0 to 1
+     */
+    public record Buildable(boolean ok, double mass, int panels, int linerPieces, int sheets, double waste) {}
+
+    public PathResult {
+        thirds = List.copyOf(thirds);
+        octaves = List.copyOf(octaves);
+        terms = List.copyOf(terms);
+        layouts = List.copyOf(layouts);
+        notices = List.copyOf(notices);
+    }
+
+    /** Whether all four verdicts are good. */
+    public boolean ok() {
+        return quiet.ok() && air.ok() && fits.ok() && buildable.ok();
+    }
+}

@@ -1,0 +1,23 @@
+package hushmaze.assess;
+
+import hushmaze.quantity.Spectrum;
+
+/**
+ * The room with all its paths at work.
+ *
+ * @param pressure above the house with the door shut, Pa; null when it was not computed
+ * @param co2Steady carbon dioxide after a long time, as a fraction by volume; null when no air is supplied
+ * @param temperatureRise of the supplied air by the room's heat, K; null when no air is supplied
+ * @param supply air supplied, m³/s
+ * @param extract air taken out by return and exhaust paths, m³/s
+ * @param level all paths and the room's own noise, pessimistic edge, third octaves, dB
+ * @param rating of that level
+ */
+public record RoomResult(
+        Double pressure,
+        Double co2Steady,
+        Double temperatureRise,
+        double supply,
+        double extract,
+        Spectrum level,
+        Rating rating) {}

@@ -1,0 +1,37 @@
+package hushmaze.build;
+
+import hushmaze.material.Sheet;
+import java.util.List;
+
+/**
+ * One sheet with the panels on it.
+ *
+ * @param sheet size used
+ * @param trim taken off every edge first, m
+ * @param kerf width of every cut, m
+ * @param cuts of the trimmed sheet; distances start at the trimmed corner
+ * @param panels where they come to lie, from the sheet's own untrimmed corner
+ */
+public record SheetPlan(Sheet sheet, double trim, double kerf, CutNode cuts, List<Placed> panels) {
+    /**
+     * A panel on a sheet.
+     *
+     * @param mark of the panel
+     * @param x along the sheet's length, from the untrimmed corner, m
+     * @param y along the sheet's width, m
+     * @param length along the sheet's length, m
+     * @param width along the sheet's width, m
+     * @param rotated whether the panel's own length lies across the sheet
+     */
+    public record Placed(String mark, double x, double y, double length, double width, boolean rotated) {}
+
+    public SheetPlan {
+        panels = List.copyOf(panels);
+    }
+
+    /** Share of the sheet that does not become a panel, 0 to 1. */
+    public double waste() {
+        double used = panels.stream().mapToDouble(p -> p.length() * p.width()).sum();
+        return 1 - used / (sheet.length() * sheet.width());
+    }
+}

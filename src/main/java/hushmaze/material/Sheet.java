@@ -1,0 +1,37 @@
+package hushmaze.material;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Measured;
+import hushmaze.quantity.Unit;
+
+/**
+ * A size in which board or liner is sold, or an offcut on hand.
+ *
+ * @param name as bought
+ * @param length along the sheet's long side, and along the grain if it has one, m
+ * @param width m
+ * @param price of one sheet in the user's currency; may be absent
+ * @param stock how many there are; absent for as many as needed
+ * @param source where the numbers are from
+ */
+public record Sheet(
+        String name,
+        @Measured(Unit.MILLIMETRE) double length,
+        @Measured(Unit.MILLIMETRE) double width,
+        @MayBeAbsent Double price,
+        @MayBeAbsent Integer stock,
+        String source) {
+    public Sheet {
+        InvalidValue.text("name", name, 80);
+        InvalidValue.within("length", length, 0.05, 10, Unit.MILLIMETRE);
+        InvalidValue.within("width", width, 0.05, 10, Unit.MILLIMETRE);
+        if (price != null) {
+            InvalidValue.within("price", price, 0, 1e6, Unit.NUMBER);
+        }
+        if (stock != null) {
+            InvalidValue.within("stock", stock, 0, 100_000);
+        }
+        InvalidValue.text("source", source, 400);
+    }
+}

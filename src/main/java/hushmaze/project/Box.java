@@ -1,0 +1,146 @@
+package hushmaze.project;
+
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.LengthFormat;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Measured;
+import hushmaze.quantity.Unit;
+import hushmaze.quantity.UnitSystem;
+import java.util.List;
+
+/**
+ * A rectangular box with an air path folded in one plane and extruded across the third direction. All clear sizes are
+ * between liner faces.
+ *
+ * <p>Directions: x along the passes, y across them (the path folds in x and y), z along the clear height. The two faces
+ * across z are the broad faces: the back at the low end, against the wall or floor, and the front.
+ *
+ * @param form maze of passes or one offset chamber
+ * @param passes number of passes side by side, 1 to 6; 1 for an offset chamber
+ * @param clearWidth of every pass, or of the chamber, across y, m
+ * @param clearHeight across z, m
+ * @param clearLength of every pass, between the lined ends, along x, m
+ * @param turnGap from a baffle's tip to the liner face of the end it faces, m; not used with one pass
+ * @param shell boards of every outer wall, innermost layer first, 1 to 3 layers
+ * @param baffleBoard board of the baffles
+ * @param baffleLayers layers of board in every baffle, 1 or 2
+ * @param liner lining; absent for a bare box
+ * @param linedFaces which faces carry it
+ * @param inlet where the air enters, in the first pass
+ * @param outlet where it leaves, in the last pass
+ */
+public record Box(
+        Form form,
+        int passes,
+        @Measured(Unit.MILLIMETRE) double clearWidth,
+        @Measured(Unit.MILLIMETRE) double clearHeight,
+        @Measured(Unit.MILLIMETRE) double clearLength,
+        @Measured(Unit.MILLIMETRE) double turnGap,
+        List<Board> shell,
+        Board baffleBoard,
+        int baffleLayers,
+        @MayBeAbsent Liner liner,
+        LinedFaces linedFaces,
+        Port inlet,
+        Port outlet) {
+    /** The two forms of a box. */
+    public enum Form {
+        /** One to six passes with baffles between them. */
+        MAZE,
+        /** One chamber whose openings are out of line. */
+        OFFSET_CHAMBER
+    }
+
+    /** Most passes a box may have. */
+    public static final int MAX_PASSES = 6;
+    /** Shortest useful baffle, from its fixed end to its tip, m. */
+    public static final double MIN_BAFFLE = 0.05;
+
+    public Box {
+        InvalidValue.present("form", form);
+        InvalidValue.within("passes", passes, 1, form == Form.MAZE ? MAX_PASSES : 1);
+        InvalidValue.within("clearWidth", clearWidth, 0.001, 3, Unit.MILLIMETRE);
+        InvalidValue.within("clearHeight", clearHeight, 0.02, 3, Unit.MILLIMETRE);
+        InvalidValue.within("clearLength", clearLength, 0.05, 5, Unit.MILLIMETRE);
+        if (passes > 1) {
+            InvalidValue.within("turnGap", turnGap, 0.001, clearLength - MIN_BAFFLE, Unit.MILLIMETRE);
+        } else {
+            InvalidValue.within("turnGap", turnGap, 0, 5, Unit.MILLIMETRE);
+        }
+        shell = List.copyOf(InvalidValue.present("shell", shell));
+        if (shell.isEmpty() || shell.size() > 3) {
+            throw new InvalidValue("shell", shell.size() + " layers", "1 to 3 layers of board", "");
+        }
+        InvalidValue.present("baffleBoard", baffleBoard);
+        InvalidValue.within("baffleLayers", baffleLayers, 1, 2);
+        InvalidValue.present("linedFaces", linedFaces);
+        if (liner == null && !linedFaces.equals(LinedFaces.NONE)) {
+            throw new InvalidValue("liner", "nothing", "given when faces are lined", "");
+        }
+        if (liner != null && liner.thickness() > clearWidth) {
+            throw new InvalidValue(
+                    "liner.thickness",
+                    millimetres(liner.thickness()),
+                    "no thicker than the clear width of the pass, " + millimetres(clearWidth),
+                    "mm");
+        }
+        requirePort("inlet", InvalidValue.present("inlet", inlet), form, clearWidth, clearHeight, clearLength);
+        requirePort("outlet", InvalidValue.present("outlet", outlet), form, clearWidth, clearHeight, clearLength);
+    }
+
+    /** Thickness of the whole outer wall, m. */
+    public double shellThickness() {
+        return shell.stream().mapToDouble(Board::thickness).sum();
+    }
+
+    /** Thickness of one baffle without its liner, m. */
+    public double baffleThickness() {
+        return baffleLayers * baffleBoard.thickness();
+    }
+
+    /** Thickness of the liner on the long sides, m; zero if they are bare. */
+    public double wallLiner() {
+        return linedFaces.walls() ? liner.thickness() : 0;
+    }
+
+    /** Thickness of the liner on each face of a baffle, m; zero if they are bare. */
+    public double baffleLiner() {
+        return linedFaces.baffles() ? liner.thickness() : 0;
+    }
+
+    /** Thickness of the liner on the ends, m; zero if they are bare. */
+    public double endLiner() {
+        return linedFaces.ends() ? liner.thickness() : 0;
+    }
+
+    /** Thickness of the liner on the broad faces, m; zero if they are bare. */
+    public double broadLiner() {
+        return linedFaces.broad() ? liner.thickness() : 0;
+    }
+
+    private static void requirePort(
+            String field, Port port, Form form, double clearWidth, double clearHeight, double clearLength) {
+        boolean end = port.face() == PortFace.END;
+        double widthRoom = end ? clearWidth : clearLength;
+        double heightRoom = port.face().isBroad() ? clearWidth : clearHeight;
+        double distance = end && form == Form.MAZE ? 0 : port.edgeDistance();
+        double slack = 1e-9;
+        if (port.width() + distance > widthRoom + slack) {
+            throw new InvalidValue(
+                    field + ".width",
+                    millimetres(port.width()) + " plus the edge distance " + millimetres(distance),
+                    "within the pass, " + millimetres(widthRoom),
+                    "mm");
+        }
+        if (port.height() > heightRoom + slack) {
+            throw new InvalidValue(
+                    field + ".height", millimetres(port.height()), "within the pass, " + millimetres(heightRoom), "mm");
+        }
+    }
+
+    private static String millimetres(double metres) {
+        return LengthFormat.bare(metres, UnitSystem.METRIC);
+    }
+}

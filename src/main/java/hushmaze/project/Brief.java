@@ -1,0 +1,44 @@
+package hushmaze.project;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Measured;
+import hushmaze.quantity.Unit;
+
+/**
+ * What one vent path is asked to do.
+ *
+ * @param opening the bare opening
+ * @param flow air through the path, m³/s
+ * @param maxPressureDrop most the path may cost at that flow, Pa
+ * @param maxPathVelocity fastest air inside the box, m/s
+ * @param maxOpeningVelocity fastest air at the room end, m/s
+ * @param noise through the bare opening
+ * @param noiseShare share of the allowed noise energy this path may use, 0 to 1; absent for an equal share
+ * @param space room there is for the box
+ * @param construction materials and connections wished for
+ */
+public record Brief(
+        Opening opening,
+        @Measured(Unit.LITRE_PER_SECOND) double flow,
+        @Measured(Unit.PASCAL) double maxPressureDrop,
+        @Measured(Unit.METRE_PER_SECOND) double maxPathVelocity,
+        @Measured(Unit.METRE_PER_SECOND) double maxOpeningVelocity,
+        Noise noise,
+        @MayBeAbsent Double noiseShare,
+        Space space,
+        Construction construction) {
+    public Brief {
+        InvalidValue.present("opening", opening);
+        InvalidValue.within("flow", flow, 1e-4, 5, Unit.LITRE_PER_SECOND);
+        InvalidValue.within("maxPressureDrop", maxPressureDrop, 0.1, 2000, Unit.PASCAL);
+        InvalidValue.within("maxPathVelocity", maxPathVelocity, 0.1, 20, Unit.METRE_PER_SECOND);
+        InvalidValue.within("maxOpeningVelocity", maxOpeningVelocity, 0.1, 20, Unit.METRE_PER_SECOND);
+        InvalidValue.present("noise", noise);
+        if (noiseShare != null) {
+            InvalidValue.within("noiseShare", noiseShare, 0.001, 1, Unit.NUMBER);
+        }
+        InvalidValue.present("space", space);
+        InvalidValue.present("construction", construction);
+    }
+}

@@ -1,0 +1,42 @@
+package hushmaze.project;
+
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Measured;
+import hushmaze.quantity.Unit;
+
+/**
+ * What the box shall be made of and how it shall be connected.
+ *
+ * @param board for shell and baffles
+ * @param shellLayers layers of board in every wall, 1 to 3
+ * @param baffleLayers layers of board in every baffle, 1 or 2
+ * @param liner lining of the path
+ * @param linedBroadFaces whether the broad faces are lined too
+ * @param inletFace face through which the air enters the box
+ * @param outletFace face through which it leaves
+ * @param maxMass heaviest box that can be handled, kg; absent for no limit
+ */
+public record Construction(
+        Board board,
+        int shellLayers,
+        int baffleLayers,
+        Liner liner,
+        boolean linedBroadFaces,
+        PortFace inletFace,
+        PortFace outletFace,
+        @MayBeAbsent @Measured(Unit.KILOGRAM) Double maxMass) {
+    public Construction {
+        InvalidValue.present("board", board);
+        InvalidValue.within("shellLayers", shellLayers, 1, 3);
+        InvalidValue.within("baffleLayers", baffleLayers, 1, 2);
+        InvalidValue.present("liner", liner);
+        InvalidValue.present("inletFace", inletFace);
+        InvalidValue.present("outletFace", outletFace);
+        if (maxMass != null) {
+            InvalidValue.within("maxMass", maxMass, 1, 2000, Unit.KILOGRAM);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package hushmaze.project;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.UnitSystem;
+import java.util.List;
+
+/**
+ * One room with its vent paths: everything the program needs to know, and nothing it can compute.
+ *
+ * @param formatVersion of the file; see {@link #FORMAT_VERSION}
+ * @param name of the project, also used in file names
+ * @param titleBlock what is written on the drawings
+ * @param units in which sizes are shown and printed
+ * @param room the quiet room
+ * @param stock what can be bought
+ * @param paths one or more
+ */
+public record Project(
+        int formatVersion,
+        String name,
+        TitleBlock titleBlock,
+        UnitSystem units,
+        Room room,
+        Stock stock,
+        List<VentPath> paths) {
+    /** The format this program writes; it reads this one and older ones. */
+    public static final int FORMAT_VERSION = 1;
+    /** Most vent paths a project may have. */
+    public static final int MAX_PATHS = 12;
+
+    public Project {
+        InvalidValue.within("formatVersion", formatVersion, 1, FORMAT_VERSION);
+        InvalidValue.text("name", name, 60);
+        InvalidValue.present("titleBlock", titleBlock);
+        InvalidValue.present("units", units);
+        InvalidValue.present("room", room);
+        InvalidValue.present("stock", stock);
+        paths = List.copyOf(InvalidValue.present("paths", paths));
+        if (paths.isEmpty() || paths.size() > MAX_PATHS) {
+            throw new InvalidValue("paths", paths.size() + " vent paths", "1 to " + MAX_PATHS + " vent paths", "");
+        }
+        if (paths.stream().map(VentPath::name).distinct().count() != paths.size()) {
+            throw new InvalidValue("paths", "two paths of the same name", "differently named paths", "");
+        }
+    }
+
+    /** The same project with other paths. */
+    public Project withPaths(List<VentPath> others) {
+        return new Project(formatVersion, name, titleBlock, units, room, stock, others);
+    }
+}

@@ -1,0 +1,61 @@
+package hushmaze.project;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Measured;
+import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
+import java.util.List;
+
+/**
+ * The quiet room.
+ *
+ * @param name of the room
+ * @param volume m³
+ * @param people how many are in it at once
+ * @param co2PerPerson carbon dioxide each gives off, m³/s
+ * @param outdoorCo2 carbon dioxide in the air supplied, as a fraction by volume
+ * @param heatGain heat of people, lights and machines together, W
+ * @param absorptionArea equivalent absorption area per octave band 63 Hz to 8 kHz, m²
+ * @param microphoneDistance from the room end of the air path to the microphone or listener, m
+ * @param airTemperature °C
+ * @param altitude above the sea, m
+ * @param ownNoise what the room has by itself with the air off, dB; absent when nothing is known of it
+ * @param target how quiet it shall be
+ */
+public record Room(
+        String name,
+        @Measured(Unit.CUBIC_METRE) double volume,
+        int people,
+        @Measured(Unit.LITRE_PER_SECOND) double co2PerPerson,
+        @Measured(Unit.PARTS_PER_MILLION) double outdoorCo2,
+        @Measured(Unit.WATT) double heatGain,
+        @Measured(Unit.SQUARE_METRE) List<Double> absorptionArea,
+        @Measured(Unit.METRE) double microphoneDistance,
+        @Measured(Unit.CELSIUS) double airTemperature,
+        @Measured(Unit.METRE) double altitude,
+        @MayBeAbsent Spectrum ownNoise,
+        Target target) {
+    private static final int OCTAVES = 8;
+
+    public Room {
+        InvalidValue.text("name", name, 80);
+        InvalidValue.within("volume", volume, 1, 5000, Unit.CUBIC_METRE);
+        InvalidValue.within("people", people, 0, 500);
+        InvalidValue.within("co2PerPerson", co2PerPerson, 0, 1e-4, Unit.LITRE_PER_SECOND);
+        InvalidValue.within("outdoorCo2", outdoorCo2, 0, 0.005, Unit.PARTS_PER_MILLION);
+        InvalidValue.within("heatGain", heatGain, 0, 1e5, Unit.WATT);
+        absorptionArea = List.copyOf(InvalidValue.present("absorptionArea", absorptionArea));
+        if (absorptionArea.size() != OCTAVES) {
+            throw new InvalidValue(
+                    "absorptionArea", absorptionArea.size() + " values", OCTAVES + " values, 63 Hz to 8 kHz", "");
+        }
+        for (double area : absorptionArea) {
+            InvalidValue.within("absorptionArea", area, 0.05, 5000, Unit.SQUARE_METRE);
+        }
+        InvalidValue.within("microphoneDistance", microphoneDistance, 0.1, 20, Unit.METRE);
+        InvalidValue.within("airTemperature", airTemperature, -30, 60, Unit.CELSIUS);
+        InvalidValue.within("altitude", altitude, -400, 4000, Unit.METRE);
+        InvalidValue.present("target", target);
+    }
+}

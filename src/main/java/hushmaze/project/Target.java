@@ -1,0 +1,40 @@
+package hushmaze.project;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
+
+/**
+ * How quiet the room shall be.
+ *
+ * @param kind which rating
+ * @param number NC or NR number, or dB(A); absent for an own spectrum
+ * @param spectrum own limit per band, dB; absent for the ratings
+ * @param source where the wish is from
+ */
+public record Target(
+        Kind kind, @MayBeAbsent Double number, @MayBeAbsent Spectrum spectrum, String source) {
+    /** Kinds of target. */
+    public enum Kind {
+        /** Noise criterion curve. */
+        NC,
+        /** Noise rating curve. */
+        NR,
+        /** A-weighted level. */
+        DBA,
+        /** A limit for every band. */
+        SPECTRUM
+    }
+
+    public Target {
+        InvalidValue.present("kind", kind);
+        switch (kind) {
+            case NC -> InvalidValue.within("number", InvalidValue.present("number", number), 15, 70, Unit.NUMBER);
+            case NR -> InvalidValue.within("number", InvalidValue.present("number", number), 0, 70, Unit.NUMBER);
+            case DBA -> InvalidValue.within("number", InvalidValue.present("number", number), 10, 90, Unit.NUMBER);
+            case SPECTRUM -> InvalidValue.present("spectrum", spectrum);
+        }
+        InvalidValue.text("source", source, 400);
+    }
+}

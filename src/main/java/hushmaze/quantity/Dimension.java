@@ -1,0 +1,30 @@
+package hushmaze.quantity;
+
+/** What kind of thing a number measures. */
+public enum Dimension {
+    LENGTH("a length"),
+    AREA("an area"),
+    VOLUME("a volume"),
+    FLOW("an airflow"),
+    VELOCITY("a velocity"),
+    PRESSURE("a pressure"),
+    MASS("a mass"),
+    DENSITY("a density"),
+    FLOW_RESISTIVITY("a flow resistivity"),
+    POWER("a power"),
+    TEMPERATURE("a temperature"),
+    LEVEL("a level"),
+    FRACTION("a fraction"),
+    CONCENTRATION("a concentration");
+
+    private final String words;
+
+    Dimension(String words) {
+        this.words = words;
+    }
+
+    /** "a length", "an airflow": for messages. */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,108 @@
+package hushmaze.quantity;
+
+import java.util.Locale;
+
+/**
+ * A value that cannot be accepted, with everything a message needs: which field, what was given, what the limit is and in
+ * which unit.
+ */
+public final class InvalidValue extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    private final String field;
+    private final String given;
+    private final String limit;
+    private final String unit;
+
+    /**
+     * @param field name of the component, as in the record
+     * @param given the value as a person would write it
+     * @param limit what is asked: "at least 10", "a number"
+     * @param unit symbol of the unit, may be empty
+     */
+    public InvalidValue(String field, String given, String limit, String unit) {
+        super(field + ": " + given + (unit.isEmpty() ? "" : " " + unit) + " is not accepted; it must be " + limit
+                + (unit.isEmpty() ? "" : " " + unit));
+        this.field = field;
+        this.given = given;
+        this.limit = limit;
+        this.unit = unit;
+    }
+
+    public String field() {
+        return field;
+    }
+
+    public String given() {
+        return given;
+    }
+
+    public String limit() {
+        return limit;
+    }
+
+    public String unit() {
+        return unit;
+    }
+
+    /** The same problem of a field further down: {@code box} and {@code clearWidth} give {@code box.clearWidth}. */
+    public InvalidValue inside(String parent) {
+        return new InvalidValue(parent + "." + field, given, limit, unit);
+    }
+
+    /**
+     * Requires a finite number within limits, all in SI; the message shows them in the given unit.
+     *
+     * @return the value
+     */
+    public static double within(String field, double si, double min, double max, Unit unit) {
+        if (Double.isNaN(si) || si < min || si > max) {
+            throw new InvalidValue(field, number(unit.fromSi(si)), limits(min, max, unit), unit.symbol());
+        }
+        return si;
+    }
+
+    /** Requires a whole number within limits. */
+    public static int within(String field, int value, int min, int max) {
+        if (value < min || value > max) {
+            throw new InvalidValue(field, Integer.toString(value), "from " + min + " to " + max, "");
+        }
+        return value;
+    }
+
+    /** Requires something to be there. */
+    public static <T> T present(String field, T value) {
+        if (value == null) {
+            throw new InvalidValue(field, "nothing", "given", "");
+        }
+        return value;
+    }
+
+    /** Requires a text that is not blank and not longer than a limit. */
+    public static String text(String field, String value, int maxLength) {
+        present(field, value);
+        if (value.isBlank() || value.length() > maxLength) {
+            throw new InvalidValue(
+                    field,
+                    value.isBlank() ? "a blank text" : value.length() + " characters",
+                    "a text of 1 to " + maxLength + " characters",
+                    "");
+        }
+        return value;
+    }
+
+    private static String limits(double min, double max, Unit unit) {
+        if (max == Double.POSITIVE_INFINITY) {
+            return "at least " + number(unit.fromSi(min));
+        }
+        return "from " + number(unit.fromSi(min)) + " to " + number(unit.fromSi(max));
+    }
+
+    private static String number(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "not a number" : Double.toString(value);
+        }
+        String text = String.format(Locale.ROOT, "%.4f", value);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

@@ -1,0 +1,50 @@
+package hushmaze.quantity;
+
+import java.util.Locale;
+
+/**
+ * Lengths as a builder reads them: millimetres to a tenth where needed, or inches with the nearest 1/32. Rounding for
+ * people happens here and nowhere else.
+ */
+public final class LengthFormat {
+    /** Finest fraction of an inch that is printed. */
+    public static final int DENOMINATOR = 32;
+
+    private static final double INCH_M = 0.0254;
+
+    private LengthFormat() {}
+
+    /** A length in the given system with its unit: "140 mm", "5 1/2 in". */
+    public static String withUnit(double metres, UnitSystem system) {
+        return bare(metres, system) + (system == UnitSystem.INCH ? " in" : " mm");
+    }
+
+    /** A length without its unit: "140", "18.5", "5 1/2", "3/32". */
+    public static String bare(double metres, UnitSystem system) {
+        return system == UnitSystem.INCH ? inches(metres) : millimetres(metres);
+    }
+
+    /** What the printed length differs from the true one, printed minus true, metres. */
+    public static double roundingError(double metres, UnitSystem system) {
+        double step = system == UnitSystem.INCH ? INCH_M / DENOMINATOR : 1e-4;
+        return Math.round(metres / step) * step - metres;
+    }
+
+    private static String millimetres(double metres) {
+        long tenths = Math.round(metres * 1e4);
+        return tenths % 10 == 0 ? Long.toString(tenths / 10) : String.format(Locale.ROOT, "%.1f", tenths / 10.0);
+    }
+
+    private static String inches(double metres) {
+        long parts = Math.round(Math.abs(metres) / INCH_M * DENOMINATOR);
+        long whole = parts / DENOMINATOR;
+        long rest = parts % DENOMINATOR;
+        String sign = metres < 0 && parts != 0 ? "-" : "";
+        if (rest == 0) {
+            return sign + whole;
+        }
+        long common = Long.lowestOneBit(rest);
+        String fraction = rest / common + "/" + DENOMINATOR / common;
+        return sign + (whole == 0 ? fraction : whole + " " + fraction);
+    }
+}

@@ -1,0 +1,30 @@
+package hushmaze.quantity;
+
+/**
+ * Something doubtful about a design, as data; the words are made later.
+ *
+ * @param kind what it is about
+ * @param severity how much it matters
+ * @param part the part or band it is about, as a person would name it; may be empty
+ * @param value the number in question, in SI; null if there is none
+ * @param limit the limit it is held against, in SI; null if there is none
+ * @param unit the unit to show both in
+ */
+public record Notice(NoticeKind kind, Severity severity, String part, Double value, Double limit, Unit unit) {
+    public Notice {
+        InvalidValue.present("kind", kind);
+        InvalidValue.present("severity", severity);
+        InvalidValue.present("part", part);
+        InvalidValue.present("unit", unit);
+    }
+
+    /** A notice without numbers. */
+    public static Notice of(NoticeKind kind, Severity severity, String part) {
+        return new Notice(kind, severity, part, null, null, Unit.NUMBER);
+    }
+
+    /** A notice with a value and its limit, both in SI. */
+    public static Notice of(NoticeKind kind, Severity severity, String part, double value, double limit, Unit unit) {
+        return new Notice(kind, severity, part, value, limit, unit);
+    }
+}

@@ -1,0 +1,95 @@
+package hushmaze.quantity;
+
+import java.math.BigDecimal;
+
+/**
+ * A unit in which people type, read or store a quantity. Inside the program every quantity is in the SI unit of its
+ * dimension (metre, cubic metre per second, pascal, ...); only the edges convert.
+ *
+ * <p>Units that differ from SI by a power of ten are converted by shifting the decimal point of the shortest decimal
+ * form, so that a number written to a file and read back is the same number to the last bit.
+ */
+public enum Unit {
+    METRE(Dimension.LENGTH, "m", "M", 0),
+    MILLIMETRE(Dimension.LENGTH, "mm", "Mm", -3),
+    CENTIMETRE(Dimension.LENGTH, "cm", "Cm", -2),
+    INCH(Dimension.LENGTH, "in", "In", 0.0254),
+    FOOT(Dimension.LENGTH, "ft", "Ft", 0.3048),
+    SQUARE_METRE(Dimension.AREA, "m²", "M2", 0),
+    SQUARE_CENTIMETRE(Dimension.AREA, "cm²", "Cm2", -4),
+    SQUARE_FOOT(Dimension.AREA, "ft²", "Ft2", 0.09290304),
+    CUBIC_METRE(Dimension.VOLUME, "m³", "M3", 0),
+    CUBIC_FOOT(Dimension.VOLUME, "ft³", "Ft3", 0.028316846592),
+    CUBIC_METRE_PER_SECOND(Dimension.FLOW, "m³/s", "M3ps", 0),
+    LITRE_PER_SECOND(Dimension.FLOW, "L/s", "Lps", -3),
+    CUBIC_METRE_PER_HOUR(Dimension.FLOW, "m³/h", "M3ph", 1 / 3600.0),
+    CUBIC_FOOT_PER_MINUTE(Dimension.FLOW, "cfm", "Cfm", 0.028316846592 / 60),
+    METRE_PER_SECOND(Dimension.VELOCITY, "m/s", "Mps", 0),
+    FOOT_PER_MINUTE(Dimension.VELOCITY, "ft/min", "Fpm", 0.3048 / 60),
+    PASCAL(Dimension.PRESSURE, "Pa", "Pa", 0),
+    GIGAPASCAL(Dimension.PRESSURE, "GPa", "GPa", 9),
+    /** Conventional inch of water, 249.08891 Pa. */
+    INCH_OF_WATER(Dimension.PRESSURE, "inH2O", "InH2O", 249.08891),
+    KILOGRAM(Dimension.MASS, "kg", "Kg", 0),
+    POUND(Dimension.MASS, "lb", "Lb", 0.45359237),
+    KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m³", "KgPerM3", 0),
+    PASCAL_SECOND_PER_SQUARE_METRE(Dimension.FLOW_RESISTIVITY, "Pa·s/m²", "PaSPerM2", 0),
+    WATT(Dimension.POWER, "W", "W", 0),
+    CELSIUS(Dimension.TEMPERATURE, "°C", "C", 0),
+    DECIBEL(Dimension.LEVEL, "dB", "Db", 0),
+    NUMBER(Dimension.FRACTION, "", "", 0),
+    PARTS_PER_MILLION(Dimension.CONCENTRATION, "ppm", "Ppm", -6);
+
+    private final Dimension dimension;
+    private final String symbol;
+    private final String suffix;
+    private final int powerOfTen;
+    private final double factor;
+
+    Unit(Dimension dimension, String symbol, String suffix, int powerOfTen) {
+        this.dimension = dimension;
+        this.symbol = symbol;
+        this.suffix = suffix;
+        this.powerOfTen = powerOfTen;
+        this.factor = 0;
+    }
+
+    Unit(Dimension dimension, String symbol, String suffix, double factor) {
+        this.dimension = dimension;
+        this.symbol = symbol;
+        this.suffix = suffix;
+        this.powerOfTen = 0;
+        this.factor = factor;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** As printed: "mm", "L/s". */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** As it ends a field's name in files: "Mm", "Lps". */
+    public String suffix() {
+        return suffix;
+    }
+
+    /** A value in this unit, in SI. */
+    public double toSi(double value) {
+        return factor != 0 ? value * factor : shift(value, powerOfTen);
+    }
+
+    /** A value in SI, in this unit. */
+    public double fromSi(double si) {
+        return factor != 0 ? si / factor : shift(si, -powerOfTen);
+    }
+
+    private static double shift(double value, int places) {
+        if (places == 0 || !Double.isFinite(value)) {
+            return value;
+        }
+        return BigDecimal.valueOf(value).scaleByPowerOfTen(places).doubleValue();
+    }
+}

@@ -1,0 +1,36 @@
+package hushmaze.solid;
+
+import hushmaze.material.Liner;
+import java.util.List;
+
+/**
+ * A piece of liner in its place.
+ *
+ * @param role what it is stuck to
+ * @param number of the baffle it is stuck to, or of the pass or end stretch it covers, counted from 0
+ * @param layer for a baffle 0 on the low-y face and 1 on the high-y face; else 0
+ * @param liner material
+ * @param bounds block it fills
+ * @param cutouts taken out of it
+ */
+public record LinerPiece(Role role, int number, int layer, Liner liner, Cuboid bounds, List<Cutout> cutouts)
+        implements Part {
+    public LinerPiece {
+        cutouts = List.copyOf(cutouts);
+    }
+
+    @Override
+    public double thickness() {
+        return liner.thickness();
+    }
+
+    @Override
+    public double density() {
+        return liner.density();
+    }
+
+    @Override
+    public String material() {
+        return liner.name();
+    }
+}

@@ -1,0 +1,47 @@
+package hushmaze.solid;
+
+import hushmaze.project.Box;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A box as a thing in space. The origin is the low corner of the cavity between the bare boards; the shell lies outside
+ * it. Made by {@link SolidBuilder}.
+ *
+ * @param box what it was made from
+ * @param cavity space between the inner faces of the innermost boards
+ * @param outer block the finished box fills
+ * @param panels all boards, shell then baffles
+ * @param liners all liner pieces
+ * @param passes in the order of the air
+ * @param turns in the order of the air, one fewer than passes
+ * @param inlet where the air enters
+ * @param outlet where it leaves
+ */
+public record Solid(
+        Box box,
+        Cuboid cavity,
+        Cuboid outer,
+        List<Panel> panels,
+        List<LinerPiece> liners,
+        List<Pass> passes,
+        List<Turn> turns,
+        PortPlace inlet,
+        PortPlace outlet) {
+    public Solid {
+        panels = List.copyOf(panels);
+        liners = List.copyOf(liners);
+        passes = List.copyOf(passes);
+        turns = List.copyOf(turns);
+    }
+
+    /** Panels and liner pieces together. */
+    public Stream<Part> parts() {
+        return Stream.concat(panels.stream(), liners.stream());
+    }
+
+    /** Mass of everything, kg. Screws, glue and sealant are not counted. */
+    public double mass() {
+        return parts().mapToDouble(Part::mass).sum();
+    }
+}
