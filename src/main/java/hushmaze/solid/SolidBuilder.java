@@ -1,13 +1,161 @@
 package hushmaze.solid;
 
 import hushmaze.project.Box;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
+import hushmaze.quantity.InvalidValue;
+import java.util.ArrayList;
+import java.util.List;
 
-/** Makes the solid of a box. */
+/**
+ * Makes the solid of a box.
+ *
+ * <p>The passes lie side by side along y, each between its liners, with a baffle between neighbours. Baffle i starts at
+ * the near end when i is even and at the far end when it is odd, and stops short of the other end by the turn gap. The
+ * shell is built by {@link ShellBuilder}, the lining by {@link LiningBuilder}.
+ */
 public final class SolidBuilder {
     private SolidBuilder() {}
 
-    /** The solid of a box: panels, liner pieces, passes, turns and ports in their places. */
+    /**
+     * The solid of a box: panels, liner pieces, passes, turns and ports in their places.
+     *
+     * @throws InvalidValue if the two ports overlap
+     */
     public static Solid build(Box box) {
-        throw new UnsupportedOperationException("being written: " + box.form());
+        Frame frame = new Frame(box);
+        PortPlace inlet = place(box.inlet(), frame, true);
+        PortPlace outlet = place(box.outlet(), frame, false);
+        requireApart(inlet, outlet);
+        List<PortPlace> ports = List.of(inlet, outlet);
+        List<Panel> panels = new ArrayList<>(ShellBuilder.panels(frame, ports));
+        panels.addAll(baffles(frame));
+        return new Solid(
+                box,
+                frame.cavity(),
+                frame.outer(),
+                panels,
+                LiningBuilder.pieces(frame, ports),
+                passes(frame),
+                turns(frame),
+                inlet,
+                outlet);
+    }
+
+    private static List<Pass> passes(Frame frame) {
+        List<Pass> passes = new ArrayList<>();
+        for (int i = 0; i < frame.passes(); i++) {
+            passes.add(new Pass(
+                    i,
+                    frame.clear(i),
+                    i % 2 == 0,
+                    frame.lowLiner(i),
+                    frame.highLiner(i),
+                    frame.box().broadLiner()));
+        }
+        return passes;
+    }
+
+    private static List<Turn> turns(Frame frame) {
+        List<Turn> turns = new ArrayList<>();
+        Box box = frame.box();
+        for (int i = 0; i < frame.passes() - 1; i++) {
+            Cuboid first = frame.clear(i);
+            double x0 = frame.turnsAtFarEnd(i) ? first.x1() - box.turnGap() : first.x0();
+            Cuboid clear = new Cuboid(
+                    x0,
+                    first.y0(),
+                    first.z0(),
+                    x0 + box.turnGap(),
+                    frame.clear(i + 1).y1(),
+                    first.z1());
+            double tip = box.baffleThickness() + 2 * box.baffleLiner();
+            turns.add(new Turn(i, frame.turnsAtFarEnd(i), box.turnGap(), clear, tip, box.endLiner()));
+        }
+        return turns;
+    }
+
+    private static List<Panel> baffles(Frame frame) {
+        List<Panel> panels = new ArrayList<>();
+        Box box = frame.box();
+        double t = box.baffleBoard().thickness();
+        for (int i = 0; i < frame.passes() - 1; i++) {
+            Cuboid whole = frame.baffle(i);
+            for (int layer = 0; layer < box.baffleLayers(); layer++) {
+                double y = whole.y0() + layer * t;
+                panels.add(
+                        new Panel(Role.BAFFLE, i, layer, box.baffleBoard(), whole.with(Axis.Y, y, y + t), List.of()));
+            }
+        }
+        return panels;
+    }
+
+    private static PortPlace place(Port port, Frame frame, boolean inlet) {
+        int pass = inlet ? 0 : frame.passes() - 1;
+        // The inlet is at the near end of the first pass; the outlet at the end where the last pass stops.
+        boolean near = inlet || frame.passes() % 2 == 0;
+        Cuboid clear = frame.clear(pass);
+        Cuboid outer = frame.outer();
+        double alongLow = near ? clear.x0() + port.edgeDistance() : clear.x1() - port.edgeDistance() - port.width();
+        double zLow = clear.centre(Axis.Z) - port.height() / 2;
+        Role role = role(port.face(), inlet, near);
+        Cuboid hole = switch (role) {
+            case NEAR_END, FAR_END -> {
+                double y = endPortLow(port, frame, clear, inlet);
+                yield near
+                        ? new Cuboid(outer.x0(), y, zLow, clear.x0(), y + port.width(), zLow + port.height())
+                        : new Cuboid(clear.x1(), y, zLow, outer.x1(), y + port.width(), zLow + port.height());
+            }
+            case FIRST_SIDE ->
+                new Cuboid(alongLow, outer.y0(), zLow, alongLow + port.width(), clear.y0(), zLow + port.height());
+            case LAST_SIDE ->
+                new Cuboid(alongLow, clear.y1(), zLow, alongLow + port.width(), outer.y1(), zLow + port.height());
+            case BACK, FRONT -> {
+                double y = broadPortLow(port, frame, clear, inlet);
+                double z0 = role == Role.BACK ? outer.z0() : clear.z1();
+                double z1 = role == Role.BACK ? clear.z0() : outer.z1();
+                yield new Cuboid(alongLow, y, z0, alongLow + port.width(), y + port.height(), z1);
+            }
+            case BAFFLE -> throw new IllegalStateException("a port is never in a baffle");
+        };
+        return new PortPlace(port, role, hole);
+    }
+
+    private static Role role(PortFace face, boolean inlet, boolean near) {
+        return switch (face) {
+            case END -> near ? Role.NEAR_END : Role.FAR_END;
+            case SIDE -> inlet ? Role.FIRST_SIDE : Role.LAST_SIDE;
+            case BACK -> Role.BACK;
+            case FRONT -> Role.FRONT;
+        };
+    }
+
+    private static double endPortLow(Port port, Frame frame, Cuboid clear, boolean inlet) {
+        if (frame.box().form() == Box.Form.MAZE) {
+            return clear.centre(Axis.Y) - port.width() / 2;
+        }
+        return inlet ? clear.y0() + port.edgeDistance() : clear.y1() - port.edgeDistance() - port.width();
+    }
+
+    private static double broadPortLow(Port port, Frame frame, Cuboid clear, boolean inlet) {
+        if (frame.box().form() == Box.Form.MAZE) {
+            return clear.centre(Axis.Y) - port.height() / 2;
+        }
+        return inlet ? clear.y0() : clear.y1() - port.height();
+    }
+
+    private static void requireApart(PortPlace inlet, PortPlace outlet) {
+        if (inlet.role() != outlet.role()) {
+            return;
+        }
+        Axis u = inlet.role().normal().u();
+        Axis v = inlet.role().normal().v();
+        if (overlap(inlet.hole(), outlet.hole(), u) && overlap(inlet.hole(), outlet.hole(), v)) {
+            throw new InvalidValue("outlet", "overlapping the inlet on the same face", "clear of the inlet", "");
+        }
+    }
+
+    private static boolean overlap(Cuboid a, Cuboid b, Axis axis) {
+        return a.low(axis) < b.high(axis) - 1e-9 && b.low(axis) < a.high(axis) - 1e-9;
     }
 }

@@ -1,0 +1,40 @@
+package hushmaze.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Port cut-outs of a part. */
+final class Holes {
+    private Holes() {}
+
+    /** The cut-outs that ports through the given wall make in a part of that wall. */
+    static List<Cutout> in(Cuboid bounds, Role role, List<PortPlace> ports) {
+        List<Cutout> cutouts = new ArrayList<>();
+        for (PortPlace port : ports) {
+            if (port.role() == role && lies(port.hole(), bounds, role)) {
+                cutouts.add(cutout(port.hole(), bounds, role.normal()));
+            }
+        }
+        return cutouts;
+    }
+
+    /** A block as a cut-out of a part, measured from the part's low corner. */
+    static Cutout cutout(Cuboid block, Cuboid bounds, Axis normal) {
+        Axis u = normal.u();
+        Axis v = normal.v();
+        return new Cutout(
+                block.low(u) - bounds.low(u),
+                block.low(v) - bounds.low(v),
+                block.high(u) - bounds.low(u),
+                block.high(v) - bounds.low(v));
+    }
+
+    private static boolean lies(Cuboid hole, Cuboid bounds, Role role) {
+        Axis u = role.normal().u();
+        Axis v = role.normal().v();
+        return hole.centre(u) > bounds.low(u)
+                && hole.centre(u) < bounds.high(u)
+                && hole.centre(v) > bounds.low(v)
+                && hole.centre(v) < bounds.high(v);
+    }
+}
