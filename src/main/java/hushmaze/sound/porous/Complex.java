@@ -1,0 +1,26 @@
+package hushmaze.sound.porous;
+
+/**
+ * A complex number, for the few places where single values are handled.
+ *
+ * @param re real part
+ * @param im imaginary part
+ */
+public record Complex(double re, double im) {
+    Complex times(Complex b) {
+        return new Complex(re * b.re - im * b.im, re * b.im + im * b.re);
+    }
+
+    Complex times(double b) {
+        return new Complex(re * b, im * b);
+    }
+
+    Complex dividedBy(Complex b) {
+        double size = b.re * b.re + b.im * b.im;
+        return new Complex((re * b.re + im * b.im) / size, (im * b.re - re * b.im) / size);
+    }
+
+    double absSquared() {
+        return re * re + im * im;
+    }
+}

@@ -1,0 +1,78 @@
+package hushmaze.sound.porous;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.Unit;
+
+/**
+ * Fibrous liner as an equivalent fluid: characteristic impedance and wavenumber, and the absorption of a layer on a rigid
+ * wall at normal incidence.
+ *
+ * <p>Formula, time factor exp(+jωt), X = 1000 f / σ: Zc / ρc = 1 + 5.50 X^-0.632 - j 8.43 X^-0.632; k / k0 = 1 + 7.81
+ * X^-0.618 - j 11.41 X^-0.618. Layer on a rigid wall: Zs = -j Zc cot(k d), α = 1 - |(Zs - ρc) / (Zs + ρc)|².
+ *
+ * <p>Symbols: f frequency in Hz; σ airflow resistivity in Pa·s/m²; ρc impedance of air in Pa·s/m; k0 = 2πf/c in 1/m; d
+ * thickness in m; α between 0 and 1.
+ *
+ * <p>Source: Miki's model (J. Acoust. Soc. Jpn. (E) 11, 1990; citation from memory), coefficients as read in two published
+ * descriptions of the model, which agree.
+ *
+ * <p>Range: fitted for 0.01 &lt; f/σ &lt; 1 (SI), porosity near one; known to behave below 0.01, where it is an
+ * extrapolation.
+ *
+ * <p>Accuracy: σ of liners is known to a factor of two at best, and that is larger than the model's own error.
+ *
+ * <p>Differs from the source: nothing.
+ *
+ * @param flowResistivity σ, Pa·s/m²
+ */
+public record MikiLiner(double flowResistivity) {
+    private static final double IMPEDANCE_RE = 5.50;
+    private static final double IMPEDANCE_IM = 8.43;
+    private static final double IMPEDANCE_POWER = -0.632;
+    private static final double WAVENUMBER_RE = 7.81;
+    private static final double WAVENUMBER_IM = 11.41;
+    private static final double WAVENUMBER_POWER = -0.618;
+    /** Beyond this imaginary part the cotangent is +j to the last bit, and the hyperbolic functions would overflow. */
+    private static final double DEEP = 20;
+
+    public MikiLiner {
+        InvalidValue.within("flowResistivity", flowResistivity, 1, 1e7, Unit.PASCAL_SECOND_PER_SQUARE_METRE);
+    }
+
+    /** Characteristic impedance over that of air. */
+    public Complex impedanceRatio(double frequency) {
+        double power = Math.pow(1000 * frequency / flowResistivity, IMPEDANCE_POWER);
+        return new Complex(1 + IMPEDANCE_RE * power, -IMPEDANCE_IM * power);
+    }
+
+    /** Wavenumber over that of air. */
+    public Complex wavenumberRatio(double frequency) {
+        double power = Math.pow(1000 * frequency / flowResistivity, WAVENUMBER_POWER);
+        return new Complex(1 + WAVENUMBER_RE * power, -WAVENUMBER_IM * power);
+    }
+
+    /**
+     * Absorption of a layer on a rigid wall at normal incidence, 0 to 1.
+     *
+     * @param frequency Hz
+     * @param thickness m
+     * @param soundSpeed m/s
+     */
+    public double normalAbsorption(double frequency, double thickness, double soundSpeed) {
+        Complex kd = wavenumberRatio(frequency).times(2 * Math.PI * frequency / soundSpeed * thickness);
+        // Zs / rho c = -j Zc cot(k d)
+        Complex surface = impedanceRatio(frequency).times(cotangent(kd)).times(new Complex(0, -1));
+        Complex below = new Complex(surface.re() + 1, surface.im());
+        Complex reflection = new Complex(surface.re() - 1, surface.im()).dividedBy(below);
+        return 1 - reflection.absSquared();
+    }
+
+    private static Complex cotangent(Complex z) {
+        if (Math.abs(z.im()) > DEEP) {
+            return new Complex(0, z.im() < 0 ? 1 : -1);
+        }
+        // cot(x + jy) = (sin 2x - j sinh 2y) / (cosh 2y - cos 2x)
+        double below = Math.cosh(2 * z.im()) - Math.cos(2 * z.re());
+        return new Complex(Math.sin(2 * z.re()) / below, -Math.sinh(2 * z.im()) / below);
+    }
+}

@@ -1,0 +1,2 @@
+/** Porous liners as equivalent fluids: characteristic impedance, wavenumber and what a backed layer absorbs. */
+package hushmaze.sound.porous;
