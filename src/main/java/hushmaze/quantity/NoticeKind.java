@@ -18,6 +18,8 @@ public enum NoticeKind {
     TURN_GAP_NARROW,
     /** A turn's gap ratio is outside the table. */
     TURN_OUTSIDE_RANGE,
+    /** Two turns follow each other closer than the table of turns in series. */
+    TURNS_CLOSE,
     /** The Reynolds number is below the range of the turn's published correction. */
     REYNOLDS_BELOW_RANGE,
     /** Grille, filter or flexible duct are not in the sum. */
