@@ -9,7 +9,7 @@ import hushmaze.quantity.Band;
  * @param band octave or third octave
  * @param noise level at the microphone through the bare opening, dB
  * @param allowed level this path may make at the microphone, dB; negative infinity if nothing is left for it
- * @param needed insertion loss needed, dB; positive infinity if nothing is left
+ * @param needed insertion loss needed, dB; zero if the bare opening is quiet enough, positive infinity if nothing is left
  * @param estimate handbook estimate of the path
  * @param quick quick wave method; null when not run
  * @param wave wave solution; null when not run
@@ -32,8 +32,8 @@ public record BandResult(
         double likely,
         double high,
         double level) {
-    /** Pessimistic edge less what is needed, dB. */
+    /** What the path may make less what it makes at the pessimistic edge, dB. */
     public double margin() {
-        return low - needed;
+        return allowed - level;
     }
 }

@@ -83,6 +83,12 @@ public record PathResult(
         notices = List.copyOf(notices);
     }
 
+    /** The same result with its notices. */
+    PathResult withNotices(List<Notice> others) {
+        return new PathResult(
+                path, solid, quiet, air, fits, buildable, thirds, octaves, terms, pathAir, cutList, layouts, others);
+    }
+
     /** Whether all four verdicts are good. */
     public boolean ok() {
         return quiet.ok() && air.ok() && fits.ok() && buildable.ok();

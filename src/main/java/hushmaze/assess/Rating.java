@@ -1,10 +1,21 @@
 package hushmaze.assess;
 
+import hushmaze.quantity.Spectrum;
+import hushmaze.sound.criterion.AWeighting;
+import hushmaze.sound.criterion.CurveRating;
+import hushmaze.sound.criterion.NoiseCriterion;
+import hushmaze.sound.criterion.NoiseRating;
+
 /**
  * Single numbers of a level spectrum.
  *
- * @param nc noise criterion; null below the lowest printed curve, NC 15
- * @param nr noise rating; null below NR 0
+ * @param nc noise criterion
+ * @param nr noise rating
  * @param dbA A-weighted level, dB
  */
-public record Rating(Double nc, Double nr, double dbA) {}
+public record Rating(CurveRating nc, CurveRating nr, double dbA) {
+    /** The ratings of levels in octaves or third octaves, dB. */
+    public static Rating of(Spectrum levels) {
+        return new Rating(NoiseCriterion.rate(levels), NoiseRating.rate(levels), AWeighting.total(levels));
+    }
+}

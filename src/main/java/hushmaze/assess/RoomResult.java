@@ -6,8 +6,8 @@ import hushmaze.quantity.Spectrum;
  * The room with all its paths at work.
  *
  * @param pressure above the house with the door shut, Pa; null when it was not computed
- * @param co2Steady carbon dioxide after a long time, as a fraction by volume; null when no air is supplied
- * @param temperatureRise of the supplied air by the room's heat, K; null when no air is supplied
+ * @param co2Steady carbon dioxide after a long time, as a fraction by volume
+ * @param temperatureRise of the air by the room's heat, K
  * @param supply air supplied, m³/s
  * @param extract air taken out by return and exhaust paths, m³/s
  * @param level all paths and the room's own noise, pessimistic edge, third octaves, dB
@@ -15,8 +15,8 @@ import hushmaze.quantity.Spectrum;
  */
 public record RoomResult(
         Double pressure,
-        Double co2Steady,
-        Double temperatureRise,
+        double co2Steady,
+        double temperatureRise,
         double supply,
         double extract,
         Spectrum level,

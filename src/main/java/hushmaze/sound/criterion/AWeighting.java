@@ -34,7 +34,10 @@ public final class AWeighting {
     /** Weight at a frequency in Hz, dB. */
     public static double at(double frequency) {
         double f2 = frequency * frequency;
-        double r = F4 * F4 * f2 * f2
+        double r = F4
+                * F4
+                * f2
+                * f2
                 / ((f2 + F1 * F1) * (f2 + F4 * F4) * Math.sqrt(f2 + F2 * F2) * Math.sqrt(f2 + F3 * F3));
         return 20 * Math.log10(r) + AT_1000_HZ;
     }

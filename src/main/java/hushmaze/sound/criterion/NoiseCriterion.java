@@ -54,8 +54,7 @@ public final class NoiseCriterion {
         double place = (number - LOWEST) / STEP;
         int row = Math.min((int) place, CURVES.length - 2);
         double share = place - row;
-        return Spectrum.of(
-                BandSet.OCTAVE, i -> CURVES[row][i] + share * (CURVES[row + 1][i] - CURVES[row][i]));
+        return Spectrum.of(BandSet.OCTAVE, i -> CURVES[row][i] + share * (CURVES[row + 1][i] - CURVES[row][i]));
     }
 
     /** The rating of levels; thirds are summed to octaves first. */

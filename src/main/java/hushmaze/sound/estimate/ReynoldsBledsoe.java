@@ -77,8 +77,7 @@ public final class ReynoldsBledsoe {
         double inches = Unit.INCH.fromSi(Math.max(THINNEST, Math.min(THICKEST, thickness)));
         double feet = Unit.FOOT.fromSi(length);
         double thin = Math.min(1, thickness / THINNEST);
-        return Spectrum.of(
-                BandSet.OCTAVE, i -> thin * B[i] * Math.pow(perFoot, C[i]) * Math.pow(inches, D[i]) * feet);
+        return Spectrum.of(BandSet.OCTAVE, i -> thin * B[i] * Math.pow(perFoot, C[i]) * Math.pow(inches, D[i]) * feet);
     }
 
     private static Spectrum capped(Spectrum loss) {

@@ -1,0 +1,175 @@
+package hushmaze.wording;
+
+import hushmaze.air.PathAir;
+import hushmaze.assess.PathResult;
+import hushmaze.assess.Rating;
+import hushmaze.assess.RoomResult;
+import hushmaze.project.Box;
+import hushmaze.project.Brief;
+import hushmaze.project.Target;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.size.Relaxation;
+import hushmaze.sound.criterion.CurveRating;
+import java.text.MessageFormat;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** Verdicts and notices as sentences. */
+public final class Wording {
+    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("hushmaze.wording.texts", Locale.ROOT);
+
+    private final Amounts amounts;
+
+    /** Speaks in the given units. */
+    public Wording(UnitSystem system) {
+        this.amounts = new Amounts(system);
+    }
+
+    /** The amounts this wording uses. */
+    public Amounts amounts() {
+        return amounts;
+    }
+
+    /** A notice as a sentence. */
+    public String notice(Notice notice) {
+        String value = notice.value() == null ? "" : amounts.of(notice.value(), notice.unit());
+        String limit = notice.limit() == null ? "" : amounts.of(notice.limit(), notice.unit());
+        String shortfall = notice.value() == null || notice.limit() == null
+                ? ""
+                : amounts.of(Math.abs(notice.value() - notice.limit()), notice.unit());
+        return text("notice." + notice.kind(), place(notice.part()), value, limit, shortfall);
+    }
+
+    /** The four verdicts of a path, in the order quiet, air, fits, buildable. */
+    public List<String> verdicts(PathResult result) {
+        return List.of(quiet(result), air(result), fits(result), buildable(result));
+    }
+
+    /** Whether it is quiet enough, with the margin, the band that decides and the ratings. */
+    public String quiet(PathResult result) {
+        PathResult.Quiet quiet = result.quiet();
+        String rating =
+                text("rating", nc(quiet.rating()), Amounts.number(quiet.rating().dbA(), 0));
+        String band = quiet.governing().label();
+        if (quiet.margin() == Double.NEGATIVE_INFINITY) {
+            return text("quiet.nothingLeft", band);
+        }
+        String margin = amounts.decibels(Math.abs(quiet.margin()));
+        return text(quiet.ok() ? "quiet.yes" : "quiet.no", margin, band, rating)
+                + (quiet.wallsGovern() ? " " + text("quiet.walls") : "");
+    }
+
+    /** Whether the air gets through, with pressure drop and the fastest place. */
+    public String air(PathResult result) {
+        Brief brief = result.path().brief();
+        PathAir air = result.pathAir();
+        PathAir.PlaceVelocity fastest = air.velocities().stream()
+                .max(Comparator.comparingDouble(PathAir.PlaceVelocity::velocity))
+                .orElseThrow();
+        String drop = text(
+                "air.drop",
+                amounts.pressure(air.pressureLow()),
+                amounts.pressure(air.pressureHigh()),
+                amounts.pressure(brief.maxPressureDrop()));
+        String speed = text("air.speed", amounts.velocity(fastest.velocity()), place(fastest.part()));
+        String key = result.air().ok() ? "air.yes" : result.air().pressureOk() ? "air.tooFast" : "air.tooMuchPressure";
+        return text(key, amounts.flow(air.flow()), drop, speed);
+    }
+
+    /** Whether the box goes into the space. */
+    public String fits(PathResult result) {
+        PathResult.Fits fits = result.fits();
+        var space = result.path().brief().space();
+        return text(
+                fits.ok() ? "fits.yes" : "fits.no",
+                amounts.sizes(fits.width(), fits.height(), fits.depth()),
+                amounts.sizes(space.width(), space.height(), space.depth()));
+    }
+
+    /** Whether it can be built, with mass, panels and sheets. */
+    public String buildable(PathResult result) {
+        PathResult.Buildable b = result.buildable();
+        return text(
+                b.ok() ? "buildable.yes" : "buildable.no",
+                amounts.mass(b.mass()),
+                Integer.toString(b.panels()),
+                Integer.toString(b.linerPieces()),
+                count("sheets", b.sheets()),
+                Amounts.number(100 * b.waste(), 0));
+    }
+
+    /** The box in one line: form, passes, clear sizes, liner, walls. */
+    public String box(Box box) {
+        String form = box.form() == Box.Form.MAZE ? count("passes", box.passes()) : text("box.chamber");
+        String liner = box.liner() == null
+                ? text("box.noLiner")
+                : text(
+                        "box.liner",
+                        amounts.length(box.liner().thickness()),
+                        box.liner().name());
+        String walls = count("layers", box.shell().size());
+        return text(
+                "box",
+                form,
+                amounts.sizes(box.clearWidth(), box.clearHeight(), box.clearLength()),
+                liner,
+                walls,
+                box.shell().get(0).name());
+    }
+
+    /** What the room as a whole gets. */
+    public String room(RoomResult room, Target target) {
+        return text(
+                "room",
+                nc(room.rating()),
+                Amounts.number(room.rating().dbA(), 0),
+                target(target),
+                Amounts.number(room.co2Steady() * 1e6, 0),
+                Amounts.number(room.temperatureRise(), 1));
+    }
+
+    /** The target in a few words: "NC 20". */
+    public String target(Target target) {
+        return target.kind() == Target.Kind.SPECTRUM
+                ? text("target.SPECTRUM")
+                : text("target." + target.kind(), Amounts.number(target.number(), 1));
+    }
+
+    /** A noise criterion rating in a few words: "NC 18", "below NC 15". */
+    public String nc(Rating rating) {
+        return curve(rating.nc(), "NC", 15, 70);
+    }
+
+    /** What would let a box be laid out. */
+    public String relaxation(Relaxation relaxation) {
+        return text(
+                "relax." + relaxation.limit(),
+                amounts.of(relaxation.to(), relaxation.unit()),
+                amounts.of(relaxation.from(), relaxation.unit()));
+    }
+
+    /** A sentence or label of the bundle with its blanks filled. */
+    public String text(String key, Object... values) {
+        return MessageFormat.format(TEXTS.getString(key), values);
+    }
+
+    private String curve(CurveRating rating, String name, int lowest, int highest) {
+        return switch (rating.place()) {
+            case BELOW -> text("curve.below", name, Integer.toString(lowest));
+            case ABOVE -> text("curve.above", name, Integer.toString(highest));
+            case WITHIN -> name + " " + Amounts.number(rating.number().getAsDouble(), 0);
+        };
+    }
+
+    private String count(String key, int n) {
+        return text(key + (n == 1 ? ".one" : ".many"), Integer.toString(n));
+    }
+
+    /** A part's name inside a sentence. */
+    private String place(String part) {
+        return TEXTS.containsKey("place." + part) ? TEXTS.getString("place." + part) : part;
+    }
+}
