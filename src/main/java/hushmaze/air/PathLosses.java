@@ -178,7 +178,7 @@ public final class PathLosses {
     private void turn(Turn turn, Turn before, Pass pass) {
         String part = "turn " + (turn.number() + 1);
         double width = pass.width();
-        double straight = before == null ? BaffleTurn.FIRST : Math.abs(tip(turn) - tip(before));
+        double straight = before == null ? BaffleTurn.FIRST : straight(turn, before);
         double velocity = flow / pass.area();
         velocities.add(new PathAir.PlaceVelocity(part, false, flow / turn.area()));
         Zeta zeta = BaffleTurn.zeta(turn.gap() / width, straight / width);
@@ -187,9 +187,11 @@ public final class PathLosses {
         SharpTurn.notice(part, air.reynolds(velocity, pass.hydraulicDiameter())).ifPresent(notices::add);
     }
 
-    /** Where along x the baffle ends. */
-    private static double tip(Turn turn) {
-        return turn.atFarEnd() ? turn.clear().x0() : turn.clear().x1();
+    /** Length over which the baffles of two turns in a row overlap, m; zero if they do not. */
+    private static double straight(Turn one, Turn other) {
+        Turn far = one.atFarEnd() ? one : other;
+        Turn near = one.atFarEnd() ? other : one;
+        return Math.max(0, far.clear().x0() - near.clear().x1());
     }
 
     private double roughness(Pass pass) {
