@@ -2,6 +2,7 @@ package hushmaze.air;
 
 import hushmaze.quantity.Notice;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The air through one box.
@@ -29,16 +30,25 @@ public record PathAir(double flow, List<Loss> losses, List<PlaceVelocity> veloci
 
     /** Low pressure drop of the whole path, Pa. */
     public double pressureLow() {
-        return losses.stream().mapToDouble(Loss::pressureLow).sum();
+        return total(Loss::pressureLow);
     }
 
     /** Likely pressure drop of the whole path, Pa: exactly the sum of the listed losses. */
     public double pressure() {
-        return losses.stream().mapToDouble(Loss::pressure).sum();
+        return total(Loss::pressure);
     }
 
     /** High pressure drop of the whole path, Pa. */
     public double pressureHigh() {
-        return losses.stream().mapToDouble(Loss::pressureHigh).sum();
+        return total(Loss::pressureHigh);
+    }
+
+    /** Plain sum from first to last, so that whoever adds up the list gets the same to the last bit. */
+    private double total(ToDoubleFunction<Loss> pressure) {
+        double total = 0;
+        for (Loss loss : losses) {
+            total += pressure.applyAsDouble(loss);
+        }
+        return total;
     }
 }
