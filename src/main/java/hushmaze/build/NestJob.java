@@ -1,0 +1,67 @@
+package hushmaze.build;
+
+import hushmaze.material.Sheet;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.LengthFormat;
+import hushmaze.quantity.Unit;
+import hushmaze.quantity.UnitSystem;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Pieces of one material to be cut from sheets.
+ *
+ * @param material name of the board or liner
+ * @param thickness m
+ * @param parts pieces, every mark once; together at most {@link #MAX_PIECES}
+ * @param sheets sizes that can be had, at least one, each larger than kerf and trim
+ * @param kerf width of every cut, m (0 to 12 mm)
+ * @param trim strip taken off every edge of a sheet first, the saw cut included, m (0 to 50 mm)
+ */
+public record NestJob(
+        String material, double thickness, List<NestPart> parts, List<Sheet> sheets, double kerf, double trim) {
+    /** Most pieces one job may have. */
+    public static final int MAX_PIECES = 20_000;
+
+    public NestJob {
+        InvalidValue.text("material", material, 80);
+        parts = List.copyOf(InvalidValue.present("parts", parts));
+        sheets = List.copyOf(InvalidValue.present("sheets", sheets));
+        InvalidValue.within("kerf", kerf, 0, 0.012, Unit.MILLIMETRE);
+        InvalidValue.within("trim", trim, 0, 0.05, Unit.MILLIMETRE);
+        if (sheets.isEmpty()) {
+            throw new InvalidValue("sheets", "no sheet", "at least one sheet size", "");
+        }
+        sheets.forEach(sheet -> requireUsable(sheet, kerf, trim));
+        requireMarksOnce(parts);
+        long pieces = parts.stream().mapToLong(NestPart::quantity).sum();
+        if (pieces > MAX_PIECES) {
+            throw new InvalidValue("quantity", pieces + " pieces together", "at most " + MAX_PIECES, "");
+        }
+    }
+
+    private static void requireUsable(Sheet sheet, double kerf, double trim) {
+        double left = Math.min(sheet.length(), sheet.width()) - 2 * trim;
+        if (left <= kerf) {
+            throw new InvalidValue(
+                    "sheet",
+                    millimetres(sheet.length()) + " x " + millimetres(sheet.width()),
+                    "wider than two trims and a kerf, " + millimetres(2 * trim + kerf),
+                    "mm");
+        }
+    }
+
+    private static void requireMarksOnce(List<NestPart> parts) {
+        Set<String> seen = new HashSet<>();
+        for (NestPart part : parts) {
+            if (!seen.add(part.mark())) {
+                throw new InvalidValue("mark", "\"" + part.mark() + "\" a second time", "used once", "");
+            }
+        }
+    }
+
+    private static String millimetres(double metres) {
+        return LengthFormat.bare(metres, UnitSystem.METRIC);
+    }
+}

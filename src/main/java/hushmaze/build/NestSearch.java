@@ -1,0 +1,175 @@
+package hushmaze.build;
+
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/**
+ * Searches for a cheap packing. It starts from the best of several fixed orders of pieces; then it sets itself the goal of
+ * a lower cost, takes sheets away until that is reached, and again and again takes some pieces off and puts them back with
+ * those that are left over, keeping what leaves less over (late acceptance: a step may be worse than the last one, but not
+ * worse than the one some rounds ago). The last part of the effort goes into a larger offcut at the same cost.
+ */
+final class NestSearch {
+    private static final long SEED = 20_240_229;
+    private static final double SHARE_FOR_COST = 0.85;
+    private static final int MEMORY = 60;
+    private static final double BLINK = 0.02;
+    private static final double SPREAD = 0.35;
+    /** Weight of a broken-up rest against area left over. */
+    private static final double SAVING = 1e-6;
+    /** With more pieces than this only the first of the fixed orders is tried. */
+    private static final int MANY = 3_000;
+
+    private final NestTask task;
+    private final Effort effort;
+    private final Progress progress;
+    private final SplittableRandom random = new SplittableRandom(SEED);
+    private final Recreate recreate;
+    private final Ruin ruin;
+    private final double leastCost;
+    private Packing best;
+    private int round;
+
+    NestSearch(NestTask task, Effort effort, Progress progress) {
+        this.task = task;
+        this.effort = effort;
+        this.progress = progress;
+        recreate = new Recreate(task);
+        ruin = new Ruin(task, random);
+        leastCost = SheetBound.cost(task);
+    }
+
+    /** The best packing found. */
+    Packing run() {
+        best = new Packing(
+                List.of(), IntStream.range(0, task.pieces().size()).boxed().toList());
+        if (task.pieces().isEmpty()) {
+            return best;
+        }
+        first();
+        while (best != null && !done() && lowerCost()) {
+            progress.check(Math.min(1, effort.spent(round)), "sheet layout");
+        }
+        largerOffcut();
+        return best;
+    }
+
+    private boolean done() {
+        return best.pool().isEmpty() && best.cost() <= leastCost * (1 + 1e-9) + 1e-9;
+    }
+
+    private void first() {
+        List<Integer> all = best.pool();
+        for (SpotFinder.Rule rule : SpotFinder.Rule.values()) {
+            for (Recreate.Order order : Recreate.Order.values()) {
+                progress.check(0, "sheet layout");
+                List<Integer> pool = new ArrayList<>(all);
+                recreate.sort(pool, order, 0, random);
+                Packing packing = new Packing(List.of(), pool);
+                recreate.finder().judgeBy(rule);
+                recreate.fill(packing, Double.POSITIVE_INFINITY, round++, null);
+                if (better(packing, best)) {
+                    best = packing;
+                }
+                if (all.size() > MANY) {
+                    return;
+                }
+            }
+        }
+    }
+
+    private boolean better(Packing a, Packing b) {
+        int byMissing = Double.compare(a.missing(task.pieces()), b.missing(task.pieces()));
+        int byCost = byMissing != 0 ? byMissing : Double.compare(a.cost(), b.cost());
+        return byCost != 0 ? byCost < 0 : a.largestOffcut(task.kerf()) > b.largestOffcut(task.kerf());
+    }
+
+    /** Looks for one better packing; false if the effort ran out. */
+    private boolean lowerCost() {
+        double budget = best.pool().isEmpty() ? best.cost() - 1e-9 : Double.POSITIVE_INFINITY;
+        Packing current = goal(budget);
+        double[] memory = new double[MEMORY];
+        double value = value(current);
+        Arrays.fill(memory, value);
+        while (effort.spent(round) < SHARE_FOR_COST) {
+            round++;
+            progress.check(Math.min(1, effort.spent(round)), "sheet layout");
+            Packing trial = step(current, budget);
+            double missing = trial.pool().isEmpty() ? 0 : value(trial);
+            if (trial.pool().isEmpty() || !best.pool().isEmpty() && better(trial, best)) {
+                best = trial;
+                return true;
+            }
+            int slot = round % MEMORY;
+            if (missing <= value || missing <= memory[slot]) {
+                current = trial;
+                value = missing;
+            }
+            memory[slot] = Math.min(memory[slot], value);
+        }
+        return false;
+    }
+
+    private Packing goal(double budget) {
+        Packing packing = best.copy();
+        while (packing.cost() > budget) {
+            List<Bin> bins = packing.bins();
+            int emptiest = IntStream.range(0, bins.size())
+                    .boxed()
+                    .min(Comparator.comparingDouble(i -> bins.get(i).used()))
+                    .orElseThrow();
+            ruin.drop(packing, emptiest);
+        }
+        return packing;
+    }
+
+    private Packing step(Packing from, double budget) {
+        Packing trial = from.copy();
+        ruin.apply(trial, round);
+        Recreate.Order[] orders = Recreate.Order.values();
+        SpotFinder.Rule[] rules = SpotFinder.Rule.values();
+        recreate.sort(trial.pool(), orders[random.nextInt(orders.length)], SPREAD * random.nextDouble(), random);
+        recreate.finder().judgeBy(rules[random.nextInt(rules.length)]);
+        recreate.finder().blink(BLINK, random);
+        recreate.fill(trial, budget, round, random);
+        recreate.finder().blink(0, random);
+        return trial;
+    }
+
+    private double value(Packing packing) {
+        double unit = task.kinds().get(0).area();
+        double whole = 0;
+        for (Bin bin : packing.bins()) {
+            for (Region region : bin.free()) {
+                double share = region.area() / unit;
+                whole += share * share;
+            }
+        }
+        return packing.missing(task.pieces()) / unit - SAVING * whole;
+    }
+
+    private void largerOffcut() {
+        Packing current = best;
+        double bestSize = best.largestOffcut(task.kerf());
+        double cost = best.cost();
+        while (effort.spent(round) < 1 && best.pool().isEmpty()) {
+            round++;
+            progress.check(Math.min(1, effort.spent(round)), "larger offcut");
+            Packing trial = step(current, cost);
+            if (!trial.pool().isEmpty() || trial.cost() > cost) {
+                continue;
+            }
+            double size = trial.largestOffcut(task.kerf());
+            if (size >= bestSize) {
+                current = trial;
+                best = size > bestSize ? trial : best;
+                bestSize = size;
+            }
+        }
+    }
+}

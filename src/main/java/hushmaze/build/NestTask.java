@@ -1,0 +1,85 @@
+package hushmaze.build;
+
+import hushmaze.material.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A job in whole nanometres with one kerf added to the sides of every piece and of every sheet. In these sizes a row of
+ * pieces fits exactly when their sum does, so that the search itself needs no kerf: a row of n pieces has n - 1 cuts, or n
+ * when a rest remains, and the rest beyond the last cut is what is left minus one kerf.
+ */
+final class NestTask {
+    /** Nanometres in a metre; a rounding of half a nanometre is below any saw. */
+    static final double PER_METRE = 1e9;
+    /** Added to the cost of every sheet. */
+    private static final double TRIFLE = 1e-7;
+
+    private final NestJob job;
+    private final long kerf;
+    private final List<SheetKind> kinds;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Piece> tooLarge = new ArrayList<>();
+
+    NestTask(NestJob job) {
+        this.job = job;
+        kerf = nanometres(job.kerf());
+        boolean priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null);
+        kinds = IntStream.range(0, job.sheets().size())
+                .mapToObj(i -> kind(i, job.sheets().get(i), priced))
+                .filter(kind -> kind.stock() > 0)
+                .toList();
+        for (int i = 0; i < job.parts().size(); i++) {
+            addPart(i, job.parts().get(i));
+        }
+    }
+
+    static long nanometres(double metres) {
+        return Math.round(metres * PER_METRE);
+    }
+
+    NestJob job() {
+        return job;
+    }
+
+    /** Width of a cut, nm. */
+    long kerf() {
+        return kerf;
+    }
+
+    List<SheetKind> kinds() {
+        return kinds;
+    }
+
+    /** Pieces that fit on some sheet. */
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** Pieces that fit on none. */
+    List<Piece> tooLarge() {
+        return tooLarge;
+    }
+
+    private SheetKind kind(int number, Sheet sheet, boolean priced) {
+        long trims = 2 * nanometres(job.trim());
+        return new SheetKind(
+                number,
+                sheet,
+                nanometres(sheet.length()) - trims + kerf,
+                nanometres(sheet.width()) - trims + kerf,
+                (priced ? sheet.price() : sheet.length() * sheet.width()) + TRIFLE,
+                sheet.stock() == null ? Integer.MAX_VALUE : sheet.stock());
+    }
+
+    private void addPart(int number, NestPart part) {
+        long length = nanometres(part.length()) + kerf;
+        long width = nanometres(part.width()) + kerf;
+        Piece piece = new Piece(number, length, width, !part.grain() && length != width);
+        List<Piece> list = kinds.stream().anyMatch(piece::fits) ? pieces : tooLarge;
+        for (int i = 0; i < part.quantity(); i++) {
+            list.add(piece);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package hushmaze.build;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sheets being laid out and the pieces that are on none of them yet. Copies share sheets until one of them is changed. */
+final class Packing {
+    private final List<Bin> bins;
+    private final List<Integer> pool;
+
+    Packing(List<Bin> bins, List<Integer> pool) {
+        this.bins = new ArrayList<>(bins);
+        this.pool = new ArrayList<>(pool);
+    }
+
+    Packing copy() {
+        return new Packing(bins, pool);
+    }
+
+    List<Bin> bins() {
+        return bins;
+    }
+
+    /** Indices of the pieces that are not placed. */
+    List<Integer> pool() {
+        return pool;
+    }
+
+    /** The sheet at an index, ready to be changed in this round. */
+    Bin change(int index, int round) {
+        Bin bin = bins.get(index).ownedBy(round);
+        bins.set(index, bin);
+        return bin;
+    }
+
+    double cost() {
+        double sum = 0;
+        for (Bin bin : bins) {
+            sum += bin.kind().cost();
+        }
+        return sum;
+    }
+
+    /** Area of the pieces that are not placed, nm². */
+    double missing(List<Piece> pieces) {
+        double sum = 0;
+        for (int index : pool) {
+            sum += pieces.get(index).area();
+        }
+        return sum;
+    }
+
+    long count(SheetKind kind) {
+        return bins.stream().filter(bin -> bin.kind().number() == kind.number()).count();
+    }
+
+    /** Largest free rectangle on any sheet, the kerf taken off, m². */
+    double largestOffcut(long kerf) {
+        double best = 0;
+        for (Bin bin : bins) {
+            for (Region region : bin.free()) {
+                double length = Math.max(0, region.length - kerf) / NestTask.PER_METRE;
+                double width = Math.max(0, region.width - kerf) / NestTask.PER_METRE;
+                best = Math.max(best, length * width);
+            }
+        }
+        return best;
+    }
+}
