@@ -16,8 +16,8 @@ import java.util.Set;
  * @param thickness m
  * @param parts pieces, every mark once; together at most {@link #MAX_PIECES}
  * @param sheets sizes that can be had, at least one, each larger than kerf and trim
- * @param kerf width of every cut, m (0 to 12 mm)
- * @param trim strip taken off every edge of a sheet first, the saw cut included, m (0 to 50 mm)
+ * @param kerf width of every cut, m (0 to 12 mm), kept in whole nanometres
+ * @param trim strip taken off every edge of a sheet first, the saw cut included, m (0 to 50 mm), kept in whole nanometres
  */
 public record NestJob(
         String material, double thickness, List<NestPart> parts, List<Sheet> sheets, double kerf, double trim) {
@@ -30,15 +30,24 @@ public record NestJob(
         sheets = List.copyOf(InvalidValue.present("sheets", sheets));
         InvalidValue.within("kerf", kerf, 0, 0.012, Unit.MILLIMETRE);
         InvalidValue.within("trim", trim, 0, 0.05, Unit.MILLIMETRE);
+        kerf = wholeNanometres(kerf);
+        trim = wholeNanometres(trim);
         if (sheets.isEmpty()) {
             throw new InvalidValue("sheets", "no sheet", "at least one sheet size", "");
         }
-        sheets.forEach(sheet -> requireUsable(sheet, kerf, trim));
+        for (Sheet sheet : sheets) {
+            requireUsable(sheet, kerf, trim);
+        }
         requireMarksOnce(parts);
         long pieces = parts.stream().mapToLong(NestPart::quantity).sum();
         if (pieces > MAX_PIECES) {
             throw new InvalidValue("quantity", pieces + " pieces together", "at most " + MAX_PIECES, "");
         }
+    }
+
+    /** Kerf and trim are whole nanometres, so that long rows of cuts add up exactly. */
+    private static double wholeNanometres(double metres) {
+        return NestTask.nanometres(metres) / NestTask.PER_METRE;
     }
 
     private static void requireUsable(Sheet sheet, double kerf, double trim) {

@@ -2,7 +2,9 @@ package hushmaze.build;
 
 import hushmaze.material.Sheet;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -20,6 +22,7 @@ final class NestTask {
     private final long kerf;
     private final List<SheetKind> kinds;
     private final List<Piece> pieces = new ArrayList<>();
+    private final Map<String, NestPart> byMark = new HashMap<>();
     private final List<Piece> tooLarge = new ArrayList<>();
 
     NestTask(NestJob job) {
@@ -32,6 +35,7 @@ final class NestTask {
                 .toList();
         for (int i = 0; i < job.parts().size(); i++) {
             addPart(i, job.parts().get(i));
+            byMark.put(job.parts().get(i).mark(), job.parts().get(i));
         }
     }
 
@@ -41,6 +45,10 @@ final class NestTask {
 
     NestJob job() {
         return job;
+    }
+
+    NestPart part(String mark) {
+        return byMark.get(mark);
     }
 
     /** Width of a cut, nm. */

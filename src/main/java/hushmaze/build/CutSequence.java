@@ -1,0 +1,127 @@
+package hushmaze.build;
+
+import hushmaze.build.CutNode.Along;
+import hushmaze.build.CutNode.Cut;
+import hushmaze.build.CutNode.Leaf;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The cuts of one sheet in the order a person makes them: first all parallel cuts of a piece, then what came off, one piece
+ * after the other.
+ *
+ * @param steps numbered from 1
+ */
+public record CutSequence(List<Step> steps) {
+    /** What a piece is. */
+    public enum Kind {
+        /** The trimmed sheet. */
+        SHEET,
+        /** To be cut further. */
+        PART_SHEET,
+        /** Finished. */
+        PANEL,
+        /** Left over. */
+        OFFCUT,
+        /** Narrower than the blade: nothing is left. */
+        DUST
+    }
+
+    /**
+     * A piece on the bench.
+     *
+     * @param kind what it is
+     * @param name mark of a panel; "P1", "P2", ... of a piece to be cut further, in the order they come off; else empty
+     * @param length along the sheet's length, m
+     * @param width along the sheet's width, m
+     */
+    public record Piece(Kind kind, String name, double length, double width) {}
+
+    /**
+     * One cut.
+     *
+     * @param number counted from 1
+     * @param along direction the saw runs in: along the length is a rip, along the width a crosscut
+     * @param fence from fence to blade: size of the first piece across the cut, m
+     * @param from what is cut
+     * @param first piece between fence and blade
+     * @param second piece beyond the blade
+     */
+    public record Step(int number, Along along, double fence, Piece from, Piece first, Piece second) {}
+
+    public CutSequence {
+        steps = List.copyOf(steps);
+    }
+
+    /** The cuts of a sheet; none if one panel fills it. */
+    public static CutSequence of(SheetPlan plan) {
+        double length = plan.sheet().length() - 2 * plan.trim();
+        double width = plan.sheet().width() - 2 * plan.trim();
+        Writer writer = new Writer(plan.kerf());
+        writer.row(plan.cuts(), new Piece(Kind.SHEET, "", length, width));
+        return new CutSequence(writer.steps);
+    }
+
+    /** How often the fence must be set: neighbouring cuts in one direction with one setting count once. */
+    public int fenceSettings() {
+        int count = 0;
+        Step last = null;
+        for (Step step : steps) {
+            if (last == null
+                    || last.along() != step.along()
+                    || Math.abs(last.fence() - step.fence()) > CutReplay.SLACK) {
+                count++;
+            }
+            last = step;
+        }
+        return count;
+    }
+
+    /** Collects the steps. */
+    private static final class Writer {
+        private final double kerf;
+        private final List<Step> steps = new ArrayList<>();
+        private int named;
+
+        Writer(double kerf) {
+            this.kerf = kerf;
+        }
+
+        /** Makes all parallel cuts of a piece, then goes on with what came off. */
+        void row(CutNode start, Piece whole) {
+            List<CutNode> nodes = new ArrayList<>();
+            List<Piece> pieces = new ArrayList<>();
+            CutNode node = start;
+            Piece piece = whole;
+            while (node instanceof Cut cut && start instanceof Cut row && cut.along() == row.along()) {
+                boolean rip = cut.along() == Along.LENGTH;
+                double rest = CutReplay.beyond(rip ? piece.width() : piece.length(), cut.at(), kerf);
+                Piece first = piece(cut.first(), rip ? piece.length() : cut.at(), rip ? cut.at() : piece.width());
+                Piece second = piece(cut.second(), rip ? piece.length() : rest, rip ? rest : piece.width());
+                steps.add(new Step(steps.size() + 1, cut.along(), cut.at(), piece, first, second));
+                nodes.add(cut.first());
+                pieces.add(first);
+                node = cut.second();
+                piece = second;
+            }
+            if (!nodes.isEmpty()) {
+                nodes.add(node);
+                pieces.add(piece);
+            }
+            for (int i = 0; i < nodes.size(); i++) {
+                row(nodes.get(i), pieces.get(i));
+            }
+        }
+
+        private Piece piece(CutNode node, double length, double width) {
+            if (node instanceof Leaf leaf) {
+                if (!leaf.offcut()) {
+                    return new Piece(Kind.PANEL, leaf.mark(), length, width);
+                }
+                return new Piece(length > 0 && width > 0 ? Kind.OFFCUT : Kind.DUST, "", length, width);
+            }
+            named++;
+            return new Piece(Kind.PART_SHEET, "P" + named, length, width);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package hushmaze.build;
+
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Lays pieces out on sheets with cuts that run from edge to edge.
+ *
+ * <p>Goals, in this order: as much as possible placed; least cost; largest single offcut. Cost is the sum of the sheets'
+ * prices if every size has one, else the sum of their areas; at equal cost fewer sheets win. No size is used more often
+ * than there is stock. Every cut takes one kerf, except that a piece that fills the rest of its row exactly needs no cut,
+ * and a cut that leaves less than a kerf leaves nothing. Pieces with grain keep their length along the sheet's length; all
+ * others may be turned by 90 degrees.
+ *
+ * <p>The answer is a good one, not a proven best, unless the number of sheets equals the lower bound.
+ */
+public final class GuillotineNester {
+    private GuillotineNester() {}
+
+    /**
+     * The layout.
+     *
+     * @param job what to cut from what
+     * @param effort how long to search
+     * @param progress told about every round; may cancel
+     * @return all sheets; {@code unplaced} lists pieces that fit on no sheet, and pieces for which the stock did not suffice
+     */
+    public static SheetLayout nest(NestJob job, Effort effort, Progress progress) {
+        NestTask task = new NestTask(job);
+        Packing packing = new NestSearch(task, effort, progress).run();
+        PlanMaker maker = new PlanMaker(task);
+        List<SheetPlan> plans = packing.bins().stream()
+                .filter(bin -> !bin.empty())
+                .sorted(Comparator.comparingInt((Bin bin) -> bin.kind().number())
+                        .thenComparing(Comparator.comparingDouble(Bin::used).reversed()))
+                .map(maker::plan)
+                .toList();
+        return new SheetLayout(
+                job.material(), job.thickness(), plans, SheetBound.sheets(task), unplaced(task, packing));
+    }
+
+    private static List<String> unplaced(NestTask task, Packing packing) {
+        List<Piece> left = new ArrayList<>(task.tooLarge());
+        packing.pool().forEach(index -> left.add(task.pieces().get(index)));
+        left.sort(Comparator.comparingInt(Piece::part));
+        return left.stream()
+                .map(piece -> task.job().parts().get(piece.part()).mark())
+                .toList();
+    }
+}

@@ -1,0 +1,51 @@
+package hushmaze.build;
+
+import hushmaze.material.Sheet;
+import hushmaze.project.Stock;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Lays a whole cut list out: one layout for every board and one for every liner, by material and thickness. */
+public final class SheetLayouts {
+    private record Material(String name, double thickness) {}
+
+    private SheetLayouts() {}
+
+    /** Layouts for documents: bounded by rounds, so that the same list gives the same layouts. */
+    public static List<SheetLayout> of(CutList list, Stock stock) {
+        return of(list, stock, Effort.DOCUMENT, Progress.NONE);
+    }
+
+    /**
+     * Layouts of boards, cut with the saw, then of liners, cut with a knife: no kerf and no trim.
+     *
+     * @param effort for each of the layouts
+     */
+    public static List<SheetLayout> of(CutList list, Stock stock, Effort effort, Progress progress) {
+        List<SheetLayout> layouts = new ArrayList<>();
+        double kerf = stock.saw().kerf();
+        for (NestJob job :
+                jobs(list.boards(), stock.boardSheets(), kerf, stock.saw().trim())) {
+            layouts.add(GuillotineNester.nest(job, effort, progress));
+        }
+        for (NestJob job : jobs(list.liners(), stock.linerSheets(), 0, 0)) {
+            layouts.add(GuillotineNester.nest(job, effort, progress));
+        }
+        return List.copyOf(layouts);
+    }
+
+    private static List<NestJob> jobs(List<CutItem> items, List<Sheet> sheets, double kerf, double trim) {
+        Map<Material, List<NestPart>> parts = new LinkedHashMap<>();
+        for (CutItem item : items) {
+            Material material = new Material(item.material(), item.thickness());
+            parts.computeIfAbsent(material, m -> new ArrayList<>())
+                    .add(new NestPart(item.mark(), item.quantity(), item.length(), item.width(), item.grain()));
+        }
+        return parts.entrySet().stream()
+                .map(e -> new NestJob(e.getKey().name(), e.getKey().thickness(), e.getValue(), sheets, kerf, trim))
+                .toList();
+    }
+}
