@@ -34,7 +34,10 @@ public record Noise(
         }
         InvalidValue.present("place", place);
         if (place == Place.AT_DISTANCE) {
-            InvalidValue.within("distance", InvalidValue.present("distance", distance), 0.1, 20, Unit.METRE);
+            InvalidValue.present("distance", distance);
+        }
+        if (distance != null) {
+            InvalidValue.within("distance", distance, 0.1, 20, Unit.METRE);
         }
         InvalidValue.text("source", source, 400);
     }

@@ -56,6 +56,11 @@ public record Room(
         InvalidValue.within("microphoneDistance", microphoneDistance, 0.1, 20, Unit.METRE);
         InvalidValue.within("airTemperature", airTemperature, -30, 60, Unit.CELSIUS);
         InvalidValue.within("altitude", altitude, -400, 4000, Unit.METRE);
+        if (ownNoise != null) {
+            for (double level : ownNoise.values()) {
+                InvalidValue.within("ownNoise", level, -30, 160, Unit.DECIBEL);
+            }
+        }
         InvalidValue.present("target", target);
     }
 }

@@ -35,6 +35,15 @@ public record Target(
             case DBA -> InvalidValue.within("number", InvalidValue.present("number", number), 10, 90, Unit.NUMBER);
             case SPECTRUM -> InvalidValue.present("spectrum", spectrum);
         }
+        // What another kind needs may stay beside the chosen one, but must be a value all the same.
+        if (number != null) {
+            InvalidValue.within("number", number, 0, 90, Unit.NUMBER);
+        }
+        if (spectrum != null) {
+            for (double level : spectrum.values()) {
+                InvalidValue.within("spectrum", level, -30, 160, Unit.DECIBEL);
+            }
+        }
         InvalidValue.text("source", source, 400);
     }
 }

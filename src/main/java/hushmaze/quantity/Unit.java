@@ -7,7 +7,8 @@ import java.math.BigDecimal;
  * dimension (metre, cubic metre per second, pascal, ...); only the edges convert.
  *
  * <p>Units that differ from SI by a power of ten are converted by shifting the decimal point of the shortest decimal
- * form, so that a number written to a file and read back is the same number to the last bit.
+ * form; {@link #decimalFromSi} and {@link #toSi(BigDecimal)} do so without loss, so that a number written to a file and
+ * read back is the same number to the last bit.
  */
 public enum Unit {
     METRE(Dimension.LENGTH, "m", "M", 0),
@@ -84,6 +85,23 @@ public enum Unit {
     /** A value in SI, in this unit. */
     public double fromSi(double si) {
         return factor != 0 ? si / factor : shift(si, -powerOfTen);
+    }
+
+    /** A decimal number in this unit, in SI; exact for units that differ from SI by a power of ten. */
+    public double toSi(BigDecimal value) {
+        return factor != 0
+                ? toSi(value.doubleValue())
+                : value.scaleByPowerOfTen(powerOfTen).doubleValue();
+    }
+
+    /**
+     * A finite value in SI, in this unit, with all the digits that {@link #toSi(BigDecimal)} needs to give the same number
+     * back. (A double would not do: 0.5200000000000001 m and its neighbour are the same number of millimetres.)
+     */
+    public BigDecimal decimalFromSi(double si) {
+        return factor != 0
+                ? BigDecimal.valueOf(fromSi(si))
+                : BigDecimal.valueOf(si).scaleByPowerOfTen(-powerOfTen);
     }
 
     private static double shift(double value, int places) {

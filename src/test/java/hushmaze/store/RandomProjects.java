@@ -1,0 +1,231 @@
+package hushmaze.store;
+
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.material.Saw;
+import hushmaze.material.Screw;
+import hushmaze.material.Sheet;
+import hushmaze.project.Box;
+import hushmaze.project.Brief;
+import hushmaze.project.Construction;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.Noise;
+import hushmaze.project.Opening;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
+import hushmaze.project.Room;
+import hushmaze.project.Space;
+import hushmaze.project.Stock;
+import hushmaze.project.Target;
+import hushmaze.project.TitleBlock;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.BandSet;
+import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.UnitSystem;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Supplier;
+
+/** Projects with every field at random within its limits, numbers with all their digits, from a seed. */
+final class RandomProjects {
+    private static final String LETTERS = "abcXYZ 0123 \"\\/<&' éßµ²→½ 漢\ud83c\udfbb";
+
+    private final Random random;
+
+    RandomProjects(long seed) {
+        this.random = new Random(seed);
+    }
+
+    Project next() {
+        return new Project(
+                Project.FORMAT_VERSION,
+                text(60),
+                new TitleBlock(
+                        text(60),
+                        text(16),
+                        LocalDate.ofEpochDay(random.nextInt(100_000) - 20_000),
+                        text(20),
+                        maybe(() -> text(20))),
+                choice(UnitSystem.values()),
+                room(),
+                new Stock(
+                        list(1, 3, this::sheet),
+                        list(1, 3, this::sheet),
+                        new Saw(text(80), between(0, 0.012), between(0, 0.05), text(80)),
+                        screw()),
+                paths());
+    }
+
+    private List<VentPath> paths() {
+        List<VentPath> paths = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(3); i++) {
+            paths.add(new VentPath(i + text(50), choice(Purpose.values()), brief(), maybe(this::box)));
+        }
+        return paths;
+    }
+
+    private Room room() {
+        return new Room(
+                text(80),
+                between(1, 5000),
+                random.nextInt(500),
+                between(0, 1e-4),
+                between(0, 0.005),
+                between(0, 1e5),
+                list(8, 8, () -> between(0.05, 5000)),
+                between(0.1, 20),
+                between(-30, 60),
+                between(-400, 4000),
+                maybe(this::levels),
+                target());
+    }
+
+    private Target target() {
+        Target.Kind kind = choice(Target.Kind.values());
+        boolean own = kind == Target.Kind.SPECTRUM;
+        return new Target(
+                kind,
+                own && random.nextBoolean() ? null : Double.valueOf(between(15, 70)),
+                own || random.nextBoolean() ? levels() : null,
+                text(400));
+    }
+
+    private Spectrum levels() {
+        return Spectrum.of(choice(BandSet.values()), i -> between(-30, 160));
+    }
+
+    private Brief brief() {
+        return new Brief(
+                new Opening(
+                        choice(Opening.Kind.values()),
+                        choice(Opening.Surface.values()),
+                        choice(Opening.Beyond.values()),
+                        between(0.03, 2),
+                        between(0.03, 2)),
+                between(1e-4, 5),
+                between(0.1, 2000),
+                between(0.1, 20),
+                between(0.1, 20),
+                noise(),
+                maybe(() -> between(0.001, 1)),
+                new Space(between(0.05, 10), between(0.05, 10), between(0.05, 10)),
+                new Construction(
+                        board(),
+                        1 + random.nextInt(3),
+                        1 + random.nextInt(2),
+                        liner(),
+                        random.nextBoolean(),
+                        choice(PortFace.values()),
+                        choice(PortFace.values()),
+                        maybe(() -> between(1, 2000))));
+    }
+
+    private Noise noise() {
+        Noise.Place place = choice(Noise.Place.values());
+        boolean needed = place == Noise.Place.AT_DISTANCE;
+        return new Noise(
+                levels(), place, needed || random.nextBoolean() ? Double.valueOf(between(0.1, 20)) : null, text(400));
+    }
+
+    private Box box() {
+        Box.Form form = choice(Box.Form.values());
+        double length = between(0.3, 5);
+        boolean lined = random.nextBoolean();
+        return new Box(
+                form,
+                form == Box.Form.MAZE ? 1 + random.nextInt(Box.MAX_PASSES) : 1,
+                between(0.25, 3),
+                between(0.25, 3),
+                length,
+                between(0.001, length - Box.MIN_BAFFLE),
+                list(1, 3, this::board),
+                board(),
+                1 + random.nextInt(2),
+                lined ? liner() : maybe(this::liner),
+                lined
+                        ? new LinedFaces(
+                                random.nextBoolean(), random.nextBoolean(), random.nextBoolean(), random.nextBoolean())
+                        : LinedFaces.NONE,
+                port(),
+                port());
+    }
+
+    private Port port() {
+        return new Port(choice(PortFace.values()), between(0.02, 0.2), between(0.02, 0.2), between(0, 0.04));
+    }
+
+    private Board board() {
+        return new Board(
+                text(80),
+                between(0.003, 0.1),
+                between(100, 9000),
+                between(1e7, 3e11),
+                between(0.0001, 1),
+                random.nextBoolean(),
+                text(400));
+    }
+
+    private Liner liner() {
+        double resistivity = between(500, 500_000);
+        return new Liner(
+                text(80),
+                between(0.003, 0.2),
+                between(3, 400),
+                resistivity,
+                between(500, resistivity),
+                between(resistivity, 500_000),
+                between(0, 0.01),
+                text(400));
+    }
+
+    private Sheet sheet() {
+        return new Sheet(
+                text(80),
+                between(0.05, 10),
+                between(0.05, 10),
+                maybe(() -> between(0, 1e6)),
+                maybe(() -> random.nextInt(100_000)),
+                text(400));
+    }
+
+    private Screw screw() {
+        double diameter = between(0.002, 0.02);
+        return new Screw(text(80), diameter, between(0.01, 0.3), between(0.001, diameter), text(400));
+    }
+
+    private double between(double low, double high) {
+        double value = random.nextInt(8) == 0 ? low : low + random.nextDouble() * (high - low);
+        return Math.min(value, high);
+    }
+
+    private <T> T choice(T[] values) {
+        return values[random.nextInt(values.length)];
+    }
+
+    private <T> T maybe(Supplier<T> supplier) {
+        return random.nextBoolean() ? supplier.get() : null;
+    }
+
+    private <T> List<T> list(int least, int most, Supplier<T> supplier) {
+        List<T> list = new ArrayList<>();
+        int size = least + random.nextInt(most - least + 1);
+        for (int i = 0; i < size; i++) {
+            list.add(supplier.get());
+        }
+        return list;
+    }
+
+    private String text(int longest) {
+        int[] letters = LETTERS.codePoints().toArray();
+        StringBuilder text = new StringBuilder("t");
+        int length = random.nextInt(Math.min(longest, 30) / 2);
+        for (int i = 0; i < length; i++) {
+            text.appendCodePoint(letters[random.nextInt(letters.length)]);
+        }
+        return text.toString();
+    }
+}
