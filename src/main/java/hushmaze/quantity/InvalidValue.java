@@ -57,9 +57,21 @@ public final class InvalidValue extends IllegalArgumentException {
      */
     public static double within(String field, double si, double min, double max, Unit unit) {
         if (Double.isNaN(si) || si < min || si > max) {
-            throw new InvalidValue(field, number(unit.fromSi(si)), limits(min, max, unit), unit.symbol());
+            throw new InvalidValue(field, refused(si, min, max, unit), limits(min, max, unit), unit.symbol());
         }
         return si;
+    }
+
+    /** The refused value, rounded; with all its digits if rounding would bring it back within the limits. */
+    private static String refused(double si, double min, double max, Unit unit) {
+        double value = unit.fromSi(si);
+        String rounded = number(value);
+        if (!Double.isFinite(value)) {
+            return rounded;
+        }
+        double shown = Double.parseDouble(rounded);
+        boolean looksRight = shown >= unit.fromSi(min) && shown <= unit.fromSi(max);
+        return looksRight ? Double.toString(value) : rounded;
     }
 
     /** Requires a whole number within limits. */

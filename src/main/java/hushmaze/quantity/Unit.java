@@ -77,9 +77,12 @@ public enum Unit {
         return suffix;
     }
 
-    /** A value in this unit, in SI. */
+    /** A value in this unit, in SI; the factor is applied in decimals, so that 6 in is 0.1524 m and no digit more. */
     public double toSi(double value) {
-        return factor != 0 ? value * factor : shift(value, powerOfTen);
+        if (!Double.isFinite(value)) {
+            return value;
+        }
+        return factor != 0 ? times(BigDecimal.valueOf(value)) : shift(value, powerOfTen);
     }
 
     /** A value in SI, in this unit. */
@@ -90,7 +93,7 @@ public enum Unit {
     /** A decimal number in this unit, in SI; exact for units that differ from SI by a power of ten. */
     public double toSi(BigDecimal value) {
         return factor != 0
-                ? toSi(value.doubleValue())
+                ? times(value)
                 : value.scaleByPowerOfTen(powerOfTen).doubleValue();
     }
 
@@ -102,6 +105,10 @@ public enum Unit {
         return factor != 0
                 ? BigDecimal.valueOf(fromSi(si))
                 : BigDecimal.valueOf(si).scaleByPowerOfTen(-powerOfTen);
+    }
+
+    private double times(BigDecimal value) {
+        return value.multiply(BigDecimal.valueOf(factor)).doubleValue();
     }
 
     private static double shift(double value, int places) {

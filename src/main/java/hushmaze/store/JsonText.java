@@ -1,11 +1,10 @@
 package hushmaze.store;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -13,6 +12,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** Text to JSON tree and back. Numbers keep every digit; the text that is printed is the same on every system. */
@@ -46,10 +46,11 @@ final class JsonText {
         }
         try {
             return MAPPER.readTree(text);
-        } catch (JsonEOFException e) {
-            throw Problems.whole(file, "the file ends too early, " + place(e) + "; it was cut off or not saved whole");
         } catch (JsonProcessingException e) {
-            throw Problems.whole(file, "not valid JSON, " + place(e) + ": " + reason(e));
+            throw Problems.whole(file, text(e));
+        } catch (NumberFormatException e) {
+            // The parser lets this one through for exponents beyond any number type.
+            throw Problems.whole(file, "not valid JSON: a number has too large an exponent");
         }
     }
 
@@ -62,18 +63,22 @@ final class JsonText {
         }
     }
 
-    private static String place(JsonProcessingException e) {
-        return "line " + e.getLocation().getLineNr() + ", column "
-                + e.getLocation().getColumnNr();
-    }
-
-    private static String reason(JsonProcessingException e) {
-        if (!(e instanceof JsonParseException)) {
-            return "something follows after its end, or it is nested more than " + MAX_DEPTH + " deep";
+    private static String text(JsonProcessingException e) {
+        if (e instanceof StreamConstraintsException) {
+            return "this is no file of this program: it is nested more than " + MAX_DEPTH
+                    + " deep, or has a number of more than 1000 digits";
         }
-        String text = e.getOriginalMessage();
-        int end = text.indexOf('\n');
-        return end < 0 ? text : text.substring(0, end);
+        String place = "line " + e.getLocation().getLineNr() + ", column "
+                + e.getLocation().getColumnNr();
+        if (e.getOriginalMessage().startsWith("Unexpected end-of-input")) {
+            return "the file ends too early, " + place + "; it was cut off or not saved whole";
+        }
+        if (e instanceof MismatchedInputException) {
+            return "not valid JSON, " + place + ": something follows after its end";
+        }
+        String reason = e.getOriginalMessage();
+        int end = reason.indexOf('\n');
+        return "not valid JSON, " + place + ": " + (end < 0 ? reason : reason.substring(0, end));
     }
 
     private static DefaultPrettyPrinter printer() {

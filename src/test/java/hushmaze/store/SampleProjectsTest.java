@@ -1,0 +1,102 @@
+package hushmaze.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hushmaze.project.Brief;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Property: the sample projects load, are saved without loss, and are sound as briefs. */
+class SampleProjectsTest {
+    @TempDir
+    Path folder;
+
+    static List<String> names() {
+        return SampleProjects.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void sampleIsSavedWithoutLoss(String name) {
+        Project project = SampleProjects.read(name);
+        Path file = folder.resolve(name + ".json");
+        ProjectFile.write(project, file);
+        assertThat(ProjectFile.read(file)).isEqualTo(project);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void airGoesInAndOutInEqualParts(String name) {
+        double balance = 0;
+        for (VentPath path : SampleProjects.read(name).paths()) {
+            double flow = path.brief().flow();
+            balance += path.purpose() == Purpose.SUPPLY ? flow : -flow;
+        }
+        assertThat(Math.abs(balance)).isLessThan(1e-9);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void openingsKeepTheirVelocityLimit(String name) {
+        assertThat(SampleProjects.read(name).paths()).allSatisfy(path -> {
+            Brief brief = path.brief();
+            assertThat(brief.flow() / brief.opening().area()).isLessThan(brief.maxOpeningVelocity());
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void noisesAreMarkedAsInvented(String name) {
+        assertThat(SampleProjects.read(name).paths())
+                .allSatisfy(path -> assertThat(path.brief().noise().source()).startsWith("Invented"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void materialsAreCopiesOfThePresets(String name) {
+        Presets presets = Presets.load();
+        Project project = SampleProjects.read(name);
+        assertThat(presets.saws()).contains(project.stock().saw());
+        assertThat(presets.screws()).contains(project.stock().screw());
+        assertThat(project.paths()).allSatisfy(path -> {
+            assertThat(presets.boards()).contains(path.brief().construction().board());
+            assertThat(presets.liners()).contains(path.brief().construction().liner());
+        });
+    }
+
+    @Test
+    void defaultIsTheFirstAndHasOneBoxByHand() {
+        assertThat(SampleProjects.names()).first().isEqualTo(SampleProjects.DEFAULT);
+        assertThat(SampleProjects.read(SampleProjects.DEFAULT).paths())
+                .extracting(path -> path.box() != null)
+                .containsExactly(false, true);
+    }
+
+    @Test
+    void inchSampleReadsItsTypedUnits() {
+        Project project = SampleProjects.read("drama-corner");
+        Brief brief = project.paths().get(2).brief();
+        assertThat(project.units()).isEqualTo(UnitSystem.INCH);
+        // 6 cfm = 6 · 0.028316846592 m³ / 60 s; 6 in = 0.1524 m
+        assertThat(brief.flow()).isEqualTo(0.0028316846592);
+        assertThat(brief.opening().width()).isEqualTo(0.1524);
+    }
+
+    @Test
+    void unknownNameIsRefusedWithTheNamesThereAre() {
+        assertThatThrownBy(() -> SampleProjects.read("attic"))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining("\"attic\"")
+                .hasMessageContaining("trio-cellar, lesson-cabin, drama-corner");
+    }
+}
