@@ -19,7 +19,7 @@ import hushmaze.quantity.Unit;
  *
  * <p>Differs from the source: nothing.
  */
-public final class AreaStep {
+final class AreaStep {
     private AreaStep() {}
 
     /** Loss of a step between two areas in m², dB. */

@@ -21,7 +21,7 @@ import hushmaze.quantity.Unit;
  *
  * <p>Differs from the source: nothing.
  */
-public final class ExpansionChamber {
+final class ExpansionChamber {
     /** dB per neper of energy. */
     private static final double DECIBEL_PER_NEPER = 10 / Math.log(10);
 

@@ -24,7 +24,7 @@ import java.util.List;
  *
  * <p>Differs from the source: thirds are interpolated between octaves over log frequency.
  */
-public final class SquareTurn {
+final class SquareTurn {
     /** Thinnest liner, as a share of the clear width, that makes a turn a lined one. */
     public static final double LINED_SHARE = 0.1;
 

@@ -20,7 +20,7 @@ import hushmaze.quantity.Unit;
  *
  * <p>Differs from the source: α is held below 0.99; a result below zero is given as zero.
  */
-public final class WellsPlenum {
+final class WellsPlenum {
     /** Highest mean absorption the formula is used with. */
     public static final double MOST_ABSORPTION = 0.99;
 

@@ -16,8 +16,8 @@ import hushmaze.quantity.Unit;
  * <p>Source: Miki's model (J. Acoust. Soc. Jpn. (E) 11, 1990; citation from memory), coefficients as read in two published
  * descriptions of the model, which agree.
  *
- * <p>Range: fitted for 0.01 &lt; f/σ &lt; 1 (SI), porosity near one; known to behave below 0.01, where it is an
- * extrapolation.
+ * <p>Range: fitted for 0.01 &lt; f/σ &lt; 1 (SI), porosity near one; said to behave well below 0.01,
+ * where it is an extrapolation; far below (f/σ under 0.001) the absorption can come out slightly negative.
  *
  * <p>Accuracy: σ of liners is known to a factor of two at best, and that is larger than the model's own error.
  *
