@@ -76,6 +76,9 @@ public final class Energy {
 
     /** Loss over several bands of equal incident energy, dB: the mean energy let through. */
     public static double meanLoss(double... losses) {
+        if (losses.length == 0) {
+            throw new IllegalArgumentException("no losses to average");
+        }
         return parallelLoss(losses) + db(losses.length);
     }
 

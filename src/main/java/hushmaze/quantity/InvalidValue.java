@@ -1,6 +1,7 @@
 package hushmaze.quantity;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * A value that cannot be accepted, with everything a message needs: which field, what was given, what the limit is and in
@@ -8,6 +9,8 @@ import java.util.Locale;
  */
 public final class InvalidValue extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
+    /** Enough that a value just outside a limit does not look like the limit. */
+    private static final int SHOWN_DIGITS = 9;
 
     private final String field;
     private final String given;
@@ -56,7 +59,7 @@ public final class InvalidValue extends IllegalArgumentException {
      * @return the value
      */
     public static double within(String field, double si, double min, double max, Unit unit) {
-        if (Double.isNaN(si) || si < min || si > max) {
+        if (!Double.isFinite(si) || si < min || si > max) {
             throw new InvalidValue(field, refused(si, min, max, unit), limits(min, max, unit), unit.symbol());
         }
         return si;
@@ -114,7 +117,9 @@ public final class InvalidValue extends IllegalArgumentException {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? "not a number" : Double.toString(value);
         }
-        String text = String.format(Locale.ROOT, "%.4f", value);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).round(new MathContext(SHOWN_DIGITS)).stripTrailingZeros();
+        boolean plain = value == 0 || (Math.abs(value) >= 1e-9 && Math.abs(value) < 1e15);
+        return plain ? rounded.toPlainString() : rounded.toString();
     }
 }

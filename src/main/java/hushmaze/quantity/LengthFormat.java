@@ -1,7 +1,5 @@
 package hushmaze.quantity;
 
-import java.util.Locale;
-
 /**
  * Lengths as a builder reads them: millimetres to a tenth where needed, or inches with the nearest 1/32. Rounding for
  * people happens here and nowhere else.
@@ -26,17 +24,29 @@ public final class LengthFormat {
 
     /** What the printed length differs from the true one, printed minus true, metres. */
     public static double roundingError(double metres, UnitSystem system) {
-        double step = system == UnitSystem.INCH ? INCH_M / DENOMINATOR : 1e-4;
-        return Math.round(metres / step) * step - metres;
+        boolean inch = system == UnitSystem.INCH;
+        double printed = inch ? parts(metres) * INCH_M / DENOMINATOR : tenths(metres) / 1e4;
+        return Math.copySign(printed, metres) - metres;
     }
 
     private static String millimetres(double metres) {
-        long tenths = Math.round(metres * 1e4);
-        return tenths % 10 == 0 ? Long.toString(tenths / 10) : String.format(Locale.ROOT, "%.1f", tenths / 10.0);
+        long tenths = tenths(metres);
+        String sign = metres < 0 && tenths != 0 ? "-" : "";
+        return sign + tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10);
+    }
+
+    /** Tenths of a millimetre of a length without its sign, so that both signs round alike. */
+    private static long tenths(double metres) {
+        return Math.round(Math.abs(metres) * 1e4);
+    }
+
+    /** Thirty-seconds of an inch of a length without its sign. */
+    private static long parts(double metres) {
+        return Math.round(Math.abs(metres) / INCH_M * DENOMINATOR);
     }
 
     private static String inches(double metres) {
-        long parts = Math.round(Math.abs(metres) / INCH_M * DENOMINATOR);
+        long parts = parts(metres);
         long whole = parts / DENOMINATOR;
         long rest = parts % DENOMINATOR;
         String sign = metres < 0 && parts != 0 ? "-" : "";

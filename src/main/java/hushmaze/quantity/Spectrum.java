@@ -141,7 +141,8 @@ public final class Spectrum {
 
     /**
      * Losses, or a curve's values, per third octave: interpolated in a straight line over log frequency between octave
-     * centres and held at the ends. This is an assumption; a third-octave spectrum is returned as it is.
+     * centres and held at the ends; between an infinite and a finite value infinite. This is an assumption; a
+     * third-octave spectrum is returned as it is.
      */
     public Spectrum interpolatedInThirds() {
         if (bands == BandSet.THIRD_OCTAVE) {
@@ -154,7 +155,12 @@ public final class Spectrum {
             if (share == 0) {
                 return values[low];
             }
-            return share == 1 ? values[low + 1] : values[low] + share * (values[low + 1] - values[low]);
+            double step = values[low + 1] - values[low];
+            if (share == 1 || Double.isInfinite(values[low + 1])) {
+                return values[low + 1];
+            }
+            // next to an infinite value everything up to the other centre is infinite too
+            return Double.isInfinite(step) ? values[low] : values[low] + share * step;
         });
     }
 

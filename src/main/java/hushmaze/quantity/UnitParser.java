@@ -6,16 +6,19 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads what people type: "140 mm", "5 1/2 in", "3' 2 1/4\"", "60 cfm", "28 L/s", "0.05 inH2O", "140" in a default unit.
+ * Reads what people type: "140 mm", "5 1/2 in", "5-1/2 in", "3' 2 1/4\"", "60 cfm", "28 L/s", "0.05 inH2O", "140" in a default unit.
  *
- * <p>A decimal comma is understood; a thousands separator is not.
+ * <p>A decimal comma is understood; a thousands separator is not. A comma that could be either ("1,200") is refused.
  */
 public final class UnitParser {
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(.+?)\\s*(?:'|ft)\\s*(.+?)\\s*(?:\"|in)");
     private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("([-+]?[0-9.,/\\s]*[0-9.](?:[eE][-+]?[0-9]+)?)\\s*(.*)");
-    private static final Pattern MIXED = Pattern.compile("([-+]?)(?:(\\d+)\\s+)?(\\d+)\\s*/\\s*(\\d+)");
+            Pattern.compile("([-+]?(?:\\d+-(?=\\d+\\s*/))?[0-9.,/\\s]*[0-9.](?:[eE][-+]?[0-9]+)?)\\s*(.*)");
+    private static final Pattern MIXED = Pattern.compile("([-+]?)(?:(\\d+)(?:\\s+|-))?(\\d+)\\s*/\\s*(\\d+)");
     private static final Pattern DECIMAL = Pattern.compile("[-+]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][-+]?\\d+)?");
+
+    /** Could be a decimal comma or a thousands separator: not guessed. */
+    private static final Pattern UNCLEAR_COMMA = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
 
     private static final Map<String, Unit> SYMBOLS = Map.ofEntries(
             Map.entry("m", Unit.METRE),
@@ -70,15 +73,35 @@ public final class UnitParser {
         if (fallback.dimension() == Dimension.LENGTH) {
             Matcher both = FEET_AND_INCHES.matcher(clean);
             if (both.matches()) {
-                return Unit.FOOT.toSi(number(field, text, both.group(1), fallback))
-                        + Unit.INCH.toSi(number(field, text, both.group(2), fallback));
+                return feetAndInches(
+                        field, text, both.group(1).strip(), both.group(2).strip(), fallback);
             }
         }
         Matcher matcher = NUMBER_AND_UNIT.matcher(clean);
         if (!matcher.matches()) {
             throw new InvalidValue(field, quote(text), "a number with a unit, such as " + example(fallback), "");
         }
-        return unit(field, text, matcher.group(2), fallback).toSi(number(field, text, matcher.group(1), fallback));
+        return finite(
+                field,
+                text,
+                unit(field, text, matcher.group(2), fallback).toSi(number(field, text, matcher.group(1), fallback)));
+    }
+
+    /** A sign before the feet holds for the inches too; the inches have none of their own. */
+    private static double feetAndInches(String field, String text, String feet, String inches, Unit fallback) {
+        if (inches.startsWith("-") || inches.startsWith("+")) {
+            throw new InvalidValue(field, quote(text), "feet and inches with one sign before the feet", "");
+        }
+        double whole = Unit.FOOT.toSi(Math.abs(number(field, text, feet, fallback)));
+        double rest = Unit.INCH.toSi(number(field, text, inches, fallback));
+        return finite(field, text, feet.startsWith("-") ? -(whole + rest) : whole + rest);
+    }
+
+    private static double finite(String field, String text, double si) {
+        if (!Double.isFinite(si)) {
+            throw new InvalidValue(field, quote(text), "a number of ordinary size", "");
+        }
+        return si;
     }
 
     private static Unit unit(String field, String text, String symbol, Unit fallback) {
@@ -110,6 +133,9 @@ public final class UnitParser {
             double whole = mixed.group(2) == null ? 0 : Double.parseDouble(mixed.group(2));
             double value = whole + Double.parseDouble(mixed.group(3)) / below;
             return mixed.group(1).equals("-") ? -value : value;
+        }
+        if (UNCLEAR_COMMA.matcher(clean).matches()) {
+            throw new InvalidValue(field, quote(text), "written without a comma before three digits", "");
         }
         if (!DECIMAL.matcher(clean).matches()) {
             throw new InvalidValue(field, quote(text), "a number with a unit, such as " + example(fallback), "");
