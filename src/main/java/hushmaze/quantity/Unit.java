@@ -92,9 +92,7 @@ public enum Unit {
 
     /** A decimal number in this unit, in SI; exact for units that differ from SI by a power of ten. */
     public double toSi(BigDecimal value) {
-        return factor != 0
-                ? times(value)
-                : value.scaleByPowerOfTen(powerOfTen).doubleValue();
+        return factor != 0 ? times(value) : value.scaleByPowerOfTen(powerOfTen).doubleValue();
     }
 
     /**

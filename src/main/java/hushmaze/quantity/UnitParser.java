@@ -99,7 +99,7 @@ public final class UnitParser {
 
     private static double finite(String field, String text, double si) {
         if (!Double.isFinite(si)) {
-            throw new InvalidValue(field, quote(text), "a number of ordinary size", "");
+            throw new InvalidValue(field, quote(text), "a finite number", "");
         }
         return si;
     }
