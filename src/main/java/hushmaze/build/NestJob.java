@@ -45,6 +45,16 @@ public record NestJob(
         }
     }
 
+    /** Whether a piece fits on some sheet inside the trim, however many of them there are. */
+    public boolean fits(NestPart part) {
+        return sheets.stream().anyMatch(sheet -> {
+            double length = sheet.length() - 2 * trim + CutReplay.SLACK;
+            double width = sheet.width() - 2 * trim + CutReplay.SLACK;
+            return part.length() <= length && part.width() <= width
+                    || !part.grain() && part.width() <= length && part.length() <= width;
+        });
+    }
+
     /** Kerf and trim are whole nanometres, so that long rows of cuts add up exactly. */
     private static double wholeNanometres(double metres) {
         return NestTask.nanometres(metres) / NestTask.PER_METRE;
