@@ -64,7 +64,7 @@ public final class CutListMaker {
                 group);
     }
 
-    private static boolean same(Part p, Part q) {
+    static boolean same(Part p, Part q) {
         if (!p.material().equals(q.material())
                 || grain(p) != grain(q)
                 || Math.abs(p.thickness() - q.thickness()) > SAME

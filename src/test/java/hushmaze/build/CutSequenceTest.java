@@ -1,0 +1,133 @@
+package hushmaze.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.build.CutNode.Along;
+import hushmaze.build.CutNode.Cut;
+import hushmaze.build.CutNode.Leaf;
+import hushmaze.material.Sheet;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Validation: the steps of a sheet cut by hand. Property: following the steps of random sheets with nothing but a saw of
+ * the given kerf gives every panel in its size.
+ */
+class CutSequenceTest {
+    private static final double MILLIONTH_OF_A_MILLIMETRE = 1.0001e-9;
+
+    @Test
+    void stepsOfASheetCutByHand() {
+        // 1000 x 600, no trim, kerf 4. Rip at 400: 1000 x 400, and 600 - 400 - 4 = 196 is left as an offcut 1000 x 196.
+        // The strip is crosscut at 300 twice: A 300 x 400, A 300 x 400, and 1000 - 2 x 304 = 392 x 400 is B.
+        CutNode strip = new Cut(
+                Along.WIDTH,
+                0.3,
+                new Leaf("A", 0.3, 0.4),
+                new Cut(Along.WIDTH, 0.3, new Leaf("A", 0.3, 0.4), new Leaf("B", 0.392, 0.4)));
+        CutNode cuts = new Cut(Along.LENGTH, 0.4, strip, new Leaf(null, 1.0, 0.196));
+        Sheet sheet = new Sheet("sheet", 1, 0.6, null, null, "test");
+        CutSequence sequence = CutSequence.of(new SheetPlan(sheet, 0, 0.004, cuts, List.of()));
+
+        assertThat(sequence.steps()).hasSize(3);
+        CutSequence.Step rip = sequence.steps().get(0);
+        assertThat(rip.number()).isEqualTo(1);
+        assertThat(rip.along()).isEqualTo(Along.LENGTH);
+        assertThat(rip.fence()).isEqualTo(0.4);
+        assertThat(rip.from().kind()).isEqualTo(CutSequence.Kind.SHEET);
+        assertThat(rip.first()).isEqualTo(new CutSequence.Piece(CutSequence.Kind.PART_SHEET, "P1", 1, 0.4));
+        assertThat(rip.second().kind()).isEqualTo(CutSequence.Kind.OFFCUT);
+        CutSequence.Step last = sequence.steps().get(2);
+        assertThat(last.first().name()).isEqualTo("A");
+        assertThat(last.second().name()).isEqualTo("B");
+        // two settings: 400 for the rip, 300 for both crosscuts
+        assertThat(sequence.fenceSettings()).isEqualTo(2);
+        assertThat(CutReplay.of(cuts, 1, 0.6, 0.004, 0)).hasSize(4).anySatisfy(spot -> {
+            assertThat(spot.mark()).isEqualTo("B");
+            // two cuts of 300 and two kerfs of 4
+            assertThat(spot.x()).isCloseTo(0.608, org.assertj.core.data.Offset.offset(1e-12));
+        });
+    }
+
+    @Test
+    void followingTheStepsGivesEveryPanel() {
+        SplittableRandom random = new SplittableRandom(8);
+        for (int i = 0; i < 60; i++) {
+            Map<String, NestPart> parts = new HashMap<>();
+            for (int k = 0; k < 8; k++) {
+                // sizes in 32nds of an inch and in tenths of a millimetre
+                double step = i % 2 == 0 ? 0.0254 / 32 : 0.0001;
+                double length = step * Math.ceil((0.1 + 0.8 * random.nextDouble()) / step);
+                double width = step * Math.ceil((0.05 + 0.5 * random.nextDouble()) / step);
+                parts.put("P" + k, new NestPart("P" + k, 1 + random.nextInt(4), length, width, false));
+            }
+            NestJob job = new NestJob(
+                    "board",
+                    0.018,
+                    List.copyOf(parts.values()),
+                    List.of(new Sheet("s", 2.44, 1.22, null, null, "test")),
+                    0.003175,
+                    0.005);
+            for (SheetPlan plan : GuillotineNester.nest(job, Effort.rounds(100), Progress.NONE)
+                    .sheets()) {
+                List<String> made = follow(plan, parts);
+                List<String> wanted = new ArrayList<>(
+                        plan.panels().stream().map(SheetPlan.Placed::mark).toList());
+                assertThat(made).containsExactlyInAnyOrderElementsOf(wanted);
+            }
+        }
+    }
+
+    /** Saws as told; the marks of the panels made. */
+    private static List<String> follow(SheetPlan plan, Map<String, NestPart> parts) {
+        Map<CutSequence.Piece, Integer> bench = new HashMap<>();
+        List<String> made = new ArrayList<>();
+        List<CutSequence.Step> steps = CutSequence.of(plan).steps();
+        for (int i = 0; i < steps.size(); i++) {
+            CutSequence.Step step = steps.get(i);
+            assertThat(step.number()).isEqualTo(i + 1);
+            if (i > 0) {
+                assertThat(bench.merge(step.from(), -1, Integer::sum)).isNotNegative();
+            }
+            boolean rip = step.along() == Along.LENGTH;
+            double size = rip ? step.from().width() : step.from().length();
+            double rest = Math.max(0, size - step.fence() - plan.kerf());
+            requireSize(step.first(), step.from(), rip, step.fence());
+            requireSize(step.second(), step.from(), rip, rest);
+            for (CutSequence.Piece piece : List.of(step.first(), step.second())) {
+                bench.merge(piece, 1, Integer::sum);
+                if (piece.kind() == CutSequence.Kind.PANEL) {
+                    made.add(piece.name());
+                    requirePart(piece, parts.get(piece.name()));
+                }
+            }
+        }
+        bench.forEach((piece, count) -> {
+            if (piece.kind() == CutSequence.Kind.PART_SHEET) {
+                assertThat(count).as("left on the bench: %s", piece).isZero();
+            }
+        });
+        return made;
+    }
+
+    private static void requireSize(CutSequence.Piece piece, CutSequence.Piece from, boolean rip, double across) {
+        assertThat(rip ? piece.width() : piece.length())
+                .isCloseTo(across, org.assertj.core.data.Offset.offset(MILLIONTH_OF_A_MILLIMETRE));
+        assertThat(rip ? piece.length() : piece.width()).isEqualTo(rip ? from.length() : from.width());
+    }
+
+    private static void requirePart(CutSequence.Piece piece, NestPart part) {
+        boolean straight = near(piece.length(), part.length()) && near(piece.width(), part.width());
+        boolean turned = near(piece.length(), part.width()) && near(piece.width(), part.length());
+        assertThat(straight || turned).as("%s as %s", piece, part).isTrue();
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) <= MILLIONTH_OF_A_MILLIMETRE;
+    }
+}
