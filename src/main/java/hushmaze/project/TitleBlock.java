@@ -22,7 +22,7 @@ public record TitleBlock(
     public TitleBlock {
         InvalidValue.text("owner", owner, 60);
         InvalidValue.text("number", number, 16);
-        InvalidValue.present("date", date);
+        InvalidValue.within("date.year", InvalidValue.present("date", date).getYear(), 1, 9999);
         InvalidValue.text("creator", creator, 20);
         if (approver != null) {
             InvalidValue.text("approver", approver, 20);

@@ -93,7 +93,10 @@ public final class InvalidValue extends IllegalArgumentException {
         return value;
     }
 
-    /** Requires a text that is not blank and not longer than a limit. */
+    /**
+     * Requires a text of one line that is not blank and not longer than a limit: it goes into files and onto drawings,
+     * which take no control characters and no halves of characters.
+     */
     public static String text(String field, String value, int maxLength) {
         present(field, value);
         if (value.isBlank() || value.length() > maxLength) {
@@ -103,7 +106,17 @@ public final class InvalidValue extends IllegalArgumentException {
                     "a text of 1 to " + maxLength + " characters",
                     "");
         }
+        if (value.codePoints().anyMatch(InvalidValue::isUnprintable)) {
+            throw new InvalidValue(
+                    field, "a text with control characters", "a text on one line without control characters", "");
+        }
         return value;
+    }
+
+    private static boolean isUnprintable(int codePoint) {
+        // A half of a surrogate pair that stands alone comes through as itself.
+        boolean half = codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
+        return half || Character.isISOControl(codePoint);
     }
 
     private static String limits(double min, double max, Unit unit) {

@@ -6,7 +6,6 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -90,12 +89,11 @@ final class AtomicFile {
     }
 
     /** Forces the move itself to the disk, where the system can do that for a folder. */
-    private static void forceFolder(Path folder) throws IOException {
+    private static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
-        } catch (FileSystemException e) {
-            // Some systems cannot open a folder; the file is complete all the same.
-            return;
+        } catch (IOException e) {
+            // Some systems cannot do that for a folder; the file is complete and in its place all the same.
         }
     }
 

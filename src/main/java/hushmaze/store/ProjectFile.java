@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /**
- * A project as a JSON file in UTF-8. What is written and read back is the same project to the last bit, and writing it
- * again gives the same bytes. A file has at most {@value FileBytes#MAX_BYTES} bytes.
+ * A project as a JSON file in UTF-8. What is written and read back is the same project to the last bit (but minus
+ * zero comes back as zero), and writing it again gives the same bytes. A file has at most {@value FileBytes#MAX_BYTES} bytes.
  */
 public final class ProjectFile {
     private static final String FORMAT_VERSION = "formatVersion";

@@ -62,7 +62,7 @@ final class ScalarReader {
         if (type.isEnum()) {
             return choice(node, type, path);
         }
-        return type == LocalDate.class ? date(node, path) : text(node, path);
+        return type == LocalDate.class ? date(node, path) : node.textValue();
     }
 
     /** A number in a file's unit, or a text with a unit of its own, in SI. */
@@ -77,7 +77,7 @@ final class ScalarReader {
         }
         double rough = node.doubleValue();
         // What is no double, too large or too small, is refused before its decimal form is touched.
-        if (!Double.isFinite(rough) || rough == 0 && node.decimalValue().signum() != 0) {
+        if (!Double.isFinite(rough) || (rough == 0 && node.decimalValue().signum() != 0)) {
             problems.refuse(path, node, "a finite number" + (unit.symbol().isEmpty() ? "" : " in " + unit.symbol()));
             return null;
         }
@@ -113,25 +113,11 @@ final class ScalarReader {
 
     private LocalDate date(JsonNode node, String path) {
         try {
-            LocalDate date = LocalDate.parse(node.textValue());
-            if (date.getYear() >= 1 && date.getYear() <= 9999) {
-                return date;
-            }
+            return LocalDate.parse(node.textValue());
         } catch (DateTimeParseException e) {
-            // The message below says what is wanted.
-        }
-        problems.refuse(path, node, wanted(LocalDate.class, Unit.NUMBER));
-        return null;
-    }
-
-    private String text(JsonNode node, String path) {
-        String text = node.textValue();
-        boolean printable = text.codePoints().noneMatch(c -> Character.isISOControl(c) || isHalfCharacter(c));
-        if (!printable) {
-            problems.refuse(path, node, "a text on one line without control characters");
+            problems.refuse(path, node, wanted(LocalDate.class, Unit.NUMBER));
             return null;
         }
-        return text;
     }
 
     private boolean accept(boolean right, JsonNode node, Class<?> type, String path) {
@@ -139,11 +125,6 @@ final class ScalarReader {
             problems.refuse(path, node, wanted(type, Unit.NUMBER));
         }
         return right;
-    }
-
-    /** Half of a surrogate pair alone is no character and cannot be written as UTF-8. */
-    private static boolean isHalfCharacter(int codePoint) {
-        return codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
     }
 
     private static boolean isNumber(Class<?> type) {

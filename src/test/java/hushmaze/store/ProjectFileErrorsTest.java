@@ -30,6 +30,7 @@ class ProjectFileErrorsTest {
             /stock/saw/kerfMm | 12.00001 | stock.saw.kerfMm: 12.00001 mm is not accepted; it must be from 0 to 12 mm
             /stock/saw/kerfMm | "1 in" | stock.saw.kerfMm: "1 in", that is 25.4 mm is not accepted; it must be from 0 to 12 mm
             /paths/1/box/passes | 7 | paths[1].box.passes: 7 is not accepted; it must be from 1 to 6
+            /paths/0/brief/flowLps | 1e300 | paths[0].brief.flowLps: 1.0E300 L/s is not accepted; it must be from 0.1 to 5000 L/s
             # rules between fields
             /paths/1/box/liner/thicknessMm | 150 | paths[1].box.liner.thicknessMm: 150 mm is not accepted; it must be no thicker than the clear width of the pass, 140 mm
             /paths/1/box/inlet/heightMm | 200 | paths[1].box.inlet.heightMm: 200 mm is not accepted; it must be within the pass, 140 mm
@@ -64,10 +65,10 @@ class ProjectFileErrorsTest {
             /paths/1/box/form | "Maze" | paths[1].box.form: "Maze" is not accepted; it must be one of MAZE, OFFSET_CHAMBER
             /units | 1 | units: 1 is not accepted; it must be one of METRIC, INCH
             /titleBlock/date | "25.11.2026" | titleBlock.date: "25.11.2026" is not accepted; it must be a date such as "2026-11-25"
-            /titleBlock/date | "-5000-01-01" | titleBlock.date: "-5000-01-01" is not accepted; it must be a date such as "2026-11-25"
+            /titleBlock/date | "-5000-01-01" | titleBlock.date.year: -5000 is not accepted; it must be from 1 to 9999
             /name | "" | name: a blank text is not accepted; it must be a text of 1 to 60 characters
             /name | 5 | name: 5 is not accepted; it must be a text
-            /name | "a\\tb" | name: "a\\tb" is not accepted; it must be a text on one line without control characters
+            /name | "a\\tb" | name: a text with control characters is not accepted; it must be a text on one line without control characters
             /name | "a\\ud800b" | must be a text on one line without control characters
             /paths/1/box/linedFaces/walls | "yes" | paths[1].box.linedFaces.walls: "yes" is not accepted; it must be true or false
             # lists and spectra

@@ -2,6 +2,7 @@ package hushmaze.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
@@ -9,6 +10,9 @@ import hushmaze.project.Purpose;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
+import hushmaze.solid.SolidBuilder;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,7 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Property: the sample projects load, are saved without loss, and are sound as briefs. */
+/**
+ * Property: the sample projects load, are saved without loss, and are sound as briefs. Validation: the outer size of the
+ * box by hand.
+ */
 class SampleProjectsTest {
     @TempDir
     Path folder;
@@ -80,6 +87,25 @@ class SampleProjectsTest {
         assertThat(SampleProjects.read(SampleProjects.DEFAULT).paths())
                 .extracting(path -> path.box() != null)
                 .containsExactly(false, true);
+    }
+
+    /**
+     * Worked by hand: 3 passes of 140 mm, 2 baffles of 16 + 2 · 25 mm, walls of 25 + 2 · 16 mm; 700 mm between ends of
+     * 25 + 32 mm; 290 mm between bare broad faces of 32 mm.
+     */
+    @Test
+    void boxByHandFitsItsSpace() {
+        VentPath path = SampleProjects.read(SampleProjects.DEFAULT).paths().get(1);
+        Cuboid outer = SolidBuilder.build(path.box()).outer();
+        assertThat(outer.size(Axis.X))
+                .isCloseTo(0.814, within(1e-9))
+                .isLessThan(path.brief().space().width());
+        assertThat(outer.size(Axis.Y))
+                .isCloseTo(0.666, within(1e-9))
+                .isLessThan(path.brief().space().height());
+        assertThat(outer.size(Axis.Z))
+                .isCloseTo(0.354, within(1e-9))
+                .isLessThan(path.brief().space().depth());
     }
 
     @Test

@@ -5,14 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Spectrum;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Property: a value that the chosen kind does not need is checked like one that it does, so that every project can be
- * saved and read again. A file holds no infinite numbers.
+ * Property: every project that can be made can be saved and read again. A file holds no infinite numbers, no control
+ * characters and only dates of four-digit years, so a value is checked for that even where the chosen kind does not need
+ * it.
  */
-class LeftoverValuesTest {
+class StorableValuesTest {
     private static final Spectrum SILENT = Spectrum.flat(BandSet.OCTAVE, Double.NEGATIVE_INFINITY);
     private static final Spectrum QUIET = Spectrum.flat(BandSet.OCTAVE, 20);
     private static final Target NC_20 = new Target(Target.Kind.NC, 20.0, null, "test");
@@ -58,5 +62,21 @@ class LeftoverValuesTest {
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining("spectrum")
                 .hasMessageContaining("dB");
+    }
+
+    @Test
+    void dateMustHaveAYearOfFourDigits() {
+        assertThatThrownBy(() -> new TitleBlock("owner", "1", LocalDate.of(12_026, 1, 1), "creator", null))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessage("date.year: 12026 is not accepted; it must be from 1 to 9999");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\nb", "a\tb", "a\u007fb", "a\ud800b", "a\udfbb"})
+    void textsAreOfOneLineAndOfWholeCharacters(String text) {
+        assertThatThrownBy(() -> new TitleBlock(text, "1", LocalDate.of(2026, 1, 1), "creator", null))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining("owner")
+                .hasMessageContaining("without control characters");
     }
 }
