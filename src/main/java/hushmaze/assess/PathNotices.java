@@ -1,0 +1,175 @@
+package hushmaze.assess;
+
+import hushmaze.air.PathAir;
+import hushmaze.project.Brief;
+import hushmaze.project.Opening;
+import hushmaze.project.Port;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.BandSet;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a path's verdicts and its surroundings give reason to say. */
+final class PathNotices {
+    /** A box heavier than this is lifted by two, kg; common practice, no source. */
+    private static final double TWO_PEOPLE = 25;
+    /** A closed room should not be pushed further than this, Pa; published house ventilation guidance. */
+    private static final double ROOM_PRESSURE = 3;
+
+    private final PathResult result;
+    private final Brief brief;
+    private final List<Notice> notices = new ArrayList<>();
+
+    private PathNotices(PathResult result) {
+        this.result = result;
+        this.brief = result.path().brief();
+    }
+
+    static List<Notice> of(PathResult result, List<Notice> fromSound, boolean proved) {
+        PathNotices all = new PathNotices(result);
+        all.sound();
+        all.air();
+        all.space();
+        all.build(proved);
+        all.surroundings();
+        all.notices.addAll(fromSound);
+        all.notices.addAll(result.pathAir().notices());
+        all.notRun();
+        return all.notices;
+    }
+
+    private void sound() {
+        if (!result.quiet().ok()) {
+            add(
+                    NoticeKind.NOT_QUIET_ENOUGH,
+                    Severity.STOP,
+                    governing(),
+                    result.quiet().margin(),
+                    0,
+                    Unit.DECIBEL);
+        }
+        if (result.quiet().wallsGovern()) {
+            add(NoticeKind.WALLS_GOVERN, Severity.NOTE, governing());
+        }
+        if (result.octaves().stream().anyMatch(b -> b.allowed() == Double.NEGATIVE_INFINITY)) {
+            add(NoticeKind.OWN_NOISE_ABOVE_TARGET, Severity.STOP, firstOwnNoiseBand());
+        }
+        if (brief.noise().levels().bands() == BandSet.OCTAVE) {
+            add(NoticeKind.OCTAVES_INTERPOLATED, Severity.NOTE, "");
+        }
+    }
+
+    private String governing() {
+        return result.quiet().governing().label() + " Hz";
+    }
+
+    private String firstOwnNoiseBand() {
+        return result.octaves().stream()
+                .filter(b -> b.allowed() == Double.NEGATIVE_INFINITY)
+                .map(b -> b.band().label() + " Hz")
+                .findFirst()
+                .orElse("");
+    }
+
+    private void air() {
+        double high = result.pathAir().pressureHigh();
+        if (!result.air().pressureOk()) {
+            add(NoticeKind.PRESSURE_ABOVE_LIMIT, Severity.STOP, "", high, brief.maxPressureDrop(), Unit.PASCAL);
+        }
+        boolean passive = brief.opening().kind() == Opening.Kind.WALL_OPENING;
+        if (passive && high > ROOM_PRESSURE) {
+            add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, ROOM_PRESSURE, Unit.PASCAL);
+        }
+        for (PathAir.PlaceVelocity place : result.pathAir().velocities()) {
+            double limit = AirJudge.limit(brief, place);
+            if (place.velocity() > limit + 1e-9) {
+                add(
+                        NoticeKind.VELOCITY_ABOVE_LIMIT,
+                        Severity.STOP,
+                        place.part(),
+                        place.velocity(),
+                        limit,
+                        Unit.METRE_PER_SECOND);
+            }
+        }
+    }
+
+    private void space() {
+        PathResult.Fits fits = result.fits();
+        if (!fits.ok()) {
+            tooBig("width", fits.width(), brief.space().width());
+            tooBig("height", fits.height(), brief.space().height());
+            tooBig("depth", fits.depth(), brief.space().depth());
+        }
+        Port inlet = result.path().box().inlet();
+        Opening opening = brief.opening();
+        boolean covers = inlet.width() >= opening.width() - 1e-6 && inlet.height() >= opening.height() - 1e-6
+                || inlet.width() >= opening.height() - 1e-6 && inlet.height() >= opening.width() - 1e-6;
+        if (!covers) {
+            add(
+                    NoticeKind.PORT_SMALLER_THAN_OPENING,
+                    Severity.WARNING,
+                    "inlet",
+                    inlet.area(),
+                    opening.area(),
+                    Unit.SQUARE_CENTIMETRE);
+        }
+    }
+
+    private void tooBig(String side, double size, double room) {
+        if (size > room + 1e-6) {
+            add(NoticeKind.DOES_NOT_FIT, Severity.STOP, side, size, room, Unit.MILLIMETRE);
+        }
+    }
+
+    private void build(boolean proved) {
+        if (!proved) {
+            add(NoticeKind.PARTS_DO_NOT_CLOSE, Severity.STOP, "");
+        }
+        result.layouts().stream()
+                .flatMap(l -> l.unplaced().stream())
+                .distinct()
+                .forEach(mark -> add(NoticeKind.PANEL_LARGER_THAN_SHEET, Severity.STOP, mark));
+        double mass = result.solid().mass();
+        Double limit = brief.construction().maxMass();
+        if (limit != null && mass > limit) {
+            add(NoticeKind.HEAVIER_THAN_LIMIT, Severity.STOP, "", mass, limit, Unit.KILOGRAM);
+        }
+        if (mass > TWO_PEOPLE) {
+            add(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, "", mass, TWO_PEOPLE, Unit.KILOGRAM);
+        }
+    }
+
+    private void surroundings() {
+        VentPath path = result.path();
+        switch (path.brief().opening().beyond()) {
+            case GARAGE -> add(NoticeKind.AIR_FROM_GARAGE, Severity.STOP, "");
+            case OUTDOORS -> add(NoticeKind.OUTDOOR_OPENING, Severity.WARNING, "");
+            case DUCTWORK -> add(NoticeKind.DUCTWORK_CAUTION, Severity.WARNING, "");
+            case INDOORS -> {
+                // Nothing to warn of.
+            }
+        }
+        if (path.brief().opening().surface() == Opening.Surface.CEILING) {
+            add(NoticeKind.OVERHEAD, Severity.WARNING, "", result.solid().mass(), TWO_PEOPLE, Unit.KILOGRAM);
+        }
+    }
+
+    private void notRun() {
+        add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "quick wave");
+        add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "wave solution");
+        add(NoticeKind.FLOW_NOISE_NOT_COUNTED, Severity.NOTE, "");
+    }
+
+    private void add(NoticeKind kind, Severity severity, String part) {
+        notices.add(Notice.of(kind, severity, part));
+    }
+
+    private void add(NoticeKind kind, Severity severity, String part, double value, double limit, Unit unit) {
+        notices.add(Notice.of(kind, severity, part, value, limit, unit));
+    }
+}

@@ -1,0 +1,37 @@
+package hushmaze.assess;
+
+import hushmaze.project.Project;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the room as a whole gives reason to say. */
+final class RoomNotices {
+    /** Carbon dioxide above which people notice, fraction by volume; a common guideline. */
+    private static final double CO2_LIMIT = 1000e-6;
+    /** Supply and return that differ by less than this share are equal. */
+    private static final double SAME_FLOW = 0.02;
+
+    private RoomNotices() {}
+
+    static List<Notice> of(Project project, RoomResult room) {
+        List<Notice> notices = new ArrayList<>();
+        double supply = room.supply();
+        double extract = room.extract();
+        if (supply == 0 || extract == 0) {
+            notices.add(Notice.of(NoticeKind.NO_WAY_OUT, Severity.STOP, supply == 0 ? "no supply" : "no return"));
+        } else if (Math.abs(supply - extract) > SAME_FLOW * Math.max(supply, extract)) {
+            notices.add(
+                    Notice.of(NoticeKind.FLOWS_UNEQUAL, Severity.WARNING, "", supply, extract, Unit.LITRE_PER_SECOND));
+        }
+        if (project.room().people() > 0 && room.co2Steady() > CO2_LIMIT) {
+            notices.add(Notice.of(
+                    NoticeKind.CO2_HIGH, Severity.WARNING, "", room.co2Steady(), CO2_LIMIT, Unit.PARTS_PER_MILLION));
+        }
+        notices.add(Notice.of(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "room pressure"));
+        return notices;
+    }
+}

@@ -1,0 +1,105 @@
+package hushmaze.size;
+
+import hushmaze.project.Brief;
+import hushmaze.project.Construction;
+import hushmaze.project.Space;
+import hushmaze.quantity.Unit;
+
+/** Reads and changes one limit of a brief, leaving the rest as it is. */
+final class BriefLimits {
+    private BriefLimits() {}
+
+    /** The limit's value, SI; NaN when the brief does not set it. */
+    static double get(Brief brief, Relaxation.Limit limit) {
+        return switch (limit) {
+            case SPACE_WIDTH -> brief.space().width();
+            case SPACE_HEIGHT -> brief.space().height();
+            case SPACE_DEPTH -> brief.space().depth();
+            case PRESSURE_DROP -> brief.maxPressureDrop();
+            case PATH_VELOCITY -> brief.maxPathVelocity();
+            case OPENING_VELOCITY -> brief.maxOpeningVelocity();
+            case FLOW -> brief.flow();
+            case MASS ->
+                brief.construction().maxMass() == null
+                        ? Double.NaN
+                        : brief.construction().maxMass();
+        };
+    }
+
+    static Unit unit(Relaxation.Limit limit) {
+        return switch (limit) {
+            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH -> Unit.MILLIMETRE;
+            case PRESSURE_DROP -> Unit.PASCAL;
+            case PATH_VELOCITY, OPENING_VELOCITY -> Unit.METRE_PER_SECOND;
+            case FLOW -> Unit.LITRE_PER_SECOND;
+            case MASS -> Unit.KILOGRAM;
+        };
+    }
+
+    static Brief with(Brief brief, Relaxation.Limit limit, double value) {
+        Space s = brief.space();
+        return switch (limit) {
+            case SPACE_WIDTH -> withSpace(brief, new Space(value, s.height(), s.depth()));
+            case SPACE_HEIGHT -> withSpace(brief, new Space(s.width(), value, s.depth()));
+            case SPACE_DEPTH -> withSpace(brief, new Space(s.width(), s.height(), value));
+            case PRESSURE_DROP ->
+                withAir(brief, brief.flow(), value, brief.maxPathVelocity(), brief.maxOpeningVelocity());
+            case PATH_VELOCITY ->
+                withAir(brief, brief.flow(), brief.maxPressureDrop(), value, brief.maxOpeningVelocity());
+            case OPENING_VELOCITY ->
+                withAir(brief, brief.flow(), brief.maxPressureDrop(), brief.maxPathVelocity(), value);
+            case FLOW ->
+                withAir(brief, value, brief.maxPressureDrop(), brief.maxPathVelocity(), brief.maxOpeningVelocity());
+            case MASS -> withMass(brief, value);
+        };
+    }
+
+    private static Brief withSpace(Brief b, Space space) {
+        return new Brief(
+                b.opening(),
+                b.flow(),
+                b.maxPressureDrop(),
+                b.maxPathVelocity(),
+                b.maxOpeningVelocity(),
+                b.noise(),
+                b.noiseShare(),
+                space,
+                b.construction());
+    }
+
+    private static Brief withAir(Brief b, double flow, double drop, double pathVelocity, double openingVelocity) {
+        return new Brief(
+                b.opening(),
+                flow,
+                drop,
+                pathVelocity,
+                openingVelocity,
+                b.noise(),
+                b.noiseShare(),
+                b.space(),
+                b.construction());
+    }
+
+    private static Brief withMass(Brief b, double mass) {
+        Construction c = b.construction();
+        Construction other = new Construction(
+                c.board(),
+                c.shellLayers(),
+                c.baffleLayers(),
+                c.liner(),
+                c.linedBroadFaces(),
+                c.inletFace(),
+                c.outletFace(),
+                mass);
+        return new Brief(
+                b.opening(),
+                b.flow(),
+                b.maxPressureDrop(),
+                b.maxPathVelocity(),
+                b.maxOpeningVelocity(),
+                b.noise(),
+                b.noiseShare(),
+                b.space(),
+                other);
+    }
+}

@@ -1,0 +1,167 @@
+package hushmaze.size;
+
+import hushmaze.air.AirState;
+import hushmaze.air.PathAir;
+import hushmaze.assess.AirJudge;
+import hushmaze.assess.SoundJudge;
+import hushmaze.project.Box;
+import hushmaze.project.Brief;
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.solid.Solid;
+import hushmaze.solid.SolidBuilder;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Proposes a box for a brief by fixed rules: every box of {@link BoxGrid} that keeps the limits on pressure drop (high
+ * edge), velocities and mass is judged for sound; of those that meet the target the lightest is taken, else the one with
+ * the most margin. The same brief always gives the same box.
+ */
+public final class LayoutRules {
+    /** A limit is relaxed to at most this many times its value when looking for what would help. */
+    private static final double MOST_RELAXED = 4;
+    /** Halvings when looking for the least relaxation. */
+    private static final int HALVINGS = 7;
+    /** Margins closer than this are alike, dB. */
+    private static final double SAME_MARGIN = 0.1;
+
+    private final Project project;
+    private final AirState air;
+    private final SoundJudge sound;
+
+    public LayoutRules(Project project) {
+        this.project = project;
+        this.air = AirState.of(project.room());
+        this.sound = new SoundJudge(project);
+    }
+
+    /**
+     * The project with a box in every path; paths that have one keep it.
+     *
+     * @throws NoBox if there is a path for which no box can be laid out
+     */
+    public static Project complete(Project project, Progress progress) {
+        LayoutRules rules = new LayoutRules(project);
+        List<VentPath> paths = new ArrayList<>();
+        for (int i = 0; i < project.paths().size(); i++) {
+            VentPath path = project.paths().get(i);
+            if (path.box() == null) {
+                String name = path.name();
+                Proposal proposal = rules.propose(i, progress);
+                path = path.withBox(proposal.box().orElseThrow(() -> new NoBox(name, proposal)));
+            }
+            paths.add(path);
+        }
+        return project.withPaths(paths);
+    }
+
+    /** A box for one path, or what would have to give. */
+    public Proposal propose(int path, Progress progress) {
+        VentPath asked = project.paths().get(path);
+        List<Candidate> candidates = candidates(asked, asked.brief(), progress);
+        if (candidates.isEmpty()) {
+            return new Proposal(Optional.empty(), false, 0, relaxations(asked, progress));
+        }
+        Candidate best = null;
+        double bestMargin = 0;
+        for (int i = 0; i < candidates.size(); i++) {
+            progress.check((double) i / candidates.size(), "judging boxes");
+            Candidate candidate = candidates.get(i);
+            double margin = sound.margin(path, candidate.solid());
+            if (best == null || better(candidate, margin, best, bestMargin)) {
+                best = candidate;
+                bestMargin = margin;
+            }
+        }
+        return new Proposal(Optional.of(best.box()), bestMargin >= 0, candidates.size(), List.of());
+    }
+
+    private record Candidate(Box box, Solid solid, double mass) {}
+
+    private static boolean better(Candidate a, double marginA, Candidate b, double marginB) {
+        boolean quietA = marginA >= 0;
+        boolean quietB = marginB >= 0;
+        if (quietA != quietB) {
+            return quietA;
+        }
+        if (!quietA && Math.abs(marginA - marginB) > SAME_MARGIN) {
+            return marginA > marginB;
+        }
+        return a.mass() < b.mass();
+    }
+
+    /** Boxes of the grid that keep every limit but the sound. */
+    private List<Candidate> candidates(VentPath path, Brief brief, Progress progress) {
+        VentPath asked = new VentPath(path.name(), path.purpose(), brief, null);
+        List<Candidate> kept = new ArrayList<>();
+        Double maxMass = brief.construction().maxMass();
+        for (Box box : new BoxGrid(brief, project.units()).boxes()) {
+            progress.check(0, "laying out boxes");
+            Optional<Solid> solid = solid(box);
+            if (solid.isEmpty()) {
+                continue;
+            }
+            double mass = solid.get().mass();
+            if (maxMass != null && mass > maxMass) {
+                continue;
+            }
+            PathAir flow = AirJudge.air(asked, solid.get(), air);
+            if (AirJudge.verdict(brief, flow).ok()) {
+                kept.add(new Candidate(box, solid.get(), mass));
+            }
+        }
+        return kept;
+    }
+
+    private static Optional<Solid> solid(Box box) {
+        try {
+            return Optional.of(SolidBuilder.build(box));
+        } catch (InvalidValue portsOverlap) {
+            return Optional.empty();
+        }
+    }
+
+    private List<Relaxation> relaxations(VentPath path, Progress progress) {
+        List<Relaxation> found = new ArrayList<>();
+        for (Relaxation.Limit limit : Relaxation.Limit.values()) {
+            double from = BriefLimits.get(path.brief(), limit);
+            if (!Double.isNaN(from)) {
+                leastFactor(path, limit, from, progress)
+                        .ifPresent(f -> found.add(new Relaxation(limit, from, from * f, BriefLimits.unit(limit))));
+            }
+        }
+        return found;
+    }
+
+    private Optional<Double> leastFactor(VentPath path, Relaxation.Limit limit, double from, Progress progress) {
+        // Everything is relaxed upwards but the airflow, which is relaxed downwards.
+        double far = limit == Relaxation.Limit.FLOW ? 1 / MOST_RELAXED : MOST_RELAXED;
+        if (!possible(path, limit, from * far, progress)) {
+            return Optional.empty();
+        }
+        double near = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (near + far) / 2;
+            if (possible(path, limit, from * middle, progress)) {
+                far = middle;
+            } else {
+                near = middle;
+            }
+        }
+        return Optional.of(far);
+    }
+
+    private boolean possible(VentPath path, Relaxation.Limit limit, double value, Progress progress) {
+        Brief brief;
+        try {
+            brief = BriefLimits.with(path.brief(), limit, value);
+        } catch (InvalidValue beyondWhatABriefMaySay) {
+            return false;
+        }
+        return !candidates(path, brief, progress).isEmpty();
+    }
+}

@@ -1,0 +1,211 @@
+package hushmaze.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hushmaze.air.Loss;
+import hushmaze.air.PathAir;
+import hushmaze.assess.Assessment;
+import hushmaze.assess.BandResult;
+import hushmaze.assess.PathResult;
+import hushmaze.assess.Rating;
+import hushmaze.assess.RoomResult;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.Spectrum;
+import hushmaze.sound.LossTerm;
+import hushmaze.wording.Wording;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * An assessment as JSON, format version 1, for programs. Units are in the names; a figure that was not computed, or is not
+ * finite, is null.
+ */
+public final class AssessmentJson {
+    private static final int FORMAT_VERSION = 1;
+
+    private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private final Wording wording;
+
+    private AssessmentJson(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** The whole assessment as one JSON text. */
+    public static String of(Assessment assessment, Wording wording) {
+        AssessmentJson writer = new AssessmentJson(wording);
+        try {
+            return writer.mapper.writeValueAsString(writer.assessment(assessment));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an assessment cannot be written as JSON", e);
+        }
+    }
+
+    private ObjectNode assessment(Assessment assessment) {
+        ObjectNode node = mapper.createObjectNode();
+        node.put("formatVersion", FORMAT_VERSION);
+        node.put("project", assessment.project().name());
+        node.set("room", room(assessment.room()));
+        ArrayNode paths = node.putArray("paths");
+        assessment.paths().forEach(p -> paths.add(path(p)));
+        ArrayNode notices = node.putArray("notices");
+        assessment.notices().forEach(n -> notices.add(notice(n, null)));
+        for (PathResult path : assessment.paths()) {
+            path.notices().forEach(n -> notices.add(notice(n, path.path().name())));
+        }
+        return node;
+    }
+
+    private ObjectNode room(RoomResult room) {
+        ObjectNode node = mapper.createObjectNode();
+        number(node, "pressurePa", room.pressure());
+        number(node, "co2SteadyPpm", room.co2Steady() * 1e6);
+        number(node, "temperatureRiseK", room.temperatureRise());
+        number(node, "supplyLps", room.supply() * 1e3);
+        number(node, "extractLps", room.extract() * 1e3);
+        rating(node, room.rating());
+        return node;
+    }
+
+    private ObjectNode path(PathResult path) {
+        ObjectNode node = mapper.createObjectNode();
+        node.put("name", path.path().name());
+        node.put("purpose", lower(path.path().purpose().name()));
+        node.set("quiet", quiet(path.quiet()));
+        node.set("air", air(path));
+        ObjectNode fits = node.putObject("fits");
+        fits.put("ok", path.fits().ok());
+        number(fits, "widthMm", path.fits().width() * 1e3);
+        number(fits, "heightMm", path.fits().height() * 1e3);
+        number(fits, "depthMm", path.fits().depth() * 1e3);
+        node.set("buildable", buildable(path.buildable()));
+        ArrayNode bands = node.putArray("bands");
+        Stream.concat(path.octaves().stream(), path.thirds().stream()).forEach(b -> bands.add(band(b)));
+        ArrayNode terms = node.putArray("terms");
+        path.terms().forEach(t -> terms.add(term(t)));
+        return node;
+    }
+
+    private ObjectNode quiet(PathResult.Quiet quiet) {
+        ObjectNode node = mapper.createObjectNode();
+        node.put("ok", quiet.ok());
+        number(node, "marginDb", quiet.margin());
+        number(node, "governingBandHz", quiet.governing().nominalHz());
+        node.put("wallsGovern", quiet.wallsGovern());
+        rating(node, quiet.rating());
+        return node;
+    }
+
+    private void rating(ObjectNode node, Rating rating) {
+        number(
+                node,
+                "nc",
+                rating.nc().number().isPresent() ? rating.nc().number().getAsDouble() : null);
+        node.put("ncText", wording.nc(rating));
+        number(
+                node,
+                "nr",
+                rating.nr().number().isPresent() ? rating.nr().number().getAsDouble() : null);
+        number(node, "dbA", rating.dbA());
+    }
+
+    private ObjectNode air(PathResult path) {
+        PathAir air = path.pathAir();
+        ObjectNode node = mapper.createObjectNode();
+        node.put("ok", path.air().ok());
+        number(node, "flowLps", air.flow() * 1e3);
+        number(node, "pressureDropPa", air.pressure());
+        number(node, "pressureDropLowPa", air.pressureLow());
+        number(node, "pressureDropHighPa", air.pressureHigh());
+        number(node, "limitPa", path.path().brief().maxPressureDrop());
+        ArrayNode losses = node.putArray("losses");
+        for (Loss loss : air.losses()) {
+            ObjectNode row = losses.addObject();
+            row.put("name", loss.key());
+            row.put("part", loss.part());
+            number(row, "zeta", loss.zeta());
+            number(row, "zetaLow", loss.zetaLow());
+            number(row, "zetaHigh", loss.zetaHigh());
+            number(row, "velocityMps", loss.velocity());
+            number(row, "pressurePa", loss.pressure());
+            row.put("source", loss.source());
+        }
+        ArrayNode velocities = node.putArray("velocities");
+        for (PathAir.PlaceVelocity place : air.velocities()) {
+            number(velocities.addObject().put("part", place.part()), "velocityMps", place.velocity());
+        }
+        return node;
+    }
+
+    private ObjectNode buildable(PathResult.Buildable buildable) {
+        ObjectNode node = mapper.createObjectNode();
+        node.put("ok", buildable.ok());
+        number(node, "massKg", buildable.mass());
+        node.put("panels", buildable.panels());
+        node.put("linerPieces", buildable.linerPieces());
+        node.put("sheets", buildable.sheets());
+        number(node, "wasteFraction", buildable.waste());
+        return node;
+    }
+
+    private ObjectNode band(BandResult band) {
+        ObjectNode node = mapper.createObjectNode();
+        number(node, "centreHz", band.band().centreHz());
+        node.put("fraction", band.band().fraction());
+        number(node, "noiseDb", band.noise());
+        number(node, "allowedDb", band.allowed());
+        number(node, "neededDb", band.needed());
+        number(node, "estimateDb", band.estimate());
+        number(node, "quickDb", band.quick());
+        number(node, "waveDb", band.wave());
+        number(node, "wallsDb", band.walls());
+        number(node, "lowDb", band.low());
+        number(node, "likelyDb", band.likely());
+        number(node, "highDb", band.high());
+        number(node, "levelDb", band.level());
+        return node;
+    }
+
+    private ObjectNode term(LossTerm term) {
+        ObjectNode node = mapper.createObjectNode();
+        node.put("name", term.key());
+        node.put("part", term.part());
+        node.put("source", term.source());
+        values(node.putArray("octavesDb"), term.octaves());
+        values(node.putArray("thirdsDb"), term.thirds());
+        return node;
+    }
+
+    private static void values(ArrayNode node, Spectrum spectrum) {
+        for (double value : spectrum.values()) {
+            node.add(value);
+        }
+    }
+
+    private ObjectNode notice(Notice notice, String path) {
+        ObjectNode node = mapper.createObjectNode();
+        node.put("kind", notice.kind().name());
+        node.put("severity", lower(notice.severity().name()));
+        node.put("path", path);
+        node.put("part", notice.part());
+        number(node, "value", notice.value() == null ? null : notice.unit().fromSi(notice.value()));
+        number(node, "limit", notice.limit() == null ? null : notice.unit().fromSi(notice.limit()));
+        node.put("unit", notice.unit().symbol());
+        node.put("text", wording.notice(notice));
+        return node;
+    }
+
+    private static void number(ObjectNode node, String name, Double value) {
+        if (value == null || !Double.isFinite(value)) {
+            node.putNull(name);
+        } else {
+            node.put(name, value);
+        }
+    }
+
+    private static String lower(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,46 @@
+package hushmaze.assess;
+
+import hushmaze.project.Project;
+import hushmaze.size.LayoutRules;
+import hushmaze.store.SampleProjects;
+import hushmaze.work.Progress;
+import java.util.Arrays;
+import java.util.Locale;
+
+/** Benchmark: time of one assessment without wave methods, and of one layout, for every sample project. */
+public final class AssessBench {
+    private static final int WARM_UP = 300;
+    private static final int RUNS = 300;
+
+    private AssessBench() {}
+
+    /** Prints median and 90th percentile in milliseconds. */
+    public static void main(String[] args) {
+        for (String name : SampleProjects.names()) {
+            Project asked = SampleProjects.read(name);
+            long start = System.nanoTime();
+            Project project = LayoutRules.complete(asked, Progress.NONE);
+            double layout = (System.nanoTime() - start) / 1e6;
+            double check = 0;
+            for (int i = 0; i < WARM_UP; i++) {
+                check += Assessor.assess(project, Progress.NONE).room().rating().dbA();
+            }
+            double[] times = new double[RUNS];
+            for (int i = 0; i < RUNS; i++) {
+                long begin = System.nanoTime();
+                check += Assessor.assess(project, Progress.NONE).room().rating().dbA();
+                times[i] = (System.nanoTime() - begin) / 1e6;
+            }
+            Arrays.sort(times);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-24s %d paths: assess median %.2f ms, 90 %% %.2f ms; first layout %.0f ms (%.1f)%n",
+                    name,
+                    project.paths().size(),
+                    times[RUNS / 2],
+                    times[RUNS * 9 / 10],
+                    layout,
+                    check / (WARM_UP + RUNS));
+        }
+    }
+}
