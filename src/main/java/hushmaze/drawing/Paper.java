@@ -1,0 +1,44 @@
+package hushmaze.drawing;
+
+/**
+ * Sizes of paper. The thin line is 0.25 mm on the small sizes and 0.35 mm on the large ones, the thick line twice that:
+ * widths of the series used for technical drawings.
+ */
+public enum Paper {
+    A4(210, 297, 0.25, false),
+    A3(297, 420, 0.35, true),
+    LETTER(215.9, 279.4, 0.25, false),
+    TABLOID(279.4, 431.8, 0.35, true);
+
+    private final double shortSide;
+    private final double longSide;
+    private final double thinLine;
+    private final boolean large;
+
+    Paper(double shortSide, double longSide, double thinLine, boolean large) {
+        this.shortSide = shortSide;
+        this.longSide = longSide;
+        this.thinLine = thinLine;
+        this.large = large;
+    }
+
+    /** mm. */
+    public double shortSide() {
+        return shortSide;
+    }
+
+    /** mm. */
+    public double longSide() {
+        return longSide;
+    }
+
+    /** Width of the thin line, mm. */
+    public double thinLine() {
+        return thinLine;
+    }
+
+    /** Whether it takes two columns of text side by side, and is never used upright. */
+    public boolean large() {
+        return large;
+    }
+}

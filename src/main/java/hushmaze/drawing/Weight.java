@@ -1,0 +1,8 @@
+package hushmaze.drawing;
+
+/** Cuts of the lettering. */
+public enum Weight {
+    REGULAR,
+    SEMIBOLD,
+    ITALIC
+}
