@@ -1,0 +1,9 @@
+package hushmaze.drawing.draft;
+
+import java.util.List;
+
+/** Something that fills a column from top to bottom: a heading, a paragraph, a table, a chart. Made by {@link Blocks}. */
+public interface Block {
+    /** Its strips for a column of the given width, mm. */
+    List<Row> rows(double width);
+}

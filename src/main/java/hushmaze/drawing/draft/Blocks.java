@@ -1,0 +1,90 @@
+package hushmaze.drawing.draft;
+
+import hushmaze.drawing.Anchor;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes the blocks of a text page. */
+public final class Blocks {
+    private static final double BULLET_INDENT = 4.2;
+
+    private final TextMeasure measure;
+
+    public Blocks(TextMeasure measure) {
+        this.measure = measure;
+    }
+
+    /** The page's title. */
+    public Block title(String text) {
+        return width -> List.of(strip(text, width, Lettering.TITLE, Weight.SEMIBOLD, 0, true));
+    }
+
+    /** A heading with a rule under it. */
+    public Block heading(String text) {
+        return width -> {
+            Row words = strip(text, width, Lettering.HEADING, Weight.SEMIBOLD, 7, true);
+            words.content().line(0, words.height() + 0.6, width, words.height() + 0.6, Stroke.RULE);
+            return List.of(
+                    new Row(words.gap(), words.height() + 0.6, true, null, words.content()),
+                    new Row(0, 2, true, null, new Sketch()));
+        };
+    }
+
+    /** A paragraph. */
+    public Block paragraph(String text) {
+        return width -> lines(text, width, 0, Lettering.TEXT, Weight.REGULAR, Ink.BLACK, 2);
+    }
+
+    /** A remark in small grey letters. */
+    public Block remark(String text) {
+        return width -> lines(text, width, 0, Lettering.SMALL, Weight.REGULAR, Ink.GREY, 1.6);
+    }
+
+    /** A paragraph that hangs from a dot. */
+    public Block bullet(String text) {
+        return bullet(text, Ink.BLACK);
+    }
+
+    /** A paragraph that hangs from a dot of the given colour. */
+    public Block bullet(String text, Ink ink) {
+        return width -> {
+            List<Row> rows = lines(text, width, BULLET_INDENT, Lettering.TEXT, Weight.REGULAR, Ink.BLACK, 1.4);
+            rows.get(0).content().dot(1.2, Lettering.TEXT * 0.78, 0.65, ink);
+            return rows;
+        };
+    }
+
+    /** A drawing of fixed size, kept in one piece. */
+    public Block figure(double gap, double height, java.util.function.DoubleFunction<Sketch> drawnAtWidth) {
+        return width -> List.of(new Row(gap, height, false, null, drawnAtWidth.apply(width)));
+    }
+
+    private List<Row> lines(String text, double width, double indent, double size, Weight weight, Ink ink, double gap) {
+        List<String> lines = Wrap.lines(text, width - indent, size, weight, measure);
+        List<Row> rows = new ArrayList<>();
+        double height = size * Lettering.LEADING;
+        for (int i = 0; i < lines.size(); i++) {
+            Sketch sketch = new Sketch();
+            sketch.text(indent, size, lines.get(i), size, weight, Anchor.START, ink);
+            // No line of a short paragraph and neither of the outer lines of a long one stands alone.
+            boolean keep = i < lines.size() - 1 && (lines.size() < 4 || i == 0 || i == lines.size() - 2);
+            rows.add(new Row(i == 0 ? gap : 0, height, keep, null, sketch));
+        }
+        return rows;
+    }
+
+    private Row strip(String text, double width, double size, Weight weight, double gap, boolean keep) {
+        Sketch sketch = new Sketch();
+        List<String> lines = Wrap.lines(text, width, size, weight, measure);
+        double height = size * Lettering.LEADING;
+        for (int i = 0; i < lines.size(); i++) {
+            sketch.text(0, size + i * height, lines.get(i), size, weight, Anchor.START, Ink.BLACK);
+        }
+        return new Row(gap, lines.size() * height, keep, null, sketch);
+    }
+}

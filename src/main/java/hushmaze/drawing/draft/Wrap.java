@@ -1,0 +1,53 @@
+package hushmaze.drawing.draft;
+
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines at its spaces. */
+public final class Wrap {
+    private Wrap() {}
+
+    /**
+     * The lines of a text; a word that is too wide by itself is broken between letters.
+     *
+     * @param width of the column, mm
+     */
+    public static List<String> lines(String text, double width, double size, Weight weight, TextMeasure measure) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (measure.width(longer, size, weight) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (measure.width(line, size, weight) > width && line.length() > 1) {
+                int cut = fitting(line, width, size, weight, measure);
+                lines.add(line.substring(0, cut));
+                line = line.substring(cut);
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private static int fitting(String word, double width, double size, Weight weight, TextMeasure measure) {
+        int cut = word.length() - 1;
+        while (cut > 1 && measure.width(word.substring(0, cut), size, weight) > width) {
+            cut--;
+        }
+        return cut;
+    }
+
+    /** The size at which a text fits a width: the wanted one, or as much smaller as it takes. */
+    public static double shrunk(String text, double width, double size, Weight weight, TextMeasure measure) {
+        double natural = measure.width(text, size, weight);
+        return natural <= width ? size : size * width / natural;
+    }
+}
