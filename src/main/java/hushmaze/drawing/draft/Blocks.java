@@ -8,6 +8,7 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /** Makes the blocks of a text page. */
 public final class Blocks {
@@ -59,9 +60,17 @@ public final class Blocks {
         };
     }
 
-    /** A drawing of fixed size, kept in one piece. */
-    public Block figure(double gap, double height, java.util.function.DoubleFunction<Sketch> drawnAtWidth) {
+    /** A drawing of fixed height, kept in one piece. */
+    public Block figure(double gap, double height, DoubleFunction<Sketch> drawnAtWidth) {
         return width -> List.of(new Row(gap, height, false, null, drawnAtWidth.apply(width)));
+    }
+
+    /** A drawing as high as it comes out, from its origin downwards, kept in one piece. */
+    public Block sized(double gap, DoubleFunction<Sketch> drawnAtWidth) {
+        return width -> {
+            Sketch sketch = drawnAtWidth.apply(width);
+            return List.of(new Row(gap, sketch.bounds(measure).y1(), false, null, sketch));
+        };
     }
 
     private List<Row> lines(String text, double width, double indent, double size, Weight weight, Ink ink, double gap) {

@@ -1,0 +1,157 @@
+package hushmaze.drawing.page;
+
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.draft.DimensionChain.Side;
+import hushmaze.drawing.draft.Scale;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
+import hushmaze.solid.Panel;
+import hushmaze.solid.Pass;
+import hushmaze.solid.PortPlace;
+import hushmaze.solid.Role;
+import hushmaze.solid.Solid;
+import hushmaze.solid.Turn;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/** The views of the general arrangement, each at any scale. */
+final class BoxViews {
+    private final Job job;
+    private final Solid solid;
+
+    BoxViews(Job job) {
+        this.job = job;
+        this.solid = job.result().solid();
+    }
+
+    /** Section through the fold plane at mid height, seen from the front. */
+    Sketch plan(Scale scale) {
+        PlanarView view = new PlanarView(job, Axis.X, Axis.Y, false, scale);
+        view.cut(Axis.Z, solid.cavity().centre(Axis.Z));
+        new AirLine(view).draw();
+        Cuboid outer = solid.outer();
+        Cuboid clear = solid.passes().get(0).clear();
+        view.dimension(Side.BELOW, 0, Places.of(outer.x0(), clear.x0(), clear.x1(), outer.x1()));
+        view.dimension(Side.BELOW, 1, Places.of(outer.x0(), outer.x1()));
+        view.dimension(Side.LEFT, 0, widths());
+        view.dimension(Side.RIGHT, 0, Places.of(outer.y0(), outer.y1()));
+        int line = 0;
+        for (boolean farEnd : new boolean[] {true, false}) {
+            List<Turn> turns =
+                    solid.turns().stream().filter(t -> t.atFarEnd() == farEnd).toList();
+            if (!turns.isEmpty()) {
+                view.dimension(Side.ABOVE, line++, baffle(turns.get(0)));
+            }
+        }
+        Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), planWords());
+        return view.sketch();
+    }
+
+    private List<String> planWords() {
+        return solid.turns().isEmpty()
+                ? List.of(Labels.of("view.plan.cut"))
+                : List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.turns"));
+    }
+
+    /** Outer faces and the liner faces of every pass. */
+    private Places widths() {
+        DoubleStream faces =
+                solid.passes().stream().map(Pass::clear).flatMapToDouble(c -> DoubleStream.of(c.y0(), c.y1()));
+        Cuboid outer = solid.outer();
+        return Places.of(DoubleStream.concat(DoubleStream.of(outer.y0(), outer.y1()), faces)
+                .toArray());
+    }
+
+    /** From the inner face of the board the baffle starts at, along the baffle to its tip, and across the gap. */
+    private Places baffle(Turn turn) {
+        Cuboid cavity = solid.cavity();
+        Cuboid gap = turn.clear();
+        return turn.atFarEnd()
+                ? Places.of(cavity.x0(), gap.x0(), gap.x1())
+                : Places.of(cavity.x1(), gap.x1(), gap.x0());
+    }
+
+    /** Section across the passes at mid length, seen from the far end. */
+    Sketch crossSection(Scale scale) {
+        PlanarView view = new PlanarView(job, Axis.Y, Axis.Z, false, scale);
+        view.cut(Axis.X, solid.cavity().centre(Axis.X));
+        Cuboid outer = solid.outer();
+        Cuboid clear = solid.passes().get(0).clear();
+        view.dimension(Side.BELOW, 0, widths());
+        view.dimension(Side.ABOVE, 0, Places.of(outer.y0(), outer.y1()));
+        view.dimension(Side.LEFT, 0, Places.of(outer.z0(), clear.z0(), clear.z1(), outer.z1()));
+        view.dimension(Side.RIGHT, 0, Places.of(outer.z0(), outer.z1()));
+        Caption.under(view.sketch(), job.measure(), Labels.of("view.section"), List.of(Labels.of("view.section.cut")));
+        return view.sketch();
+    }
+
+    /** The faces with ports in them. */
+    List<Role> facesWithPorts() {
+        return List.of(solid.inlet(), solid.outlet()).stream()
+                .map(PortPlace::role)
+                .distinct()
+                .toList();
+    }
+
+    /** A face of the box from outside. */
+    Sketch elevation(Role face, Scale scale) {
+        Axis right = face.normal().u();
+        Axis up = face.normal().v();
+        // From outside, the directions run as in the box on these faces, and mirrored on the opposite ones.
+        boolean mirrored = face == Role.BACK || face == Role.LAST_SIDE || face == Role.NEAR_END;
+        PlanarView view = new PlanarView(job, right, up, mirrored, scale);
+        joints(view, face);
+        view.sketch().rectangle(view.picture(solid.outer()), Stroke.OUTLINE, null);
+        double[] across = {solid.outer().low(right), solid.outer().high(right)};
+        double[] along = {solid.outer().low(up), solid.outer().high(up)};
+        view.dimension(Side.BELOW, 0, Places.of(with(across, face, right)));
+        view.dimension(Side.ABOVE, 0, Places.of(across));
+        view.dimension(Side.LEFT, 0, Places.of(with(along, face, up)));
+        view.dimension(Side.RIGHT, 0, Places.of(along));
+        ports(view, face);
+        Caption.under(
+                view.sketch(),
+                job.measure(),
+                Labels.of("view.elevation", PartNames.role(face)),
+                List.of(Labels.of("view.elevation.seen")));
+        return view.sketch();
+    }
+
+    private double[] with(double[] ends, Role face, Axis axis) {
+        DoubleStream edges = List.of(solid.inlet(), solid.outlet()).stream()
+                .filter(p -> p.role() == face)
+                .flatMapToDouble(
+                        p -> DoubleStream.of(p.hole().low(axis), p.hole().high(axis)));
+        return DoubleStream.concat(DoubleStream.of(ends), edges).toArray();
+    }
+
+    /** Thin lines where the outermost panels meet. */
+    private void joints(PlanarView view, Role face) {
+        Axis n = face.normal();
+        boolean low = face == Role.BACK || face == Role.FIRST_SIDE || face == Role.NEAR_END;
+        double plane = low ? solid.outer().low(n) : solid.outer().high(n);
+        double same = 1e-9;
+        for (Panel panel : solid.panels()) {
+            double reach = low ? panel.bounds().low(n) : panel.bounds().high(n);
+            if (Math.abs(reach - plane) < same) {
+                view.sketch().rectangle(view.picture(panel.bounds()), Stroke.THIN, null);
+            }
+        }
+    }
+
+    private void ports(PlanarView view, Role face) {
+        for (PortPlace port : List.of(solid.inlet(), solid.outlet())) {
+            if (port.role() == face) {
+                Bounds hole = view.picture(port.hole());
+                view.sketch().line(hole.x0(), hole.y0(), hole.x1(), hole.y1(), Stroke.RULE);
+                view.sketch().line(hole.x0(), hole.y1(), hole.x1(), hole.y0(), Stroke.RULE);
+                view.sketch().rectangle(hole, Stroke.OUTLINE, null);
+                String word = Labels.of(port.equals(solid.inlet()) ? "view.inlet" : "view.outlet");
+                PortLabel.put(view.sketch(), job.measure(), hole, word);
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package hushmaze.drawing.page;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Blocks;
+import hushmaze.drawing.draft.Flow;
+import hushmaze.drawing.draft.SheetFrame;
+import hushmaze.quantity.LengthFormat;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.wording.Amounts;
+import hushmaze.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What every page needs to know.
+ *
+ * @param assessment of the project
+ * @param result of the path that is drawn
+ * @param paper size
+ * @param units of the figures
+ * @param wording sentences about the assessment
+ * @param measure widths of texts
+ */
+record Job(
+        Assessment assessment, PathResult result, Paper paper, UnitSystem units, Wording wording, TextMeasure measure) {
+    /** A length without its unit. */
+    String bare(double metres) {
+        return LengthFormat.bare(metres, units);
+    }
+
+    /** A length with its unit. */
+    String length(double metres) {
+        return LengthFormat.withUnit(metres, units);
+    }
+
+    /** Amounts with their units. */
+    Amounts amounts() {
+        return wording.amounts();
+    }
+
+    /** Numbers of tables. */
+    Figures figures() {
+        return new Figures(units);
+    }
+
+    Blocks blocks() {
+        return new Blocks(measure);
+    }
+
+    /** The sheet drawings are put on. */
+    SheetFrame drawingSheet() {
+        return new SheetFrame(paper, true);
+    }
+
+    /** The sheet text is put on: upright, unless the paper is large. */
+    SheetFrame textSheet() {
+        return new SheetFrame(paper, paper.large());
+    }
+
+    /** Sets blocks on as many text pages as they take. */
+    List<Draft> textPages(String title, String type, List<Block> blocks) {
+        List<Draft> pages = new ArrayList<>();
+        SheetFrame sheet = textSheet();
+        for (Sketch content : Flow.pages(blocks, sheet.content(), paper.large() ? 2 : 1)) {
+            pages.add(new Draft(title, type, null, sheet, content));
+        }
+        return pages;
+    }
+}

@@ -1,0 +1,58 @@
+package hushmaze.drawing.page;
+
+import hushmaze.build.CutItem;
+import hushmaze.drawing.Labels;
+import hushmaze.project.Box;
+import hushmaze.solid.LinerPiece;
+import hushmaze.solid.Panel;
+import hushmaze.solid.Part;
+import hushmaze.solid.Role;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What parts are called. */
+public final class PartNames {
+    private PartNames() {}
+
+    /** Where all parts of an item belong: "back, layer 1 of 2; back, layer 2 of 2". */
+    public static String of(CutItem item, Box box) {
+        return item.parts().stream().map(p -> of(p, box)).distinct().collect(Collectors.joining("; "));
+    }
+
+    /** Where a part belongs. */
+    static String of(Part part, Box box) {
+        return part instanceof Panel panel ? panel(panel, box) : liner((LinerPiece) part, box);
+    }
+
+    private static String panel(Panel panel, Box box) {
+        if (panel.role() == Role.BAFFLE) {
+            String number = String.valueOf(panel.number() + 1);
+            return box.baffleLayers() == 1
+                    ? Labels.of("part.baffle", number)
+                    : Labels.of("part.baffleLayer", number, String.valueOf(panel.layer() + 1));
+        }
+        String role = role(panel.role());
+        return box.shell().size() == 1 ? role : Labels.of("part.shellLayer", role, String.valueOf(panel.layer() + 1));
+    }
+
+    private static String liner(LinerPiece piece, Box box) {
+        String number = String.valueOf(piece.number() + 1);
+        return switch (piece.role()) {
+            case BAFFLE -> Labels.of(piece.layer() == 0 ? "part.linerBaffleLow" : "part.linerBaffleHigh", number);
+            case BACK, FRONT ->
+                box.passes() == 1
+                        ? Labels.of("part.liner", role(piece.role()))
+                        : Labels.of("part.linerBroad", role(piece.role()), number);
+            case NEAR_END, FAR_END ->
+                box.passes() == 1
+                        ? Labels.of("part.liner", role(piece.role()))
+                        : Labels.of("part.linerEnd", role(piece.role()), number);
+            case FIRST_SIDE, LAST_SIDE -> Labels.of("part.liner", role(piece.role()));
+        };
+    }
+
+    /** The name of a place in the box. */
+    static String role(Role role) {
+        return Labels.of("role." + role.name().toLowerCase(Locale.ROOT));
+    }
+}

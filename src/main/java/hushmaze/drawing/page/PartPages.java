@@ -1,0 +1,69 @@
+package hushmaze.drawing.page;
+
+import hushmaze.build.CutItem;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.draft.Scale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Drawings of all items of a cut list. The largest item sets the scale; items that would come out very small are drawn
+ * on pages of their own, at a larger scale. All views of a page have the same scale.
+ */
+final class PartPages {
+    /** Smallest picture of a part's longer side that is worth having, mm. */
+    private static final double LEAST = 34;
+
+    private final Job job;
+    private final Shelves shelves;
+
+    PartPages(Job job) {
+        this.job = job;
+        this.shelves = new Shelves(job.drawingSheet().content(), job.measure());
+    }
+
+    /** The pages of some items. */
+    List<Draft> of(List<CutItem> items, String type) {
+        List<Draft> pages = new ArrayList<>();
+        List<CutItem> left = items;
+        while (!left.isEmpty()) {
+            Scale scale = scale(left);
+            List<CutItem> now = new ArrayList<>();
+            List<CutItem> later = new ArrayList<>();
+            for (CutItem item : left) {
+                boolean small = PartView.extent(item, scale) < LEAST && scale.denominator() > 1;
+                (small ? later : now).add(item);
+            }
+            pages.addAll(pages(now, scale, type));
+            left = later;
+        }
+        return pages;
+    }
+
+    /** The largest picture at which each view goes on a page, and takes no more than about half of it. */
+    private Scale scale(List<CutItem> items) {
+        double most = job.drawingSheet().content().width() * 0.52;
+        Scale wished = Scale.largest(s -> items.stream().allMatch(i -> PartView.extent(i, s) <= most))
+                .orElse(Scale.SERIES.get(Scale.SERIES.size() - 1));
+        return Scale.largest(s -> s.denominator() >= wished.denominator()
+                        && items.stream().allMatch(i -> shelves.fits(new PartView(job, i).at(s))))
+                .orElseThrow(() -> new IllegalArgumentException("a part is too big to be drawn on " + job.paper()));
+    }
+
+    private List<Draft> pages(List<CutItem> items, Scale scale, String type) {
+        List<Sketch> views =
+                items.stream().map(i -> new PartView(job, i).at(scale)).toList();
+        List<Draft> pages = new ArrayList<>();
+        List<List<CutItem>> groups = shelves.groups(items, views);
+        List<Sketch> sketches = shelves.set(views);
+        for (int i = 0; i < sketches.size(); i++) {
+            List<CutItem> group = groups.get(i);
+            String marks = group.stream().map(CutItem::mark).collect(Collectors.joining(", "));
+            String title = Labels.of(group.size() == 1 ? "partPages.one" : "partPages.several", marks);
+            pages.add(new Draft(title, type, scale, job.drawingSheet(), sketches.get(i)));
+        }
+        return pages;
+    }
+}

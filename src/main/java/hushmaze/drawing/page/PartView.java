@@ -1,0 +1,111 @@
+package hushmaze.drawing.page;
+
+import hushmaze.build.CutItem;
+import hushmaze.drawing.Anchor;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.DimensionChain;
+import hushmaze.drawing.draft.DimensionChain.Side;
+import hushmaze.drawing.draft.Lettering;
+import hushmaze.drawing.draft.Scale;
+import hushmaze.solid.Cutout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.DoubleStream;
+
+/** The drawing of one item of the cut list: outline, cut-outs, sizes, and what a person at the saw must know of it. */
+final class PartView {
+    private final Job job;
+    private final CutItem item;
+
+    PartView(Job job, CutItem item) {
+        this.job = job;
+        this.item = item;
+    }
+
+    /** The view with its words, at some place. */
+    Sketch at(Scale scale) {
+        Sketch sketch = new Sketch();
+        double w = scale.paper(item.length());
+        double h = scale.paper(item.width());
+        crosses(sketch, scale);
+        new PlateOutline(item.length(), item.width(), item.cutouts()).draw(sketch, scale.paper(1), Stroke.OUTLINE);
+        mark(sketch, w, h);
+        Places u = Places.of(DoubleStream.concat(
+                        DoubleStream.of(0, item.length()),
+                        item.cutouts().stream().flatMapToDouble(c -> DoubleStream.of(c.u0(), c.u1())))
+                .toArray());
+        Places v = Places.of(DoubleStream.concat(
+                        DoubleStream.of(0, item.width()),
+                        item.cutouts().stream().flatMapToDouble(c -> DoubleStream.of(c.v0(), c.v1())))
+                .toArray());
+        chain(sketch, Side.BELOW, 0).with(u, scale::paper);
+        chain(sketch, Side.LEFT, 0).with(v, m -> -scale.paper(m));
+        if (u.stretches() > 1) {
+            chain(sketch, Side.ABOVE, -h).with(Places.of(0, item.length()), scale::paper);
+        }
+        if (v.stretches() > 1) {
+            chain(sketch, Side.RIGHT, w).with(Places.of(0, item.width()), m -> -scale.paper(m));
+        }
+        Caption.under(sketch, job.measure(), heading(), words());
+        return sketch;
+    }
+
+    private interface Drawn {
+        void with(Places places, java.util.function.DoubleUnaryOperator toPaper);
+    }
+
+    private Drawn chain(Sketch sketch, Side side, double outline) {
+        return (places, toPaper) -> places.draw(
+                new DimensionChain(sketch, job.measure(), side, outline, DimensionChain.FIRST), toPaper, job::bare);
+    }
+
+    /** Thin diagonals say that a rectangle is a hole. */
+    private void crosses(Sketch sketch, Scale scale) {
+        for (Cutout c : item.cutouts()) {
+            double x0 = scale.paper(c.u0());
+            double x1 = scale.paper(c.u1());
+            double y0 = -scale.paper(c.v0());
+            double y1 = -scale.paper(c.v1());
+            sketch.line(x0, y0, x1, y1, Stroke.RULE);
+            sketch.line(x0, y1, x1, y0, Stroke.RULE);
+        }
+    }
+
+    /** The mark goes into the part where no cut-out is in its way. */
+    private void mark(Sketch sketch, double w, double h) {
+        double size = Lettering.HEADING;
+        double need = job.measure().width(item.mark(), size, Weight.SEMIBOLD) + 2;
+        if (item.cutouts().isEmpty() && need < w && size < h) {
+            double foot = -h / 2 + size * 0.33;
+            sketch.text(w / 2, foot, item.mark(), size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.GREY);
+        }
+    }
+
+    private String heading() {
+        return Labels.of("partView.heading", item.mark(), String.valueOf(item.quantity()));
+    }
+
+    private List<String> words() {
+        List<String> words = new ArrayList<>();
+        words.add(Labels.of("partView.material", item.material(), job.length(item.thickness())));
+        words.add(PartNames.of(item, job.result().path().box()));
+        SeenFace face = SeenFace.of(item);
+        if (face != SeenFace.EITHER) {
+            words.add(Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT)));
+        }
+        if (item.grain()) {
+            words.add(Labels.of("partView.grain"));
+        }
+        return words;
+    }
+
+    /** Greatest extent on paper. */
+    static double extent(CutItem item, Scale scale) {
+        return scale.paper(Math.max(item.length(), item.width()));
+    }
+}

@@ -1,0 +1,99 @@
+package hushmaze.drawing.page;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.drawing.Anchor;
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Page;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.Lettering;
+import hushmaze.drawing.draft.ScaleBar;
+import hushmaze.drawing.draft.TitleBlockDraft;
+import hushmaze.drawing.draft.Wrap;
+import hushmaze.project.Project;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The whole document set of one path. */
+public final class PathDrawing {
+    private final Job job;
+
+    /**
+     * @param result one of the assessment's paths
+     * @param units of all figures
+     * @param measure widths of texts
+     */
+    public PathDrawing(Assessment assessment, PathResult result, Paper paper, UnitSystem units, TextMeasure measure) {
+        this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
+    }
+
+    /** All pages: summary, arrangement, parts, sheets, cut list, cautions, methods. */
+    public Drawing draw() {
+        List<Draft> drafts = new ArrayList<>();
+        drafts.addAll(new SummaryPages(job).pages());
+        drafts.addAll(ArrangementPages.of(job));
+        drafts.addAll(new CutListPages(job).pages());
+        PartPages parts = new PartPages(job);
+        drafts.addAll(parts.of(job.result().cutList().boards(), Labels.of("type.panel")));
+        drafts.addAll(parts.of(job.result().cutList().liners(), Labels.of("type.liner")));
+        drafts.addAll(new SheetPages(job).pages());
+        WordPages words = new WordPages(job);
+        drafts.addAll(words.cautions());
+        drafts.addAll(words.methods());
+        List<Page> pages = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            pages.add(page(drafts.get(i), i + 1, drafts.size()));
+        }
+        Project project = job.assessment().project();
+        return new Drawing(
+                title(), project.titleBlock().creator(), project.titleBlock().date(), pages);
+    }
+
+    private String title() {
+        return job.assessment().project().name() + " – " + job.result().path().name();
+    }
+
+    private Page page(Draft draft, int number, int of) {
+        Sketch sketch = new Sketch();
+        sketch.add(draft.content(), 0, 0);
+        String scale = draft.scale() == null ? "–" : draft.scale().label();
+        boolean firstAngle = job.units() == UnitSystem.METRIC;
+        TitleBlockDraft.draw(
+                sketch,
+                job.measure(),
+                draft.sheet(),
+                job.assessment().project().titleBlock(),
+                new TitleBlockDraft.Fields(title(), draft.title(), draft.type(), scale, number, of, firstAngle));
+        if (draft.scale() != null) {
+            foot(sketch, draft);
+        }
+        return new Page(
+                draft.title(),
+                draft.sheet().width(),
+                draft.sheet().height(),
+                draft.sheet().paper().thinLine(),
+                sketch.shapes());
+    }
+
+    /** Scale bar and the unit of the dimensions, left of the title block. */
+    private void foot(Sketch sketch, Draft draft) {
+        Bounds foot = draft.sheet().foot();
+        double x = foot.x0() + 6;
+        double room = foot.width() - 14;
+        sketch.add(ScaleBar.of(draft.scale(), job.units(), room - 8), x, foot.y0() + 5);
+        double y = foot.y0() + 16;
+        String words = Labels.of(job.units() == UnitSystem.INCH ? "foot.inches" : "foot.millimetres");
+        for (String line : Wrap.lines(words, room, Lettering.SMALL, Weight.REGULAR, job.measure())) {
+            sketch.text(x, y, line, Lettering.SMALL, Weight.REGULAR, Anchor.START, Ink.GREY);
+            y += Lettering.SMALL * Lettering.LEADING;
+        }
+    }
+}

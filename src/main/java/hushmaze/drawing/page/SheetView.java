@@ -1,0 +1,158 @@
+package hushmaze.drawing.page;
+
+import hushmaze.build.SheetPlan;
+import hushmaze.drawing.Anchor;
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Shape;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.DimensionChain;
+import hushmaze.drawing.draft.DimensionChain.Side;
+import hushmaze.drawing.draft.Lettering;
+import hushmaze.drawing.draft.Scale;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A sheet with its panels, offcuts and numbered cuts. */
+final class SheetView {
+    private static final double LEAST = 1.9;
+    private static final double RING = 1.9;
+    private static final double RING_TEXT = 2.4;
+
+    private final Job job;
+    private final SheetPlan plan;
+    private final Scale scale;
+    private final Sketch sketch = new Sketch();
+    private final List<Bounds> taken = new ArrayList<>();
+
+    SheetView(Job job, SheetPlan plan, Scale scale) {
+        this.job = job;
+        this.plan = plan;
+        this.scale = scale;
+    }
+
+    /** The view; the sheet's low corner is at the origin, its width runs upwards. */
+    Sketch draw() {
+        double length = plan.sheet().length();
+        double width = plan.sheet().width();
+        Bounds whole = picture(0, 0, length, width);
+        sketch.rectangle(whole, null, Ink.PALE);
+        SheetGeometry geometry = new SheetGeometry(plan);
+        double trim = plan.trim();
+        if (trim > 0) {
+            sketch.rectangle(
+                    picture(trim, trim, length - 2 * trim, width - 2 * trim), Stroke.HIDDEN.in(Ink.GREY), null);
+        }
+        for (SheetPlan.Placed panel : plan.panels()) {
+            Bounds box = picture(panel.x(), panel.y(), panel.length(), panel.width());
+            sketch.rectangle(box, Stroke.THIN, Ink.WHITE);
+            panelWords(panel, box);
+        }
+        for (SheetGeometry.Offcut offcut : geometry.offcuts()) {
+            offcutWords(offcut);
+        }
+        for (SheetGeometry.Line line : geometry.lines()) {
+            number(line);
+        }
+        sketch.rectangle(whole, Stroke.OUTLINE, null);
+        Places.of(0, length)
+                .draw(
+                        new DimensionChain(sketch, job.measure(), Side.BELOW, 0, DimensionChain.FIRST),
+                        scale::paper,
+                        job::bare);
+        Places.of(0, width)
+                .draw(
+                        new DimensionChain(sketch, job.measure(), Side.LEFT, 0, DimensionChain.FIRST),
+                        m -> -scale.paper(m),
+                        job::bare);
+        return sketch;
+    }
+
+    private Bounds picture(double x, double y, double length, double width) {
+        return new Bounds(scale.paper(x), -scale.paper(y + width), scale.paper(x + length), -scale.paper(y));
+    }
+
+    private void panelWords(SheetPlan.Placed panel, Bounds box) {
+        String sizes = job.bare(panel.length()) + " × " + job.bare(panel.width());
+        words(
+                List.of(List.of(panel.mark(), sizes), List.of(panel.mark() + "  " + sizes), List.of(panel.mark())),
+                box,
+                Ink.BLACK);
+    }
+
+    private void offcutWords(SheetGeometry.Offcut offcut) {
+        Bounds box = picture(offcut.x(), offcut.y(), offcut.length(), offcut.width());
+        String sizes = job.bare(offcut.length()) + " × " + job.bare(offcut.width());
+        words(List.of(List.of(Labels.of("sheet.offcut"), sizes), List.of(sizes)), box, Ink.GREY);
+    }
+
+    /** Writes the first of several wordings that fits at all, as large as it fits, level or upright. */
+    private void words(List<List<String>> wordings, Bounds box, Ink ink) {
+        for (double size : new double[] {Lettering.DIMENSION, Lettering.TABLE, RING_TEXT, LEAST}) {
+            for (List<String> lines : wordings) {
+                for (boolean upwards : new boolean[] {false, true}) {
+                    if (fits(lines, box, size, upwards)) {
+                        write(lines, box, size, upwards, ink);
+                        return;
+                    }
+                }
+            }
+        }
+    }
+
+    private boolean fits(List<String> lines, Bounds box, double size, boolean upwards) {
+        double widest = lines.stream()
+                .mapToDouble(l -> job.measure().width(l, size, Weight.REGULAR))
+                .max()
+                .orElse(0);
+        double tall = lines.size() * size * 1.25;
+        double along = upwards ? box.height() : box.width();
+        double across = upwards ? box.width() : box.height();
+        return widest + 2 <= along && tall + 0.4 <= across;
+    }
+
+    private void write(List<String> lines, Bounds box, double size, boolean upwards, Ink ink) {
+        double step = size * 1.25;
+        double first = -(lines.size() - 1) * step / 2 + size * TextMeasure.CAPITAL / 2;
+        for (int i = 0; i < lines.size(); i++) {
+            double drop = first + i * step;
+            Shape.Text text = new Shape.Text(
+                    box.centreX() + (upwards ? drop : 0),
+                    box.centreY() + (upwards ? 0 : drop),
+                    lines.get(i),
+                    size,
+                    Weight.REGULAR,
+                    Anchor.MIDDLE,
+                    upwards,
+                    ink);
+            sketch.add(text);
+            taken.add(text.bounds(job.measure()));
+        }
+    }
+
+    /** Sets the ring with a cut's number on the cut, at the first place from its start where nothing is in the way. */
+    private void number(SheetGeometry.Line line) {
+        double x0 = scale.paper(line.x0());
+        double y0 = -scale.paper(line.y0());
+        double x1 = scale.paper(line.x1());
+        double y1 = -scale.paper(line.y1());
+        double length = Math.hypot(x1 - x0, y1 - y0);
+        for (double at = RING + 0.6; at <= length; at += RING / 2) {
+            double x = x0 + (x1 - x0) * at / length;
+            double y = y0 + (y1 - y0) * at / length;
+            Bounds ring = new Bounds(x, y, x, y).grown(RING);
+            if (taken.stream().noneMatch(ring::overlaps)) {
+                taken.add(ring);
+                sketch.add(new Shape.Circle(x, y, RING, Stroke.THIN.in(Ink.ACCENT), Ink.WHITE));
+                String number = String.valueOf(line.number());
+                double size = number.length() > 2 ? LEAST : RING_TEXT;
+                sketch.text(x, y + size * 0.33, number, size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.ACCENT);
+                return;
+            }
+        }
+    }
+}

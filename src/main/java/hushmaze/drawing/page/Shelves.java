@@ -1,0 +1,123 @@
+package hushmaze.drawing.page;
+
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.TextMeasure;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sets views on pages, row by row, and spreads them over the room they have. */
+final class Shelves {
+    private static final double GAP = 9;
+    /** Rows are not pulled further apart than this, mm. */
+    private static final double WIDEST = 16;
+
+    private record View(Sketch sketch, Bounds bounds) {}
+
+    private final Bounds area;
+    private final TextMeasure measure;
+
+    Shelves(Bounds area, TextMeasure measure) {
+        this.area = area;
+        this.measure = measure;
+    }
+
+    /** How many pages the views take. */
+    int pages(List<Sketch> views) {
+        return rowsByPage(views).size();
+    }
+
+    /** What the views show, as they are shared out to the pages. */
+    <T> List<List<T>> groups(List<T> shown, List<Sketch> views) {
+        List<List<T>> groups = new ArrayList<>();
+        int from = 0;
+        for (List<List<View>> page : rowsByPage(views)) {
+            int count = page.stream().mapToInt(List::size).sum();
+            groups.add(shown.subList(from, from + count));
+            from += count;
+        }
+        return groups;
+    }
+
+    /** Whether a view goes on a page. */
+    boolean fits(Sketch view) {
+        Bounds b = view.bounds(measure);
+        return b.width() <= area.width() && b.height() <= area.height();
+    }
+
+    /** The pages; each view keeps its order. */
+    List<Sketch> set(List<Sketch> views) {
+        List<Sketch> pages = new ArrayList<>();
+        for (List<List<View>> rows : rowsByPage(views)) {
+            double total = rows.stream().mapToDouble(Shelves::height).sum();
+            double gap = Math.min(WIDEST, (area.height() - total) / (rows.size() + 1));
+            double y = area.y0() + (area.height() - total - gap * (rows.size() - 1)) / 2;
+            Sketch page = new Sketch();
+            for (List<View> row : rows) {
+                setRow(page, row, y);
+                y += height(row) + gap;
+            }
+            pages.add(page);
+        }
+        return pages;
+    }
+
+    private void setRow(Sketch page, List<View> row, double y) {
+        double used = row.stream().mapToDouble(v -> v.bounds().width()).sum();
+        double gap = (area.width() - used) / (row.size() + 1);
+        double x = area.x0() + gap;
+        double height = height(row);
+        for (View view : row) {
+            // Captions are the lowest part of a view: feet stand on one line.
+            double drop = height - view.bounds().height();
+            page.add(
+                    view.sketch(),
+                    x - view.bounds().x0(),
+                    y + drop / 2 - view.bounds().y0());
+            x += view.bounds().width() + gap;
+        }
+    }
+
+    private List<List<List<View>>> rowsByPage(List<Sketch> views) {
+        List<List<List<View>>> pages = new ArrayList<>();
+        List<List<View>> rows = new ArrayList<>();
+        double y = 0;
+        for (List<View> row : rows(views)) {
+            double need = height(row) + (rows.isEmpty() ? 0 : GAP);
+            if (!rows.isEmpty() && y + need > area.height()) {
+                pages.add(rows);
+                rows = new ArrayList<>();
+                y = 0;
+                need = height(row);
+            }
+            rows.add(row);
+            y += need;
+        }
+        pages.add(rows);
+        return pages;
+    }
+
+    private List<List<View>> rows(List<Sketch> views) {
+        List<List<View>> rows = new ArrayList<>();
+        List<View> row = new ArrayList<>();
+        double x = 0;
+        for (Sketch sketch : views) {
+            View view = new View(sketch, sketch.bounds(measure));
+            double need = view.bounds().width() + (row.isEmpty() ? 0 : GAP);
+            if (!row.isEmpty() && x + need > area.width()) {
+                rows.add(row);
+                row = new ArrayList<>();
+                x = 0;
+                need = view.bounds().width();
+            }
+            row.add(view);
+            x += need;
+        }
+        rows.add(row);
+        return rows;
+    }
+
+    private static double height(List<View> row) {
+        return row.stream().mapToDouble(v -> v.bounds().height()).max().orElse(0);
+    }
+}

@@ -1,0 +1,72 @@
+package hushmaze.drawing.page;
+
+import hushmaze.assess.PathResult;
+import hushmaze.build.SheetLayout;
+import hushmaze.build.SheetPlan;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Table;
+import hushmaze.drawing.draft.Table.Column;
+import hushmaze.material.Screw;
+import hushmaze.material.Sheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What to buy and what it weighs. */
+final class ShoppingBlocks {
+    private final Job job;
+
+    ShoppingBlocks(Job job) {
+        this.job = job;
+    }
+
+    List<Block> all() {
+        PathResult.Buildable build = job.result().buildable();
+        List<Block> all = new ArrayList<>();
+        all.add(job.blocks().heading(Labels.of("shopping.title")));
+        all.add(table());
+        Screw screw = job.assessment().project().stock().screw();
+        all.add(job.blocks()
+                .remark(Labels.of(
+                        "shopping.remark",
+                        screw.name(),
+                        job.length(screw.pilot()),
+                        job.amounts().mass(build.mass()))));
+        for (SheetLayout layout : job.result().layouts()) {
+            if (!layout.unplaced().isEmpty()) {
+                String marks = String.join(", ", layout.unplaced());
+                all.add(job.blocks().bullet(Labels.of("shopping.unplaced", layout.material(), marks), Ink.ALERT));
+            }
+        }
+        return all;
+    }
+
+    private Block table() {
+        Table table = new Table(
+                job.measure(),
+                List.of(
+                        Column.number(Labels.of("shopping.count")),
+                        Column.words(Labels.of("shopping.what")),
+                        Column.number(Labels.of("shopping.thickness")),
+                        Column.number(Labels.of("shopping.size")),
+                        Column.number(Labels.of("shopping.waste")),
+                        Column.number(Labels.of("shopping.price"))));
+        for (SheetLayout layout : job.result().layouts()) {
+            Map<Sheet, Integer> counts = new LinkedHashMap<>();
+            for (SheetPlan plan : layout.sheets()) {
+                counts.merge(plan.sheet(), 1, Integer::sum);
+            }
+            counts.forEach((sheet, count) -> table.row(
+                    String.valueOf(count),
+                    layout.material(),
+                    job.length(layout.thickness()),
+                    job.amounts().sizes(sheet.length(), sheet.width()),
+                    job.figures().percent(layout.waste()),
+                    sheet.price() == null ? "–" : job.figures().fixed(count * sheet.price(), 2)));
+        }
+        return table;
+    }
+}

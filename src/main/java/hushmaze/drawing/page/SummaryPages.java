@@ -1,0 +1,180 @@
+package hushmaze.drawing.page;
+
+import hushmaze.assess.BandResult;
+import hushmaze.assess.PathResult;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Blocks;
+import hushmaze.drawing.draft.SpectrumChart;
+import hushmaze.drawing.draft.SpectrumChart.Range;
+import hushmaze.drawing.draft.SpectrumChart.Series;
+import hushmaze.drawing.draft.Table;
+import hushmaze.drawing.draft.Table.Column;
+import hushmaze.project.Opening;
+import hushmaze.quantity.Band;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Function;
+
+/** The summary: what the box is, the verdicts, sound, air, what to buy, and what to look at before building. */
+final class SummaryPages {
+    private static final double CHART = 70;
+    private static final double LOWEST_LEVEL = -10;
+    private static final Stroke MAIN = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
+    private static final Stroke LIMIT = new Stroke(true, Stroke.Pattern.DASHED, Ink.ALERT);
+    private static final Stroke LIKELY = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
+    private static final Stroke PATH = new Stroke(false, Stroke.Pattern.CHAIN, Ink.BLACK);
+    private static final Stroke WALLS = new Stroke(false, Stroke.Pattern.DOTTED, Ink.BLACK);
+
+    private final Job job;
+    private final PathResult result;
+    private final Blocks blocks;
+
+    SummaryPages(Job job) {
+        this.job = job;
+        this.result = job.result();
+        this.blocks = job.blocks();
+    }
+
+    List<Draft> pages() {
+        List<Block> all = new ArrayList<>();
+        all.add(blocks.title(Labels.of("summary.heading", result.path().name())));
+        all.add(blocks.paragraph(whatItIs()));
+        all.addAll(VerdictBlock.of(job));
+        notices(all, Severity.STOP);
+        all.add(blocks.heading(Labels.of("summary.levels")));
+        all.add(blocks.figure(1, CHART, width -> levels().draw(width, CHART)));
+        all.add(blocks.remark(Labels.of("summary.levels.remark")));
+        all.add(blocks.heading(Labels.of("summary.loss")));
+        all.add(blocks.figure(1, CHART, width -> losses().draw(width, CHART)));
+        all.add(blocks.remark(Labels.of("summary.loss.remark")));
+        all.add(blocks.heading(Labels.of("summary.octaves")));
+        all.add(octaves());
+        all.addAll(new AirBlocks(job).all());
+        all.addAll(new ShoppingBlocks(job).all());
+        room(all);
+        notices(all, Severity.WARNING);
+        notices(all, Severity.NOTE);
+        return job.textPages(Labels.of("summary.title"), Labels.of("type.summary"), all);
+    }
+
+    private String whatItIs() {
+        PathResult.Fits fits = result.fits();
+        Opening opening = result.path().brief().opening();
+        return Labels.of(
+                "summary.whatItIs",
+                Labels.of("purpose." + lower(result.path().purpose())),
+                job.assessment().project().room().name(),
+                job.amounts().flow(result.path().brief().flow()),
+                Labels.of("opening." + lower(opening.kind())),
+                job.amounts().sizes(opening.width(), opening.height()),
+                job.amounts().sizes(fits.width(), fits.height(), fits.depth()),
+                job.wording().box(result.path().box()),
+                job.amounts().mass(result.buildable().mass()));
+    }
+
+    private static String lower(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private List<Double> each(Function<BandResult, Double> value) {
+        return result.thirds().stream()
+                .map(value)
+                .map(v -> v == null ? Double.valueOf(Double.NaN) : v)
+                .toList();
+    }
+
+    private List<Band> bands() {
+        return result.thirds().stream().map(BandResult::band).toList();
+    }
+
+    private SpectrumChart levels() {
+        return new SpectrumChart(
+                bands(),
+                LOWEST_LEVEL,
+                new Range(Labels.of("chart.range"), each(b -> b.noise() - b.high()), each(BandResult::level)),
+                List.of(
+                        new Series(Labels.of("chart.noise"), MAIN, false, each(BandResult::noise)),
+                        new Series(Labels.of("chart.allowed"), LIMIT, true, each(BandResult::allowed)),
+                        new Series(Labels.of("chart.likelyLevel"), LIKELY, false, each(b -> b.noise() - b.likely()))),
+                job.measure());
+    }
+
+    private SpectrumChart losses() {
+        List<Series> series = new ArrayList<>();
+        series.add(new Series(Labels.of("chart.needed"), LIMIT, true, each(BandResult::needed)));
+        series.add(new Series(Labels.of("chart.likely"), LIKELY, false, each(BandResult::likely)));
+        series.add(new Series(Labels.of("chart.path"), PATH, false, each(BandResult::estimate)));
+        series.add(new Series(Labels.of("chart.walls"), WALLS, false, each(BandResult::walls)));
+        return new SpectrumChart(
+                bands(),
+                LOWEST_LEVEL,
+                new Range(Labels.of("chart.lossRange"), each(BandResult::low), each(BandResult::high)),
+                series,
+                job.measure());
+    }
+
+    private Block octaves() {
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.name(Labels.of("octaves.band")));
+        result.octaves().forEach(b -> columns.add(Column.number(b.band().label())));
+        Table table = new Table(job.measure(), columns);
+        row(table, "octaves.noise", BandResult::noise);
+        row(table, "octaves.allowed", BandResult::allowed);
+        row(table, "octaves.needed", BandResult::needed);
+        row(table, "octaves.low", BandResult::low);
+        row(table, "octaves.likely", BandResult::likely);
+        row(table, "octaves.high", BandResult::high);
+        row(table, "octaves.path", BandResult::estimate);
+        row(table, "octaves.quick", BandResult::quick);
+        row(table, "octaves.wave", BandResult::wave);
+        row(table, "octaves.walls", BandResult::walls);
+        row(table, "octaves.level", BandResult::level);
+        table.strong(cells("octaves.margin", BandResult::margin));
+        return table;
+    }
+
+    private void row(Table table, String key, Function<BandResult, Double> value) {
+        if (result.octaves().stream().map(value).anyMatch(Objects::nonNull)) {
+            table.row(cells(key, value));
+        }
+    }
+
+    private String[] cells(String key, Function<BandResult, Double> value) {
+        List<String> cells = new ArrayList<>();
+        cells.add(Labels.of(key));
+        result.octaves().forEach(b -> cells.add(job.figures().db(value.apply(b))));
+        return cells.toArray(String[]::new);
+    }
+
+    private void room(List<Block> all) {
+        all.add(blocks.heading(Labels.of("summary.room")));
+        all.add(blocks.paragraph(job.wording()
+                .room(job.assessment().room(), job.assessment().project().room().target())));
+        if (job.assessment().room().pressure() != null) {
+            String pressure = job.amounts().pressure(job.assessment().room().pressure());
+            all.add(blocks.paragraph(Labels.of("summary.roomPressure", pressure)));
+        }
+    }
+
+    private void notices(List<Block> all, Severity severity) {
+        List<String> sentences = new ArrayList<>();
+        for (List<Notice> notices : List.of(result.notices(), job.assessment().notices())) {
+            notices.stream()
+                    .filter(n -> n.severity() == severity)
+                    .map(job.wording()::notice)
+                    .filter(s -> !sentences.contains(s))
+                    .forEach(sentences::add);
+        }
+        if (!sentences.isEmpty()) {
+            all.add(blocks.heading(Labels.of("notices." + lower(severity))));
+            sentences.forEach(s -> all.add(blocks.bullet(s, severity == Severity.STOP ? Ink.ALERT : Ink.BLACK)));
+        }
+    }
+}

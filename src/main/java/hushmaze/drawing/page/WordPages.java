@@ -1,0 +1,113 @@
+package hushmaze.drawing.page;
+
+import hushmaze.air.Loss;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Blocks;
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.project.Box;
+import hushmaze.project.Brief;
+import hushmaze.sound.LossTerm;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Pages of words: cautions, and how everything was computed. */
+final class WordPages {
+    private static final List<String> CAUTIONS =
+            List.of("first", "keepAway", "fire", "fixing", "dust", "moisture", "numbers");
+
+    private final Job job;
+    private final Blocks blocks;
+
+    WordPages(Job job) {
+        this.job = job;
+        this.blocks = job.blocks();
+    }
+
+    List<Draft> cautions() {
+        List<Block> all = new ArrayList<>();
+        all.add(blocks.title(Labels.of("cautions.title")));
+        for (String group : CAUTIONS) {
+            all.add(blocks.heading(Labels.of("cautions." + group)));
+            Labels.list("cautions." + group).forEach(text -> all.add(blocks.bullet(text)));
+        }
+        return job.textPages(Labels.of("cautions.title"), Labels.of("type.cautions"), all);
+    }
+
+    List<Draft> methods() {
+        List<Block> all = new ArrayList<>();
+        all.add(blocks.title(Labels.of("methods.title")));
+        section(all, "sound");
+        sources(all, soundSources());
+        section(all, "air");
+        sources(all, airSources());
+        section(all, "build");
+        all.add(blocks.heading(Labels.of("methods.inputs")));
+        inputs().forEach(text -> all.add(blocks.bullet(text)));
+        section(all, "unknown");
+        return job.textPages(Labels.of("methods.title"), Labels.of("type.methods"), all);
+    }
+
+    private void section(List<Block> all, String group) {
+        all.add(blocks.heading(Labels.of("methods." + group)));
+        Labels.list("methods." + group).forEach(text -> all.add(blocks.bullet(text)));
+    }
+
+    private void sources(List<Block> all, Set<String> sources) {
+        if (!sources.isEmpty()) {
+            all.add(blocks.remark(Labels.of("methods.sources", String.join("; ", sources))));
+        }
+    }
+
+    private Set<String> soundSources() {
+        Set<String> sources = new LinkedHashSet<>();
+        job.result().terms().stream()
+                .map(LossTerm::source)
+                .filter(s -> !s.isBlank())
+                .forEach(sources::add);
+        return sources;
+    }
+
+    private Set<String> airSources() {
+        Set<String> sources = new LinkedHashSet<>();
+        job.result().pathAir().losses().stream()
+                .map(Loss::source)
+                .filter(s -> !s.isBlank())
+                .forEach(sources::add);
+        return sources;
+    }
+
+    private List<String> inputs() {
+        Brief brief = job.result().path().brief();
+        Box box = job.result().path().box();
+        Set<String> inputs = new LinkedHashSet<>();
+        inputs.add(Labels.of("methods.input.noise", brief.noise().source()));
+        inputs.add(Labels.of(
+                "methods.input.target",
+                job.wording().target(job.assessment().project().room().target()),
+                job.assessment().project().room().target().source()));
+        for (Board board : box.shell()) {
+            inputs.add(material(board));
+        }
+        inputs.add(material(box.baffleBoard()));
+        if (box.liner() != null) {
+            Liner liner = box.liner();
+            inputs.add(Labels.of(
+                    "methods.input.liner",
+                    liner.name(),
+                    job.figures().fixed(liner.density(), 0),
+                    job.figures().fixed(liner.flowResistivity(), 0),
+                    job.figures().fixed(liner.flowResistivityLow(), 0),
+                    job.figures().fixed(liner.flowResistivityHigh(), 0),
+                    liner.source()));
+        }
+        return List.copyOf(inputs);
+    }
+
+    private String material(Board board) {
+        return Labels.of("methods.input.board", board.name(), job.figures().fixed(board.density(), 0), board.source());
+    }
+}
