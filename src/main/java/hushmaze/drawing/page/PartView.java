@@ -12,9 +12,12 @@ import hushmaze.drawing.draft.DimensionChain.Side;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.solid.Cutout;
+import hushmaze.solid.Part;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 
 /** The drawing of one item of the cut list: outline, cut-outs, sizes, and what a person at the saw must know of it. */
@@ -94,13 +97,27 @@ final class PartView {
         List<String> words = new ArrayList<>();
         words.add(Labels.of("partView.material", item.material(), job.length(item.thickness())));
         words.add(PartNames.of(item, job.result().path().box()));
-        SeenFace face = SeenFace.of(item);
-        if (face != SeenFace.EITHER) {
-            words.add(Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT)));
-        }
+        words.addAll(faces());
         if (item.grain()) {
             words.add(Labels.of("partView.grain"));
         }
+        return words;
+    }
+
+    /** Which face is shown; with the parts' names where alike parts are built in the other way round. */
+    private List<String> faces() {
+        Map<SeenFace, List<String>> shown = new EnumMap<>(SeenFace.class);
+        for (Part part : item.parts()) {
+            String name = PartNames.of(part, job.result().path().box());
+            shown.computeIfAbsent(SeenFace.of(item, part), f -> new ArrayList<>())
+                    .add(name);
+        }
+        shown.remove(SeenFace.EITHER);
+        List<String> words = new ArrayList<>();
+        shown.forEach((face, names) -> {
+            String line = Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT));
+            words.add(shown.size() == 1 ? line : line + " (" + String.join("; ", names) + ")");
+        });
         return words;
     }
 

@@ -21,9 +21,8 @@ enum SeenFace {
 
     private static final double SAME = 1e-6;
 
-    /** The face of the item's first part that its drawing shows. */
-    static SeenFace of(CutItem item) {
-        Part part = item.parts().get(0);
+    /** The face of one of the item's parts that its drawing shows. */
+    static SeenFace of(CutItem item, Part part) {
         if (part.role() == Role.BAFFLE || item.cutouts().isEmpty()) {
             return EITHER;
         }

@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.build.CutNode;
+import hushmaze.build.CutSequence;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
 import hushmaze.drawing.Anchor;
@@ -92,28 +93,30 @@ final class SheetPages {
                 job.measure(),
                 List.of(
                         Column.number(Labels.of("sequence.cut")),
+                        Column.name(Labels.of("sequence.from")),
                         Column.name(Labels.of("sequence.direction")),
                         Column.number(Labels.of("sequence.fence")),
                         Column.words(Labels.of("sequence.gives"))));
-        for (SheetGeometry.Line line : new SheetGeometry(plan).lines()) {
-            boolean along = line.cut().along() == CutNode.Along.LENGTH;
+        for (CutSequence.Step step : CutSequence.of(plan).steps()) {
+            boolean rip = step.along() == CutNode.Along.LENGTH;
             table.row(
-                    String.valueOf(line.number()),
-                    Labels.of(along ? "sequence.rip" : "sequence.crosscut"),
-                    job.length(line.cut().at()),
-                    gives(line.cut()));
+                    String.valueOf(step.number()),
+                    piece(step.from(), true),
+                    Labels.of(rip ? "sequence.rip" : "sequence.crosscut"),
+                    job.length(step.fence()),
+                    Labels.of("sequence.pieces", piece(step.first(), false), piece(step.second(), false)));
         }
         return table;
     }
 
-    private String gives(CutNode.Cut cut) {
-        return Labels.of("sequence.pieces", piece(cut.first()), piece(cut.second()));
-    }
-
-    private String piece(CutNode node) {
-        if (node instanceof CutNode.Leaf leaf) {
-            return leaf.offcut() ? Labels.of("sheet.offcut") : leaf.mark();
-        }
-        return Labels.of("sequence.rest");
+    private String piece(CutSequence.Piece piece, boolean whole) {
+        String sizes = job.bare(piece.length()) + " × " + job.bare(piece.width());
+        return switch (piece.kind()) {
+            case SHEET -> Labels.of("sequence.sheet");
+            case PART_SHEET -> whole ? piece.name() : Labels.of("sequence.partSheet", piece.name(), sizes);
+            case PANEL -> piece.name();
+            case OFFCUT -> Labels.of("sequence.offcut", sizes);
+            case DUST -> Labels.of("sequence.nothing");
+        };
     }
 }

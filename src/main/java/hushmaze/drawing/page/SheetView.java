@@ -148,7 +148,7 @@ final class SheetView {
             if (taken.stream().noneMatch(ring::overlaps)) {
                 taken.add(ring);
                 sketch.add(new Shape.Circle(x, y, RING, Stroke.THIN.in(Ink.ACCENT), Ink.WHITE));
-                String number = String.valueOf(line.number());
+                String number = String.valueOf(line.step().number());
                 double size = number.length() > 2 ? LEAST : RING_TEXT;
                 sketch.text(x, y + size * 0.33, number, size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.ACCENT);
                 return;

@@ -1,0 +1,51 @@
+package hushmaze.document;
+
+import hushmaze.assess.PathResult;
+import hushmaze.build.CutItem;
+import hushmaze.drawing.page.PartNames;
+import hushmaze.solid.Cutout;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A cut list as comma-separated values, boards then liner. Cut-outs are written as {@code length x width @ distance along
+ * the length + distance along the width}, in millimetres, several separated by semicolons.
+ */
+public final class CutListCsv {
+    private static final List<String> HEAD =
+            List.of("mark", "quantity", "lengthMm", "widthMm", "thicknessMm", "material", "part", "cutouts");
+
+    private CutListCsv() {}
+
+    /** The whole file. */
+    public static String of(PathResult result) {
+        return Csv.line(HEAD)
+                + Stream.of(result.cutList().boards(), result.cutList().liners())
+                        .flatMap(List::stream)
+                        .map(item -> line(item, result))
+                        .collect(Collectors.joining());
+    }
+
+    private static String line(CutItem item, PathResult result) {
+        return Csv.line(List.of(
+                item.mark(),
+                Integer.toString(item.quantity()),
+                Csv.millimetres(item.length()),
+                Csv.millimetres(item.width()),
+                Csv.millimetres(item.thickness()),
+                item.material(),
+                PartNames.of(item, result.path().box()),
+                item.cutouts().stream().map(CutListCsv::cutout).collect(Collectors.joining(";"))));
+    }
+
+    private static String cutout(Cutout c) {
+        return Csv.millimetres(c.u1() - c.u0())
+                + "x"
+                + Csv.millimetres(c.v1() - c.v0())
+                + "@"
+                + Csv.millimetres(c.u0())
+                + "+"
+                + Csv.millimetres(c.v0());
+    }
+}

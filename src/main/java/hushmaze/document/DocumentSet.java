@@ -1,0 +1,96 @@
+package hushmaze.document;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.build.CutItem;
+import hushmaze.build.SheetLayout;
+import hushmaze.build.SheetPlan;
+import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.page.PathDrawing;
+import hushmaze.drawing.page.TrueSize;
+import hushmaze.quantity.UnitSystem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * All documents of a project: for each path a PDF with the summary and every drawing, the cut list and the bands as CSV,
+ * and each part and each sheet as SVG in true size.
+ */
+public final class DocumentSet {
+    private final FontMeasure measure = new FontMeasure();
+    private final Assessment assessment;
+    private final Paper paper;
+    private final UnitSystem units;
+
+    private DocumentSet(Assessment assessment, Paper paper, UnitSystem units) {
+        this.assessment = assessment;
+        this.paper = paper;
+        this.units = units;
+    }
+
+    /**
+     * Writes everything. Each file appears only when it is complete.
+     *
+     * @param folder made if it is not there
+     * @param units of the figures in the PDF; CSV and SVG are in millimetres always
+     * @param overwrite whether files of the same names may be replaced
+     * @return the files, in the order written
+     * @throws ExportFailure if the folder or a file cannot be written, or a file is there that must not be replaced; in
+     *     that last case nothing is written at all
+     */
+    public static List<Path> write(
+            Assessment assessment, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
+        Map<String, Outbox.Content> files = new DocumentSet(assessment, paper, units).files();
+        Outbox outbox = new Outbox(folder);
+        if (!overwrite) {
+            files.keySet().forEach(outbox::requireFree);
+        }
+        List<Path> written = new ArrayList<>();
+        files.forEach((name, content) -> written.add(outbox.write(name, content)));
+        return List.copyOf(written);
+    }
+
+    private Map<String, Outbox.Content> files() {
+        Map<String, Outbox.Content> files = new LinkedHashMap<>();
+        FileNames names = new FileNames();
+        for (PathResult result : assessment.paths()) {
+            String base = FileNames.safe(assessment.project().name())
+                    + "_"
+                    + names.unique(result.path().name());
+            Drawing drawing = new PathDrawing(assessment, result, paper, units, measure).draw();
+            files.put(base + "_drawings.pdf", out -> new PdfWriter(measure).write(drawing, out));
+            files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
+            files.put(base + "_bands.csv", text(BandsCsv.of(result)));
+            pictures(files, base, result);
+        }
+        return files;
+    }
+
+    private void pictures(Map<String, Outbox.Content> files, String base, PathResult result) {
+        TrueSize trueSize = new TrueSize(measure);
+        SvgWriter svg = new SvgWriter(measure);
+        List<CutItem> items = Stream.of(
+                        result.cutList().boards(), result.cutList().liners())
+                .flatMap(List::stream)
+                .toList();
+        for (CutItem item : items) {
+            files.put(base + "_part-" + FileNames.safe(item.mark()) + ".svg", text(svg.write(trueSize.part(item))));
+        }
+        int number = 1;
+        for (SheetLayout layout : result.layouts()) {
+            for (SheetPlan plan : layout.sheets()) {
+                String name = base + "_sheet-" + number++ + "-" + FileNames.safe(layout.material()) + ".svg";
+                files.put(name, text(svg.write(trueSize.sheet(layout.material(), plan))));
+            }
+        }
+    }
+
+    private static Outbox.Content text(String text) {
+        return out -> out.write(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+}

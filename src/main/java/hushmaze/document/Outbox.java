@@ -1,0 +1,96 @@
+package hushmaze.document;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes files into a folder, each first under a temporary name and moved when it is complete. */
+final class Outbox {
+    /** What is written into a file. */
+    interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    private final Path folder;
+
+    /** Makes the folder if it is not there yet. */
+    Outbox(Path folder) {
+        this.folder = folder;
+        try {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new ExportFailure(folder, "this is a file, not a folder", e);
+        } catch (IOException e) {
+            throw new ExportFailure(folder, "the folder cannot be made (" + reason(e) + ")", e);
+        }
+    }
+
+    /** Refuses to go on if a file of that name is there. */
+    void requireFree(String name) {
+        if (Files.exists(folder.resolve(name))) {
+            throw new ExportFailure(
+                    folder.resolve(name),
+                    "there is a file of this name already; allow overwriting to replace it",
+                    null);
+        }
+    }
+
+    /** Writes a text in UTF-8. */
+    Path write(String name, String text) {
+        return write(name, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Writes a file; what was there under its name is replaced only once the new one is complete. */
+    Path write(String name, Content content) {
+        Path target = folder.resolve(name);
+        Path temporary = null;
+        try {
+            temporary = Files.createTempFile(folder, ".", ".part");
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(temporary))) {
+                content.writeTo(out);
+            }
+            move(temporary, target);
+            return target;
+        } catch (IOException e) {
+            remove(temporary);
+            throw new ExportFailure(target, "the file cannot be written (" + reason(e) + ")", e);
+        } catch (RuntimeException e) {
+            remove(temporary);
+            throw e;
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void remove(Path temporary) {
+        if (temporary == null) {
+            return;
+        }
+        try {
+            Files.deleteIfExists(temporary);
+        } catch (IOException e) {
+            // The failure that led here is reported; a leftover with a leading dot is the lesser trouble.
+            return;
+        }
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "no permission to write here";
+        }
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+}
