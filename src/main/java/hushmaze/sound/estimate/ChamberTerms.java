@@ -29,61 +29,59 @@ final class ChamberTerms {
     static void add(TermList list, Solid solid, Opening opening) {
         Pass chamber = solid.passes().get(0);
         double[] absorption = meanAbsorption(solid, list.soundSpeed());
-        OffsetChamber.Shape shape = shape(solid, absorption);
+        OffsetChamber.Shape shape = shape(solid);
         if (linedArea(solid.box(), chamber) == 0) {
             list.add(Notice.of(NoticeKind.NO_LINER, Severity.WARNING, ""));
         }
-        list.add("chamber", "", SOURCE, OffsetChamber.loss(shape, list.soundSpeed()));
+        list.add("chamber", "", SOURCE, OffsetChamber.loss(shape, absorption, list.soundSpeed()));
         list.add(new PathEstimate.Leg(
-                chamber, fieldBelowOpening(shape, opening), Spectrum.flat(BandSet.THIRD_OCTAVE, 0)));
+                chamber, fieldBelowOpening(shape, absorption, opening), Spectrum.flat(BandSet.THIRD_OCTAVE, 0)));
     }
 
     /**
      * How far the sound on the chamber's walls is below that in the opening, dB: all power that enters is taken by the
      * walls and the outlet, W = I (α A + So).
      */
-    private static Spectrum fieldBelowOpening(OffsetChamber.Shape shape, Opening opening) {
-        double[] absorption = shape.absorption();
+    private static Spectrum fieldBelowOpening(OffsetChamber.Shape shape, double[] absorption, Opening opening) {
         return Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double taken = absorption[i] * shape.innerArea() + shape.outletArea();
             return Math.max(0, 10 * Math.log10(taken / opening.area()));
         });
     }
 
-    private static OffsetChamber.Shape shape(Solid solid, double[] absorption) {
+    private static OffsetChamber.Shape shape(Solid solid) {
         Pass chamber = solid.passes().get(0);
         Box box = solid.box();
         PortPlace inlet = solid.inlet();
-        double[] from = mouth(inlet, chamber.clear());
-        double[] to = mouth(solid.outlet(), chamber.clear());
-        double slant = Math.sqrt(square(to[0] - from[0]) + square(to[1] - from[1]) + square(to[2] - from[2]));
-        int axis = inlet.role().normal().ordinal();
+        double squares = 0;
+        for (Axis axis : Axis.values()) {
+            double part = between(solid, axis);
+            squares += part * part;
+        }
+        double slant = Math.sqrt(squares);
+        boolean lined = box.linedFaces().walls() || box.linedFaces().broad();
         return new OffsetChamber.Shape(
                 chamber.length(),
                 chamber.area(),
                 innerArea(chamber),
                 chamber.linedPerimeter(),
-                box.linedFaces().walls() || box.linedFaces().broad()
-                        ? box.liner().thickness()
-                        : 0,
+                lined ? box.liner().thickness() : 0,
                 inlet.area(),
                 Math.max(inlet.port().width(), inlet.port().height()),
                 solid.outlet().area(),
                 slant,
-                Math.min(1, Math.abs(to[axis] - from[axis]) / slant),
-                absorption);
+                Math.min(1, Math.abs(between(solid, inlet.role().normal())) / slant));
     }
 
-    /** Middle of a port where it meets the clear space. */
-    private static double[] mouth(PortPlace port, Cuboid clear) {
-        double[] point = new double[3];
-        for (Axis axis : Axis.values()) {
-            double centre = port.hole().centre(axis);
-            point[axis.ordinal()] = axis == port.role().normal()
-                    ? Math.max(clear.low(axis), Math.min(clear.high(axis), centre))
-                    : centre;
-        }
-        return point;
+    /** How far apart along an axis the middles of the ports are where they meet the clear space, m. */
+    private static double between(Solid solid, Axis axis) {
+        Cuboid clear = solid.passes().get(0).clear();
+        return mouth(solid.outlet(), clear, axis) - mouth(solid.inlet(), clear, axis);
+    }
+
+    private static double mouth(PortPlace port, Cuboid clear, Axis axis) {
+        double centre = port.hole().centre(axis);
+        return axis == port.role().normal() ? Math.max(clear.low(axis), Math.min(clear.high(axis), centre)) : centre;
     }
 
     private static double[] meanAbsorption(Solid solid, double soundSpeed) {
@@ -113,9 +111,5 @@ final class ChamberTerms {
 
     private static double linedArea(Box box, Pass chamber) {
         return chamber.linedPerimeter() * chamber.length() + (box.linedFaces().ends() ? 2 * chamber.area() : 0);
-    }
-
-    private static double square(double value) {
-        return value * value;
     }
 }

@@ -45,7 +45,6 @@ final class OffsetChamber {
      * @param outletArea m²
      * @param slant from inlet to outlet
      * @param cosine of the angle at the inlet, 0 to 1
-     * @param absorption mean coefficient per third octave, 0 to 1
      */
     public record Shape(
             double length,
@@ -57,17 +56,7 @@ final class OffsetChamber {
             double inletLonger,
             double outletArea,
             double slant,
-            double cosine,
-            double[] absorption) {
-        public Shape {
-            absorption = absorption.clone();
-        }
-
-        @Override
-        public double[] absorption() {
-            return absorption.clone();
-        }
-
+            double cosine) {
         double volume() {
             return crossArea * length;
         }
@@ -75,10 +64,15 @@ final class OffsetChamber {
 
     private OffsetChamber() {}
 
-    /** Loss of a chamber in all bands. */
-    public static BandLoss loss(Shape shape, double soundSpeed) {
+    /**
+     * Loss of a chamber in all bands.
+     *
+     * @param shape of the chamber
+     * @param absorption mean coefficient of its faces per third octave, 0 to 1
+     * @param soundSpeed m/s
+     */
+    public static BandLoss loss(Shape shape, double[] absorption, double soundSpeed) {
         double cutOn = AreaStep.cutOn(soundSpeed, shape.inletLonger());
-        double[] absorption = shape.absorption();
         Spectrum along = along(shape);
         Spectrum thirds = Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);

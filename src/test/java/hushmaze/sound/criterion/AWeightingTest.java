@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** Validation of the A-weighting against the published table of IEC 61672-1 and values computed from its formula. */
@@ -35,7 +36,7 @@ class AWeightingTest {
     @Test
     void oneBandAlone() {
         double[] levels = new double[8];
-        java.util.Arrays.fill(levels, Double.NEGATIVE_INFINITY);
+        Arrays.fill(levels, Double.NEGATIVE_INFINITY);
         levels[4] = 40;
         assertThat(AWeighting.total(new Spectrum(BandSet.OCTAVE, levels))).isCloseTo(40, within(0.001));
     }
