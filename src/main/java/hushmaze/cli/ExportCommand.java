@@ -1,0 +1,67 @@
+package hushmaze.cli;
+
+import hushmaze.assess.Assessment;
+import hushmaze.document.DocumentSet;
+import hushmaze.drawing.Paper;
+import hushmaze.project.Project;
+import hushmaze.quantity.UnitSystem;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the whole document set of a project. */
+@Command(
+        name = "export",
+        mixinStandardHelpOptions = true,
+        description = "Writes the document set: PDF drawings with summary and cautions, cut list and bands as CSV.")
+final class ExportCommand implements Callable<Integer> {
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Parameters(paramLabel = "PROJECT.json", description = "The project file.")
+    private Path file;
+
+    @Option(names = "--to", required = true, paramLabel = "DIR", description = "Folder to write to; made if missing.")
+    private Path folder;
+
+    @Option(names = "--paper", defaultValue = "A4", description = "One of ${COMPLETION-CANDIDATES} (default A4).")
+    private Paper paper;
+
+    @Option(names = "--units", paramLabel = "mm|in", description = "Units of the documents (default: the project's).")
+    private String units;
+
+    @Option(names = "--keep", description = "Do not overwrite files that are already there.")
+    private boolean keep;
+
+    @Override
+    public Integer call() {
+        Assessment assessment = LoadedProject.assess(file);
+        UnitSystem system = units(assessment.project());
+        write(assessment, folder, paper, system, !keep, spec.commandLine().getErr());
+        return ExitCode.DONE;
+    }
+
+    static void write(
+            Assessment assessment, Path folder, Paper paper, UnitSystem system, boolean overwrite, PrintWriter err) {
+        for (Path written : DocumentSet.write(assessment, folder, paper, system, overwrite)) {
+            err.println("wrote " + written);
+        }
+    }
+
+    private UnitSystem units(Project project) {
+        if (units == null) {
+            return project.units();
+        }
+        return switch (units) {
+            case "mm" -> UnitSystem.METRIC;
+            case "in" -> UnitSystem.INCH;
+            default ->
+                throw new CommandLine.ParameterException(
+                        spec.commandLine(), "--units: \"" + units + "\" is not accepted; it must be mm or in");
+        };
+    }
+}

@@ -1,0 +1,55 @@
+package hushmaze.cli;
+
+import hushmaze.assess.Assessment;
+import hushmaze.drawing.Paper;
+import hushmaze.store.SampleProjects;
+import hushmaze.wording.Report;
+import hushmaze.wording.Wording;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Designs one of the sample projects and writes its documents: the whole job in one go. */
+@Command(
+        name = "sample",
+        mixinStandardHelpOptions = true,
+        description = "Designs a sample project, prints the verdicts and writes its documents.")
+final class SampleCommand implements Callable<Integer> {
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Parameters(arity = "0..1", paramLabel = "NAME", description = "Which sample; without it, the first one.")
+    private String name;
+
+    @Option(names = "--to", defaultValue = "exports", paramLabel = "DIR", description = "Folder (default exports).")
+    private Path folder;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        String chosen = name == null ? SampleProjects.names().get(0) : name;
+        if (!SampleProjects.names().contains(chosen)) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(),
+                    "no sample \"" + chosen + "\"; there are " + String.join(", ", SampleProjects.names()));
+        }
+        Assessment assessment = LoadedProject.assess(SampleProjects.read(chosen));
+        Wording wording = new Wording(assessment.project().units());
+        new Report(wording).brief(assessment).forEach(out::println);
+        ExportCommand.write(
+                assessment,
+                folder,
+                Paper.A4,
+                assessment.project().units(),
+                true,
+                spec.commandLine().getErr());
+        out.println();
+        out.println("Drawings, cut list and cautions are in "
+                + folder.toAbsolutePath().normalize());
+        return ExitCode.DONE;
+    }
+}
