@@ -18,7 +18,7 @@ final class NestSearch {
     private static final long SEED = 20_240_229;
     private static final double SHARE_FOR_COST = 0.85;
     private static final int MEMORY = 60;
-    private static final double BLINK = 0.02;
+    private static final double BLINK = 0.2;
     private static final double SPREAD = 0.35;
     /** Weight of a broken-up rest against area left over. */
     private static final double SAVING = 1e-6;

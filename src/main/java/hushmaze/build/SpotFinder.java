@@ -44,7 +44,7 @@ final class SpotFinder {
         rule = newRule;
     }
 
-    /** Lets it overlook a place now and then. */
+    /** Lets it overlook the best way now and then. */
     void blink(double share, SplittableRandom source) {
         blink = share;
         random = source;
@@ -63,7 +63,7 @@ final class SpotFinder {
         List<Region> free = bin.free();
         for (int i = 0; i < free.size(); i++) {
             Region place = free.get(i);
-            if (!piece.fits(place.length, place.width) || blink > 0 && random.nextDouble() < blink) {
+            if (!piece.fits(place.length, place.width)) {
                 continue;
             }
             double worth = worth(place.length, place.width);
@@ -96,7 +96,7 @@ final class SpotFinder {
     }
 
     private void keep(double loss, Region place, int index, boolean turned, boolean rip) {
-        if (loss < bestLoss) {
+        if (loss < bestLoss && (blink == 0 || random.nextDouble() >= blink)) {
             bestLoss = loss;
             bestPlace = place;
             bestBin = index;
