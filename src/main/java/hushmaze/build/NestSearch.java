@@ -1,7 +1,6 @@
 package hushmaze.build;
 
 import hushmaze.work.Progress;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +14,7 @@ import java.util.stream.IntStream;
  * worse than the one some rounds ago). The last part of the effort goes into a larger offcut at the same cost.
  */
 final class NestSearch {
+    private static final String STEP = "sheet layout";
     private static final long SEED = 20_240_229;
     private static final double SHARE_FOR_COST = 0.85;
     private static final int MEMORY = 60;
@@ -53,7 +53,7 @@ final class NestSearch {
         }
         first();
         while (best != null && !done() && lowerCost()) {
-            progress.check(Math.min(1, effort.spent(round)), "sheet layout");
+            progress.check(Math.min(1, effort.spent(round)), STEP);
         }
         largerOffcut();
         return best;
@@ -67,19 +67,27 @@ final class NestSearch {
         List<Integer> all = best.pool();
         for (SpotFinder.Rule rule : SpotFinder.Rule.values()) {
             for (Recreate.Order order : Recreate.Order.values()) {
-                progress.check(0, "sheet layout");
-                List<Integer> pool = new ArrayList<>(all);
-                recreate.sort(pool, order, 0, random);
-                Packing packing = new Packing(List.of(), pool);
                 recreate.finder().judgeBy(rule);
-                recreate.fill(packing, Double.POSITIVE_INFINITY, round++, null);
-                if (better(packing, best)) {
-                    best = packing;
-                }
+                tryOrder(all, order, true);
                 if (all.size() > MANY) {
                     return;
                 }
+                tryOrder(all, order, false);
             }
+        }
+    }
+
+    private void tryOrder(List<Integer> all, Recreate.Order order, boolean sheetBySheet) {
+        progress.check(0, STEP);
+        Packing packing = new Packing(List.of(), all);
+        recreate.sort(packing.pool(), order, 0, random);
+        if (sheetBySheet) {
+            recreate.fillSheetBySheet(packing, round++);
+        } else {
+            recreate.fill(packing, Double.POSITIVE_INFINITY, round++, null);
+        }
+        if (better(packing, best)) {
+            best = packing;
         }
     }
 
@@ -98,7 +106,7 @@ final class NestSearch {
         Arrays.fill(memory, value);
         while (effort.spent(round) < SHARE_FOR_COST) {
             round++;
-            progress.check(Math.min(1, effort.spent(round)), "sheet layout");
+            progress.check(Math.min(1, effort.spent(round)), STEP);
             Packing trial = step(current, budget);
             double missing = trial.pool().isEmpty() ? 0 : value(trial);
             if (trial.pool().isEmpty() || !best.pool().isEmpty() && better(trial, best)) {
@@ -159,7 +167,7 @@ final class NestSearch {
         double cost = best.cost();
         while (effort.spent(round) < 1 && best.pool().isEmpty()) {
             round++;
-            progress.check(Math.min(1, effort.spent(round)), "larger offcut");
+            progress.check(Math.min(1, effort.spent(round)), STEP);
             Packing trial = step(current, cost);
             if (!trial.pool().isEmpty() || trial.cost() > cost) {
                 continue;

@@ -77,6 +77,44 @@ final class Recreate {
         packing.pool().addAll(left);
     }
 
+    /** Fills one sheet after the other, each with whatever still fits in the order of the pool. */
+    void fillSheetBySheet(Packing packing, int round) {
+        List<Integer> left = new ArrayList<>(packing.pool());
+        List<Integer> impossible = new ArrayList<>();
+        while (!left.isEmpty()) {
+            int first = left.get(0);
+            finder.start();
+            if (!open(packing, pieces.get(first), Double.POSITIVE_INFINITY, round, null)) {
+                impossible.add(first);
+                left.remove(0);
+                continue;
+            }
+            left = fillLast(packing, left, round);
+        }
+        packing.pool().clear();
+        packing.pool().addAll(impossible);
+    }
+
+    private List<Integer> fillLast(Packing packing, List<Integer> pool, int round) {
+        int last = packing.bins().size() - 1;
+        List<Integer> left = new ArrayList<>();
+        Piece failed = null;
+        for (int index : pool) {
+            Piece piece = pieces.get(index);
+            finder.start();
+            if (failed == null || !failed.alike(piece)) {
+                finder.lookAt(packing.bins().get(last), last, piece);
+            }
+            if (finder.found()) {
+                finder.insert(packing, round, index, piece);
+            } else {
+                failed = piece;
+                left.add(index);
+            }
+        }
+        return left;
+    }
+
     private boolean place(Packing packing, int index, double budget, int round, SplittableRandom random) {
         Piece piece = pieces.get(index);
         finder.start();

@@ -1,6 +1,7 @@
 package hushmaze.build;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -23,7 +24,10 @@ final class Ruin {
     void apply(Packing packing, int round) {
         int sheets = 1 + random.nextInt(MAX_SHEETS);
         for (int i = 0; i < sheets && !packing.bins().isEmpty(); i++) {
-            int index = random.nextInt(packing.bins().size());
+            int chosen = random.nextInt(packing.bins().size());
+            // to the end of the list, where pieces are put back first
+            int index = Math.max(0, packing.bins().size() - 1 - i);
+            Collections.swap(packing.bins(), chosen, index);
             if (task.kinds().size() > 1 && random.nextDouble() < SHARE_OF_DROPPED_SHEETS) {
                 drop(packing, index);
             } else if (random.nextDouble() < SHARE_OF_WHOLE_SHEETS) {
