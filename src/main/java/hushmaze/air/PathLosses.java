@@ -14,6 +14,7 @@ import hushmaze.solid.Solid;
 import hushmaze.solid.Turn;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -99,7 +100,7 @@ public final class PathLosses {
         mouthOut();
 
         notices.add(Notice.of(NoticeKind.FITTINGS_NOT_COUNTED, Severity.NOTE, ""));
-        return new PathAir(flow, losses, velocities, notices);
+        return new PathAir(flow, losses, velocities, once(notices));
     }
 
     private void mouthIn() {
@@ -224,5 +225,16 @@ public final class PathLosses {
             Collections.reverse(list);
         }
         return list;
+    }
+
+    /** Every turn may be below the range of the Reynolds correction; the one furthest below it speaks for all. */
+    private static List<Notice> once(List<Notice> notices) {
+        List<Notice> kept = new ArrayList<>(notices);
+        kept.removeIf(n -> n.kind() == NoticeKind.REYNOLDS_BELOW_RANGE);
+        notices.stream()
+                .filter(n -> n.kind() == NoticeKind.REYNOLDS_BELOW_RANGE)
+                .min(Comparator.comparingDouble(Notice::value))
+                .ifPresent(kept::add);
+        return kept;
     }
 }

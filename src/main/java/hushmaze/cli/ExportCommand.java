@@ -5,7 +5,6 @@ import hushmaze.document.DocumentSet;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -41,15 +40,10 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() {
         Assessment assessment = LoadedProject.assess(file);
         UnitSystem system = units(assessment.project());
-        write(assessment, folder, paper, system, !keep, spec.commandLine().getErr());
-        return ExitCode.DONE;
-    }
-
-    static void write(
-            Assessment assessment, Path folder, Paper paper, UnitSystem system, boolean overwrite, PrintWriter err) {
-        for (Path written : DocumentSet.write(assessment, folder, paper, system, overwrite)) {
-            err.println("wrote " + written);
+        for (Path written : DocumentSet.write(assessment, folder, paper, system, !keep)) {
+            spec.commandLine().getErr().println("wrote " + written);
         }
+        return ExitCode.DONE;
     }
 
     private UnitSystem units(Project project) {

@@ -1,6 +1,7 @@
 package hushmaze.cli;
 
 import hushmaze.assess.Assessment;
+import hushmaze.document.DocumentSet;
 import hushmaze.drawing.Paper;
 import hushmaze.store.SampleProjects;
 import hushmaze.wording.Report;
@@ -40,15 +41,11 @@ final class SampleCommand implements Callable<Integer> {
         Assessment assessment = LoadedProject.assess(SampleProjects.read(chosen));
         Wording wording = new Wording(assessment.project().units());
         new Report(wording).brief(assessment).forEach(out::println);
-        ExportCommand.write(
-                assessment,
-                folder,
-                Paper.A4,
-                assessment.project().units(),
-                true,
-                spec.commandLine().getErr());
+        int files = DocumentSet.write(
+                        assessment, folder, Paper.A4, assessment.project().units(), true)
+                .size();
         out.println();
-        out.println("Drawings, cut list and cautions are in "
+        out.println("Drawings, cut lists and cautions: " + files + " files in "
                 + folder.toAbsolutePath().normalize());
         return ExitCode.DONE;
     }

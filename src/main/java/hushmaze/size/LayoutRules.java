@@ -24,8 +24,10 @@ import java.util.Optional;
 public final class LayoutRules {
     /** A limit is relaxed to at most this many times its value when looking for what would help. */
     private static final double MOST_RELAXED = 4;
-    /** Halvings when looking for the least relaxation. */
-    private static final int HALVINGS = 7;
+    /** Steps from a limit to its most relaxed value, equal in ratio. */
+    private static final int STEPS = 12;
+    /** Halvings within the first step that helps. */
+    private static final int HALVINGS = 4;
     /** Margins closer than this are alike, dB. */
     private static final double SAME_MARGIN = 0.1;
 
@@ -62,7 +64,7 @@ public final class LayoutRules {
     /** A box for one path, or what would have to give. */
     public Proposal propose(int path, Progress progress) {
         VentPath asked = project.paths().get(path);
-        List<Candidate> candidates = candidates(asked, asked.brief(), progress);
+        List<Candidate> candidates = candidates(asked, asked.brief(), Integer.MAX_VALUE, progress);
         if (candidates.isEmpty()) {
             return new Proposal(Optional.empty(), false, 0, relaxations(asked, progress));
         }
@@ -94,13 +96,16 @@ public final class LayoutRules {
         return a.mass() < b.mass();
     }
 
-    /** Boxes of the grid that keep every limit but the sound. */
-    private List<Candidate> candidates(VentPath path, Brief brief, Progress progress) {
+    /** Boxes of the grid that keep every limit but the sound; no more than asked for. */
+    private List<Candidate> candidates(VentPath path, Brief brief, int most, Progress progress) {
         VentPath asked = new VentPath(path.name(), path.purpose(), brief, null);
         List<Candidate> kept = new ArrayList<>();
         Double maxMass = brief.construction().maxMass();
         for (Box box : new BoxGrid(brief, project.units()).boxes()) {
             progress.check(0, "laying out boxes");
+            if (kept.size() >= most) {
+                break;
+            }
             Optional<Solid> solid = solid(box);
             if (solid.isEmpty()) {
                 continue;
@@ -137,13 +142,28 @@ public final class LayoutRules {
         return found;
     }
 
+    /**
+     * The least factor on a limit that lets a box be laid out. The grid is coarse, so a little more room may undo what a
+     * little less allowed: the range is walked up in steps first, and only the first step that helps is halved.
+     */
     private Optional<Double> leastFactor(VentPath path, Relaxation.Limit limit, double from, Progress progress) {
         // Everything is relaxed upwards but the airflow, which is relaxed downwards.
-        double far = limit == Relaxation.Limit.FLOW ? 1 / MOST_RELAXED : MOST_RELAXED;
-        if (!possible(path, limit, from * far, progress)) {
-            return Optional.empty();
-        }
+        double most = limit == Relaxation.Limit.FLOW ? 1 / MOST_RELAXED : MOST_RELAXED;
         double near = 1;
+        for (int step = 1; step <= STEPS; step++) {
+            double far = Math.pow(most, (double) step / STEPS);
+            if (possible(path, limit, from * far, progress)) {
+                return Optional.of(halved(path, limit, from, near, far, progress));
+            }
+            near = far;
+        }
+        return Optional.empty();
+    }
+
+    private double halved(
+            VentPath path, Relaxation.Limit limit, double from, double impossible, double enough, Progress progress) {
+        double near = impossible;
+        double far = enough;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (near + far) / 2;
             if (possible(path, limit, from * middle, progress)) {
@@ -152,7 +172,7 @@ public final class LayoutRules {
                 near = middle;
             }
         }
-        return Optional.of(far);
+        return far;
     }
 
     private boolean possible(VentPath path, Relaxation.Limit limit, double value, Progress progress) {
@@ -162,6 +182,6 @@ public final class LayoutRules {
         } catch (InvalidValue beyondWhatABriefMaySay) {
             return false;
         }
-        return !candidates(path, brief, progress).isEmpty();
+        return !candidates(path, brief, 1, progress).isEmpty();
     }
 }

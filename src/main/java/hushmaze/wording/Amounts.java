@@ -7,6 +7,9 @@ import java.util.Locale;
 
 /** Amounts as a person reads them, in metric units or in inches, cubic feet per minute and pounds. */
 public final class Amounts {
+    /** Plain numbers from here on are shown without places. */
+    private static final double LARGE = 100;
+
     private final UnitSystem system;
 
     public Amounts(UnitSystem system) {
@@ -30,7 +33,9 @@ public final class Amounts {
             case MASS -> mass(si);
             case LEVEL -> decibels(si);
             case CONCENTRATION -> number(unit.fromSi(si), 0) + " ppm";
-            default -> number(unit.fromSi(si), 2) + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
+            default ->
+                number(unit.fromSi(si), Math.abs(unit.fromSi(si)) < LARGE ? 2 : 0)
+                        + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
         };
     }
 

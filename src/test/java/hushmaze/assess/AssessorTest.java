@@ -1,0 +1,180 @@
+package hushmaze.assess;
+
+import static hushmaze.assess.TestRooms.nc;
+import static hushmaze.assess.TestRooms.path;
+import static hushmaze.assess.TestRooms.project;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.project.Opening;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
+import hushmaze.project.Space;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.Band;
+import hushmaze.quantity.BandSet;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Spectrum;
+import hushmaze.size.LayoutRules;
+import hushmaze.store.SampleProjects;
+import hushmaze.work.Progress;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Property: the figures of an assessment hang together (sums redone here from their parts). Validation: carbon dioxide
+ * and heat against a published worked table.
+ */
+class AssessorTest {
+    private static Assessment assess(Project project) {
+        return Assessor.quick(LayoutRules.complete(project, Progress.NONE), Progress.NONE);
+    }
+
+    private static Project twoPaths() {
+        return project(
+                nc(25),
+                Spectrum.flat(BandSet.OCTAVE, 5),
+                path("in", Purpose.SUPPLY, 50, null),
+                path("out", Purpose.RETURN, 45, null));
+    }
+
+    static Stream<Assessment> assessments() {
+        return Stream.concat(SampleProjects.names().stream().map(SampleProjects::read), Stream.of(twoPaths()))
+                .map(AssessorTest::assess);
+    }
+
+    @ParameterizedTest
+    @MethodSource("assessments")
+    void octaveLevelsAreTheEnergyOfTheirThirds(Assessment assessment) {
+        for (PathResult path : assessment.paths()) {
+            for (int i = 0; i < 8; i++) {
+                double energy = 0;
+                for (int k = 0; k < 3; k++) {
+                    energy += Math.pow(10, path.thirds().get(3 * i + k).level() / 10);
+                }
+                BandResult octave = path.octaves().get(i);
+                assertThat(octave.level()).isCloseTo(10 * Math.log10(energy), within(1e-6));
+                assertThat(octave.noise() - octave.low()).isCloseTo(octave.level(), within(1e-9));
+                assertThat(octave.low()).isLessThanOrEqualTo(octave.likely() + 1e-9);
+                assertThat(octave.likely()).isLessThanOrEqualTo(octave.high() + 1e-9);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("assessments")
+    void theWholeBoxLetsThroughWhatPathAndWallsDo(Assessment assessment) {
+        for (PathResult path : assessment.paths()) {
+            for (BandResult band : path.thirds()) {
+                double weaker = Math.min(band.estimate(), band.walls());
+                assertThat(band.likely()).isBetween(weaker - 3.02, weaker + 1e-9);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("assessments")
+    void theRoomHearsAllPathsAndItself(Assessment assessment) {
+        Spectrum own = assessment.project().room().ownNoise();
+        for (int i = 0; i < 24; i++) {
+            double energy = own == null ? 0 : Math.pow(10, own.levelsInThirds().value(i) / 10);
+            for (PathResult path : assessment.paths()) {
+                energy += Math.pow(10, path.thirds().get(i).level() / 10);
+            }
+            assertThat(assessment.room().level().value(i)).isCloseTo(10 * Math.log10(energy), within(1e-6));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("assessments")
+    void verdictsFollowFromTheirFigures(Assessment assessment) {
+        for (PathResult path : assessment.paths()) {
+            if (assessment.project().room().target().kind() == hushmaze.project.Target.Kind.NC) {
+                BandResult least = path.octaves().stream()
+                        .min(Comparator.comparingDouble(BandResult::margin))
+                        .orElseThrow();
+                Band governing = path.quiet().governing();
+                assertThat(governing).isEqualTo(least.band());
+                assertThat(path.quiet().margin()).isCloseTo(least.allowed() - least.level(), within(1e-9));
+            }
+            assertThat(path.quiet().ok()).isEqualTo(path.quiet().margin() >= 0);
+            assertThat(path.air().pressureOk())
+                    .isEqualTo(
+                            path.pathAir().pressureHigh() <= path.path().brief().maxPressureDrop());
+            assertThat(path.buildable().mass()).isCloseTo(path.solid().mass(), within(1e-9));
+            boolean stopped = path.notices().stream().anyMatch(n -> n.severity() == Severity.STOP);
+            assertThat(stopped).isEqualTo(!path.ok());
+        }
+    }
+
+    @Test
+    void theSameProjectGivesTheSameAssessment() {
+        Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
+        assertThat(Assessor.assess(project, Progress.NONE)).isEqualTo(Assessor.assess(project, Progress.NONE));
+    }
+
+    /**
+     * Two people of 0.0052 L/s each, 15 L/s, 420 ppm outside: 420 + 1e6 · 0.0104/15 = 1113 ppm (published mass balance).
+     * 200 W in 15 L/s: 200/(1.204 · 1006 · 0.015) = 11.0 K (by hand).
+     */
+    @Test
+    void carbonDioxideAndHeatOfTheRoom() {
+        RoomResult room = assess(twoPaths()).room();
+        assertThat(room.co2Steady() * 1e6).isCloseTo(1113, within(0.5));
+        assertThat(room.temperatureRise()).isCloseTo(11.0, within(0.05));
+        assertThat(room.pressure()).isNull();
+    }
+
+    @Test
+    void supplyWithoutAReturnIsCalledOutLoudly() {
+        Assessment assessment = assess(project(nc(25), null, path("in", Purpose.SUPPLY, 50, null)));
+        assertThat(kinds(assessment.notices(), Severity.STOP)).contains(NoticeKind.NO_WAY_OUT);
+    }
+
+    @Test
+    void airFromAGarageIsStopped() {
+        VentPath garage = new VentPath(
+                "in",
+                Purpose.SUPPLY,
+                TestRooms.brief(50, null, new Space(0.9, 0.7, 0.35), Opening.Beyond.GARAGE),
+                null);
+        Assessment assessment = assess(project(nc(25), null, garage, path("out", Purpose.RETURN, 50, null)));
+        assertThat(kinds(assessment.paths().get(0).notices(), Severity.STOP)).contains(NoticeKind.AIR_FROM_GARAGE);
+        assertThat(assessment.paths().get(0).ok()).isFalse();
+    }
+
+    @Test
+    void ownNoiseAboveTheTargetIsNotTheBoxsFault() {
+        Assessment assessment = assess(project(
+                nc(20),
+                Spectrum.flat(BandSet.OCTAVE, 30),
+                path("in", Purpose.SUPPLY, 50, null),
+                path("out", Purpose.RETURN, 50, null)));
+        PathResult path = assessment.paths().get(0);
+        assertThat(path.quiet().ok()).isFalse();
+        assertThat(path.quiet().margin()).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(kinds(path.notices(), Severity.STOP)).contains(NoticeKind.OWN_NOISE_ABOVE_TARGET);
+    }
+
+    @Test
+    void aPathWithoutABoxIsAnErrorThatNamesIt() {
+        assertThatThrownBy(() -> Assessor.assess(twoPaths(), Progress.NONE))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining("paths[0].box");
+    }
+
+    private static List<NoticeKind> kinds(List<Notice> notices, Severity severity) {
+        return notices.stream()
+                .filter(n -> n.severity() == severity)
+                .map(Notice::kind)
+                .toList();
+    }
+}

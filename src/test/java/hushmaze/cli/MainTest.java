@@ -1,0 +1,176 @@
+package hushmaze.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: the commands keep their contract: names, JSON fields, exit codes, data and talk on their own streams. */
+class MainTest {
+    private static final String SAMPLE = "presets/projects/trio-cellar.json";
+
+    @TempDir
+    private Path folder;
+
+    private record Outcome(int code, String out, String err) {}
+
+    private static Outcome run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
+        return new Outcome(code, out.toString(), err.toString());
+    }
+
+    @Test
+    void assessPrintsVerdicts() {
+        Outcome outcome = run("assess", SAMPLE);
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.out())
+                .contains("uiet enough", "nough air", "Fits", "uildable")
+                .doesNotContain("{");
+        assertThat(outcome.err()).isEmpty();
+    }
+
+    @Test
+    void assessJsonHasTheContractsFields() throws IOException {
+        Outcome outcome = run("assess", SAMPLE, "--json");
+        JsonNode json = new ObjectMapper().readTree(outcome.out());
+        assertThat(json.path("formatVersion").asInt()).isEqualTo(1);
+        assertThat(has(json.path("room"), "pressurePa", "co2SteadyPpm", "temperatureRiseK"))
+                .isTrue();
+        for (JsonNode path : json.path("paths")) {
+            assertThat(has(path, "name", "quiet", "air", "fits", "buildable", "bands"))
+                    .isTrue();
+            assertThat(has(path.path("quiet"), "ok", "marginDb", "governingBandHz", "nc", "dbA"))
+                    .isTrue();
+            assertThat(has(path.path("air"), "ok", "flowLps", "pressureDropPa", "losses"))
+                    .isTrue();
+            assertThat(has(path.path("air").path("losses").get(0), "name", "zeta", "velocityMps", "pressurePa"))
+                    .isTrue();
+            assertThat(has(path.path("buildable"), "ok", "massKg", "panels", "sheets", "wasteFraction"))
+                    .isTrue();
+            assertThat(path.path("bands")).hasSize(24 + 8);
+            for (JsonNode band : path.path("bands")) {
+                assertThat(has(
+                                band,
+                                "centreHz",
+                                "fraction",
+                                "neededDb",
+                                "estimateDb",
+                                "quickDb",
+                                "waveDb",
+                                "wallsDb",
+                                "lowDb",
+                                "likelyDb",
+                                "highDb",
+                                "levelDb"))
+                        .isTrue();
+                assertThat(band.path("waveDb").isNull()).isTrue();
+            }
+            double sum = 0;
+            for (JsonNode loss : path.path("air").path("losses")) {
+                sum += loss.path("pressurePa").asDouble();
+            }
+            assertThat(sum).isEqualTo(path.path("air").path("pressureDropPa").asDouble());
+        }
+        assertThat(json.path("notices")).anySatisfy(n -> {
+            assertThat(n.path("kind").asText()).isEqualTo("METHOD_NOT_RUN");
+            assertThat(n.path("text").asText()).contains("wave");
+        });
+        for (JsonNode notice : json.path("notices")) {
+            assertThat(has(notice, "kind", "severity", "part", "value", "limit", "unit", "text"))
+                    .isTrue();
+        }
+    }
+
+    private static boolean has(JsonNode node, String... names) {
+        return Stream.of(names).allMatch(node::has);
+    }
+
+    @Test
+    void strictEndsWithOneWhenTheDesignFails() throws IOException {
+        String text = Files.readString(Path.of(SAMPLE))
+                .replaceAll("\"maxPressureDropPa\"\\s*:\\s*[0-9.]+", "\"maxPressureDropPa\": 0.5");
+        Path file = Files.writeString(folder.resolve("tight.json"), text);
+        Outcome strict = run("assess", file.toString(), "--strict");
+        assertThat(strict.code()).isEqualTo(1);
+    }
+
+    @Test
+    void aMissingFileIsBadInput() {
+        Outcome outcome = run("assess", folder.resolve("none.json").toString());
+        assertThat(outcome.code()).isEqualTo(2);
+        assertThat(outcome.err()).contains("none.json");
+        assertThat(outcome.out()).isEmpty();
+    }
+
+    @Test
+    void aWrongValueNamesFileFieldValueAndLimit() throws IOException {
+        String text = Files.readString(Path.of(SAMPLE)).replaceAll("\"volumeM3\"\\s*:\\s*[0-9.]+", "\"volumeM3\": -3");
+        Path file = Files.writeString(folder.resolve("wrong.json"), text);
+        Outcome outcome = run("assess", file.toString());
+        assertThat(outcome.code()).isEqualTo(2);
+        assertThat(outcome.err()).contains("wrong.json", "room.volumeM3", "-3", "5000", "m³");
+    }
+
+    @Test
+    void exportWritesTheDocumentSet() throws IOException {
+        Path to = folder.resolve("out");
+        Outcome outcome = run("export", SAMPLE, "--to", to.toString(), "--paper", "Letter", "--units", "in");
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.out()).isEmpty();
+        try (Stream<Path> files = Files.list(to)) {
+            List<String> names = files.map(f -> f.getFileName().toString()).toList();
+            assertThat(names)
+                    .anyMatch(n -> n.endsWith(".pdf"))
+                    .anyMatch(n -> n.endsWith("cut-list.csv"))
+                    .anyMatch(n -> n.endsWith("bands.csv"))
+                    .noneMatch(n -> n.startsWith("."));
+        }
+    }
+
+    @Test
+    void exportRefusesUnknownUnitsAndPaper() {
+        assertThat(run("export", SAMPLE, "--to", folder.toString(), "--units", "cubits")
+                        .code())
+                .isEqualTo(2);
+        assertThat(run("export", SAMPLE, "--to", folder.toString(), "--paper", "B7")
+                        .code())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void exportIntoAFileIsBadInput() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        Outcome outcome = run("export", SAMPLE, "--to", file.toString());
+        assertThat(outcome.code()).isEqualTo(2);
+        assertThat(outcome.err()).contains(file.toString());
+        assertThat(Files.readString(file)).isEqualTo("mine");
+    }
+
+    @Test
+    void theSampleDoesTheWholeJobInFewLines() {
+        Outcome outcome = run("sample", "--to", folder.resolve("s").toString());
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.out().lines().count()).isLessThan(30);
+        assertThat(outcome.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void helpAndMistakes() {
+        assertThat(run("--help").code()).isZero();
+        assertThat(run("assess", "--help").out()).contains("PROJECT.json");
+        assertThat(run("fly").code()).isEqualTo(2);
+        assertThat(run().code()).isEqualTo(2);
+    }
+}

@@ -1,0 +1,158 @@
+package hushmaze.size;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.air.AirState;
+import hushmaze.air.PathAir;
+import hushmaze.air.PathLosses;
+import hushmaze.assess.BoxFit;
+import hushmaze.assess.TestRooms;
+import hushmaze.project.Box;
+import hushmaze.project.Brief;
+import hushmaze.project.Construction;
+import hushmaze.project.Opening;
+import hushmaze.project.PortFace;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
+import hushmaze.project.Space;
+import hushmaze.project.VentPath;
+import hushmaze.solid.Axis;
+import hushmaze.solid.PlacementProof;
+import hushmaze.solid.Solid;
+import hushmaze.solid.SolidBuilder;
+import hushmaze.work.Progress;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Property: a proposed box keeps every limit of its brief; when none is found, the relaxations named really help. */
+class LayoutRulesTest {
+    private static final double SLACK = 1e-6;
+
+    private static Proposal propose(Brief brief) {
+        VentPath path = new VentPath("in", Purpose.SUPPLY, brief, null);
+        return new LayoutRules(TestRooms.project(TestRooms.nc(20), null, path)).propose(0, Progress.NONE);
+    }
+
+    @Test
+    void proposedBoxesKeepEveryLimitOfTheBrief() {
+        Random random = new Random(7);
+        int found = 0;
+        for (int i = 0; i < 60; i++) {
+            Brief brief = randomBrief(random);
+            Proposal proposal = propose(brief);
+            if (proposal.box().isPresent()) {
+                found++;
+                requireKept(brief, proposal.box().get());
+            } else {
+                assertThat(proposal.tried()).isZero();
+            }
+        }
+        assertThat(found).isBetween(20, 59);
+    }
+
+    private static void requireKept(Brief brief, Box box) {
+        Solid solid = SolidBuilder.build(box);
+        assertThat(PlacementProof.faults(solid)).isEmpty();
+        Axis away = BoxFit.away(box.inlet().face());
+        Space space = brief.space();
+        double u = solid.outer().size(away.u());
+        double v = solid.outer().size(away.v());
+        assertThat(solid.outer().size(away)).isLessThanOrEqualTo(space.depth() + SLACK);
+        assertThat(Math.max(u, v)).isLessThanOrEqualTo(Math.max(space.width(), space.height()) + SLACK);
+        assertThat(Math.min(u, v)).isLessThanOrEqualTo(Math.min(space.width(), space.height()) + SLACK);
+        PathAir air = PathLosses.of(solid, brief.opening(), brief.flow(), AirState.of(0, 20), Purpose.SUPPLY);
+        assertThat(air.pressureHigh()).isLessThanOrEqualTo(brief.maxPressureDrop());
+        assertThat(brief.flow() / box.outlet().area()).isLessThanOrEqualTo(brief.maxOpeningVelocity() + SLACK);
+        assertThat(brief.flow() / (box.clearWidth() * box.clearHeight()))
+                .isLessThanOrEqualTo(brief.maxPathVelocity() + SLACK);
+        assertThat(box.inlet().area()).isGreaterThanOrEqualTo(brief.opening().area() - SLACK);
+        Double mass = brief.construction().maxMass();
+        if (mass != null) {
+            assertThat(solid.mass()).isLessThanOrEqualTo(mass);
+        }
+    }
+
+    private static Brief randomBrief(Random random) {
+        Brief plain = TestRooms.brief(
+                40 + 30 * random.nextDouble(),
+                null,
+                new Space(
+                        0.4 + 0.8 * random.nextDouble(),
+                        0.3 + 0.6 * random.nextDouble(),
+                        0.15 + 0.4 * random.nextDouble()),
+                Opening.Beyond.INDOORS);
+        PortFace[] faces = PortFace.values();
+        Construction c = plain.construction();
+        Construction construction = new Construction(
+                c.board(),
+                1 + random.nextInt(2),
+                1,
+                c.liner(),
+                random.nextBoolean(),
+                faces[random.nextInt(4)],
+                faces[random.nextInt(4)],
+                random.nextInt(3) == 0 ? 20 + 30 * random.nextDouble() : null);
+        return new Brief(
+                plain.opening(),
+                0.005 + 0.025 * random.nextDouble(),
+                5 + 20 * random.nextDouble(),
+                2.5,
+                1.3,
+                plain.noise(),
+                null,
+                plain.space(),
+                construction);
+    }
+
+    @Test
+    void whenNothingFitsEachRelaxationNamedHelpsAndALittleLessDoesNot() {
+        Brief shallow = TestRooms.brief(50, null, new Space(0.9, 0.7, 0.09), Opening.Beyond.INDOORS);
+        Proposal none = propose(shallow);
+        assertThat(none.box()).isEmpty();
+        assertThat(none.relaxations()).isNotEmpty();
+        for (Relaxation relaxation : none.relaxations()) {
+            Brief relaxed = BriefLimits.with(shallow, relaxation.limit(), relaxation.to());
+            assertThat(propose(relaxed).box()).as("%s", relaxation).isPresent();
+            // The search resolves one percent of the limit; a step of two percent back must not do.
+            double step = 0.02 * Math.signum(relaxation.to() - relaxation.from()) * relaxation.from();
+            double less = relaxation.to() - step;
+            if ((less - relaxation.from()) * step > 0) {
+                Brief notQuite = BriefLimits.with(shallow, relaxation.limit(), less);
+                assertThat(propose(notQuite).box())
+                        .as("less than %s", relaxation)
+                        .isEmpty();
+            }
+        }
+        assertThat(none.relaxations()).extracting(Relaxation::limit).contains(Relaxation.Limit.SPACE_DEPTH);
+    }
+
+    @Test
+    void theSameBriefAlwaysGivesTheSameBox() {
+        Brief brief = TestRooms.brief(50, null, new Space(0.9, 0.7, 0.35), Opening.Beyond.INDOORS);
+        assertThat(propose(brief)).isEqualTo(propose(brief));
+    }
+
+    @Test
+    void moreSpaceNeverMakesTheProposedBoxWorse() {
+        Brief small = TestRooms.brief(75, null, new Space(0.7, 0.5, 0.25), Opening.Beyond.INDOORS);
+        Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, small, null));
+        Proposal tight = new LayoutRules(project).propose(0, Progress.NONE);
+        Proposal roomy = propose(TestRooms.brief(75, null, new Space(1.4, 1.0, 0.5), Opening.Beyond.INDOORS));
+        assertThat(tight.quietEnough()).isFalse();
+        var judge = new hushmaze.assess.SoundJudge(project);
+        double before = judge.margin(0, SolidBuilder.build(tight.box().orElseThrow()));
+        double after = judge.margin(0, SolidBuilder.build(roomy.box().orElseThrow()));
+        assertThat(after).isGreaterThan(before);
+    }
+
+    @Test
+    void cancelStopsTheSearch() {
+        VentPath path = TestRooms.path("in", Purpose.SUPPLY, 60, null);
+        LayoutRules rules = new LayoutRules(TestRooms.project(TestRooms.nc(20), null, path));
+        Progress cancelled = (fraction, doing) -> {
+            throw new Progress.Cancelled();
+        };
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> rules.propose(0, cancelled))
+                .isInstanceOf(Progress.Cancelled.class);
+    }
+}
