@@ -26,7 +26,10 @@ final class FontFiles {
             if (in == null) {
                 throw new IllegalStateException("the program's own font is missing: " + name);
             }
-            return new TTFParser().parse(new RandomAccessReadBuffer(in));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            // Ligatures would make a text narrower than it was measured, and looking for them takes most of the time.
+            font.setEnableGsub(false);
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException("the program's own font cannot be read: " + name, e);
         }

@@ -18,6 +18,9 @@ final class PdfPainter {
     /** Four arcs make a circle: distance of their inner control points as a share of the radius. */
     private static final double ARC = 4.0 / 3 * (Math.sqrt(2) - 1);
 
+    private static final int BUTT_CAP = 0;
+    private static final int SQUARE_CAP = 2;
+
     private final PDPageContentStream content;
     private final double height;
     private final double thin;
@@ -105,6 +108,9 @@ final class PdfPainter {
                 pattern[i] = (float) (dashes.get(i) * POINTS);
             }
             content.setLineDashPattern(pattern, 0);
+            // Square ends close the corners of outlines that are drawn side by side; they would close gaps of dashes
+            // too.
+            content.setLineCapStyle(pattern.length == 0 ? SQUARE_CAP : BUTT_CAP);
             int rgb = stroke.ink().rgb();
             content.setStrokingColor(red(rgb), green(rgb), blue(rgb));
         }

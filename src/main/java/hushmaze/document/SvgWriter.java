@@ -89,7 +89,9 @@ public final class SvgWriter {
         if (stroke != null) {
             look.append(
                     format(" stroke=\"%s\" stroke-width=\"%s\"", stroke.ink().hex(), number(stroke.width(thin))));
-            if (!stroke.pattern().dashes().isEmpty()) {
+            if (stroke.pattern().dashes().isEmpty()) {
+                look.append(" stroke-linecap=\"square\"");
+            } else {
                 String dashes = stroke.pattern().dashes().stream()
                         .map(SvgWriter::number)
                         .collect(Collectors.joining(" "));

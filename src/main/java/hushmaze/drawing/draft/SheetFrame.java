@@ -15,7 +15,7 @@ import hushmaze.drawing.Stroke;
 public record SheetFrame(Paper paper, boolean landscape) {
     private static final double FILING = 20;
     private static final double MARGIN = 10;
-    private static final double INSET = 6;
+    private static final double INSET = 4.5;
 
     /** Width of the sheet, mm. */
     public double width() {

@@ -84,7 +84,7 @@ public final class TitleBlockDraft {
         cell(right - 35, 35, 1, "titleBlock.date", block.date().toString());
         cell(right - 70, 22, 2, "titleBlock.scale", fields.scale());
         caption(right - 48, 2, "titleBlock.projection");
-        projection(right - 48 + 7.5, top + 2 * ROW + 5.1, fields.firstAngle());
+        projection(right - 48 + 8, top + 2 * ROW + 5.6, fields.firstAngle());
         String sheet = Labels.of("titleBlock.sheetOf", String.valueOf(fields.sheet()), String.valueOf(fields.sheets()));
         cell(right - 27, 27, 2, "titleBlock.sheet", sheet);
         title(right - width, split, fields);

@@ -4,6 +4,7 @@ import hushmaze.air.PathAir.PlaceVelocity;
 import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
 import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
@@ -132,7 +133,10 @@ final class AirLine {
         return plan.job().result().pathAir().velocities().stream()
                 .filter(v -> v.part().equals(part))
                 .map(PlaceVelocity::velocity)
-                .map(v -> plan.job().amounts().velocity(v))
+                .map(v -> Labels.of(
+                        "view.pass",
+                        String.valueOf(pass.number() + 1),
+                        plan.job().amounts().velocity(v)))
                 .findFirst()
                 .orElse(null);
     }

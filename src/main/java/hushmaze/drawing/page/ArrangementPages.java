@@ -6,31 +6,64 @@ import hushmaze.drawing.draft.Scale;
 import hushmaze.solid.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
-/** The general arrangement: plan, cross section and the faces with ports, all at the largest scale the page allows. */
+/**
+ * The general arrangement: the plan at the largest scale the page allows, and what goes beside it; the other views together
+ * on a second page, at a smaller scale if need be.
+ */
 final class ArrangementPages {
-    private ArrangementPages() {}
+    private final Job job;
+    private final BoxViews box;
+    private final Shelves shelves;
+
+    private ArrangementPages(Job job) {
+        this.job = job;
+        this.box = new BoxViews(job);
+        this.shelves = new Shelves(job.drawingSheet().content(), job.measure());
+    }
 
     static List<Draft> of(Job job) {
-        Shelves shelves = new Shelves(job.drawingSheet().content(), job.measure());
-        Scale scale = Scale.largest(s -> views(job, s).stream().allMatch(shelves::fits))
-                .orElseThrow(() -> new IllegalArgumentException("the box is too big to be drawn on " + job.paper()));
+        return new ArrangementPages(job).pages();
+    }
+
+    private List<Draft> pages() {
+        List<Function<Scale, Sketch>> views = new ArrayList<>();
+        views.add(box::plan);
+        views.add(box::crossSection);
+        for (Role face : box.facesWithPorts()) {
+            views.add(scale -> box.elevation(face, scale));
+        }
+        Scale first = scale(views.subList(0, 1), Scale.SERIES.get(0));
+        int beside = 1;
+        while (beside < views.size() && shelves.pages(at(views.subList(0, beside + 1), first)) == 1) {
+            beside++;
+        }
         List<Draft> pages = new ArrayList<>();
-        for (Sketch page : shelves.set(views(job, scale))) {
-            String title = Labels.of(pages.isEmpty() ? "arrangement.title" : "arrangement.more");
-            pages.add(new Draft(title, Labels.of("type.arrangement"), scale, job.drawingSheet(), page));
+        pages.add(page("arrangement.title", views.subList(0, beside), first));
+        if (beside < views.size()) {
+            List<Function<Scale, Sketch>> others = views.subList(beside, views.size());
+            pages.add(page("arrangement.more", others, scale(others, first)));
         }
         return pages;
     }
 
-    private static List<Sketch> views(Job job, Scale scale) {
-        BoxViews box = new BoxViews(job);
-        List<Sketch> views = new ArrayList<>();
-        views.add(box.plan(scale));
-        views.add(box.crossSection(scale));
-        for (Role face : box.facesWithPorts()) {
-            views.add(box.elevation(face, scale));
-        }
-        return views;
+    private Draft page(String title, List<Function<Scale, Sketch>> views, Scale scale) {
+        Sketch content = shelves.set(at(views, scale)).get(0);
+        return new Draft(Labels.of(title), Labels.of("type.arrangement"), scale, job.drawingSheet(), content);
+    }
+
+    /** The largest scale, no larger than a given one, at which the views go on one page. */
+    private Scale scale(List<Function<Scale, Sketch>> views, Scale atMost) {
+        return Scale.largest(s -> s.denominator() >= atMost.denominator() && onOnePage(at(views, s)))
+                .orElseThrow(() -> new IllegalArgumentException("the box is too big to be drawn on " + job.paper()));
+    }
+
+    private boolean onOnePage(List<Sketch> views) {
+        return views.stream().allMatch(shelves::fits) && shelves.pages(views) == 1;
+    }
+
+    private static List<Sketch> at(List<Function<Scale, Sketch>> views, Scale scale) {
+        return views.stream().map(v -> v.apply(scale)).toList();
     }
 }

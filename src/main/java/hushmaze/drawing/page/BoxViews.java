@@ -47,6 +47,7 @@ final class BoxViews {
             }
         }
         Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), planWords());
+        HatchKey.under(view.sketch(), job);
         return view.sketch();
     }
 

@@ -38,7 +38,8 @@ public final class PartNames {
     private static String liner(LinerPiece piece, Box box) {
         String number = String.valueOf(piece.number() + 1);
         return switch (piece.role()) {
-            case BAFFLE -> Labels.of(piece.layer() == 0 ? "part.linerBaffleLow" : "part.linerBaffleHigh", number);
+            // The low face of a baffle is in the pass of its own number, the high face in the next.
+            case BAFFLE -> Labels.of("part.linerBaffle", number, String.valueOf(piece.number() + 1 + piece.layer()));
             case BACK, FRONT ->
                 box.passes() == 1
                         ? Labels.of("part.liner", role(piece.role()))

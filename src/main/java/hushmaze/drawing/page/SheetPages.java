@@ -9,6 +9,7 @@ import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Flow;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.drawing.draft.Table;
@@ -19,6 +20,14 @@ import java.util.List;
 /** One page for each sheet with its cuts, then the cuts in words. */
 final class SheetPages {
     private static final double WORDS = 7;
+    /** Room of the dimensions along two sides of a sheet. */
+    private static final double DIMENSION = 14.5;
+    /** Column of the cuts in words, and its distance from the sheet. */
+    private static final double BESIDE = 104;
+
+    private static final double BETWEEN = 8;
+    /** Shortest side of a panel that still takes its mark and sizes well. */
+    private static final double LEGIBLE = 7.5;
 
     private final Job job;
 
@@ -28,30 +37,64 @@ final class SheetPages {
 
     List<Draft> pages() {
         List<Draft> pages = new ArrayList<>();
+        List<Block> sequences = new ArrayList<>();
         for (SheetLayout layout : job.result().layouts()) {
             for (int i = 0; i < layout.sheets().size(); i++) {
-                pages.add(page(layout, i));
+                pages.add(page(layout, i, sequences));
             }
         }
-        pages.addAll(sequence());
+        if (!sequences.isEmpty()) {
+            List<Block> blocks = new ArrayList<>();
+            blocks.add(job.blocks().title(Labels.of("sequence.title")));
+            blocks.add(job.blocks().paragraph(Labels.of("sequence.explained")));
+            blocks.addAll(sequences);
+            pages.addAll(job.textPages(Labels.of("sequence.title"), Labels.of("type.sheet"), blocks));
+        }
         return pages;
     }
 
-    private Draft page(SheetLayout layout, int index) {
+    /** A sheet with its cuts in words beside it; if it would come out too small so, the words go to a later page. */
+    private Draft page(SheetLayout layout, int index, List<Block> sequences) {
         SheetPlan plan = layout.sheets().get(index);
         Bounds area = job.drawingSheet().content();
-        double dimension = 18;
-        Scale scale = Scale.fitting(
-                plan.sheet().length(),
-                plan.sheet().width(),
-                area.width() - dimension,
-                area.height() - dimension - WORDS);
+        List<Block> words = new ArrayList<>();
+        words.add(job.blocks().heading(title(layout, index)));
+        words.add(job.blocks().paragraph(words(layout, plan)));
+        words.add(table(plan));
+        double left = area.width() - BESIDE - BETWEEN;
+        Scale alone = scale(plan, area.width(), area.height() - WORDS);
+        Scale shared = scale(plan, left, area.height());
+        Bounds beside = new Bounds(area.x1() - BESIDE, area.y0(), area.x1(), area.y1());
+        List<Sketch> column = Flow.pages(words, beside, 1);
+        Sketch page = new Sketch();
+        if (column.size() == 1 && (shared.equals(alone) || smallest(plan, shared) >= LEGIBLE)) {
+            page.add(column.get(0), 0, 0);
+            set(page, plan, shared, new Bounds(area.x0(), area.y0(), area.x0() + left, area.y1()));
+            return new Draft(title(layout, index), Labels.of("type.sheet"), shared, job.drawingSheet(), page);
+        }
+        set(page, plan, alone, new Bounds(area.x0(), area.y0() + WORDS, area.x1(), area.y1()));
+        page.text(area.centreX(), area.y0() + Lettering.TEXT, words(layout, plan), Lettering.TEXT, Anchor.MIDDLE);
+        sequences.add(job.blocks().heading(title(layout, index)));
+        sequences.add(table(plan));
+        return new Draft(title(layout, index), Labels.of("type.sheet"), alone, job.drawingSheet(), page);
+    }
+
+    private Scale scale(SheetPlan plan, double width, double height) {
+        return Scale.fitting(plan.sheet().length(), plan.sheet().width(), width - DIMENSION, height - DIMENSION);
+    }
+
+    private void set(Sketch page, SheetPlan plan, Scale scale, Bounds room) {
         Sketch view = new SheetView(job, plan, scale).draw();
         Bounds b = view.bounds(job.measure());
-        Sketch page = new Sketch();
-        page.add(view, area.centreX() - b.centreX(), area.centreY() + WORDS / 2 - b.centreY());
-        page.text(area.centreX(), area.y0() + Lettering.TEXT, words(layout, plan), Lettering.TEXT, Anchor.MIDDLE);
-        return new Draft(title(layout, index), Labels.of("type.sheet"), scale, job.drawingSheet(), page);
+        page.add(view, room.centreX() - b.centreX(), room.centreY() - b.centreY());
+    }
+
+    /** Shortest side of any panel on paper. */
+    private static double smallest(SheetPlan plan, Scale scale) {
+        return plan.panels().stream()
+                .mapToDouble(p -> scale.paper(Math.min(p.length(), p.width())))
+                .min()
+                .orElse(0);
     }
 
     private String title(SheetLayout layout, int index) {
@@ -72,20 +115,6 @@ final class SheetPages {
                 job.length(layout.thickness()),
                 cutting,
                 job.figures().percent(plan.waste()));
-    }
-
-    private List<Draft> sequence() {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(job.blocks().title(Labels.of("sequence.title")));
-        blocks.add(job.blocks().paragraph(Labels.of("sequence.explained")));
-        for (SheetLayout layout : job.result().layouts()) {
-            for (int i = 0; i < layout.sheets().size(); i++) {
-                Block table = table(layout.sheets().get(i));
-                blocks.add(job.blocks().heading(title(layout, i)));
-                blocks.add(table);
-            }
-        }
-        return job.textPages(Labels.of("sequence.title"), Labels.of("type.sheet"), blocks);
     }
 
     private Block table(SheetPlan plan) {
