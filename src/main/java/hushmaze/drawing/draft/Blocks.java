@@ -15,14 +15,23 @@ public final class Blocks {
     private static final double BULLET_INDENT = 4.2;
 
     private final TextMeasure measure;
+    private final double textSize;
 
     public Blocks(TextMeasure measure) {
+        this(measure, Lettering.TEXT);
+    }
+
+    /**
+     * @param textSize of paragraphs and bullets, mm
+     */
+    public Blocks(TextMeasure measure, double textSize) {
         this.measure = measure;
+        this.textSize = textSize;
     }
 
     /** The page's title. */
     public Block title(String text) {
-        return width -> List.of(strip(text, width, Lettering.TITLE, Weight.SEMIBOLD, 0, true));
+        return width -> List.of(strip(text, width, Lettering.TITLE, Weight.SEMIBOLD, 9, true));
     }
 
     /** A heading with a rule under it. */
@@ -38,7 +47,7 @@ public final class Blocks {
 
     /** A paragraph. */
     public Block paragraph(String text) {
-        return width -> lines(text, width, 0, Lettering.TEXT, Weight.REGULAR, Ink.BLACK, 2);
+        return width -> lines(text, width, 0, textSize, Weight.REGULAR, Ink.BLACK, 2);
     }
 
     /** A remark in small grey letters. */
@@ -54,8 +63,8 @@ public final class Blocks {
     /** A paragraph that hangs from a dot of the given colour. */
     public Block bullet(String text, Ink ink) {
         return width -> {
-            List<Row> rows = lines(text, width, BULLET_INDENT, Lettering.TEXT, Weight.REGULAR, Ink.BLACK, 1.1);
-            rows.get(0).content().dot(1.2, Lettering.TEXT * 0.78, 0.65, ink);
+            List<Row> rows = lines(text, width, BULLET_INDENT, textSize, Weight.REGULAR, Ink.BLACK, 1.1);
+            rows.get(0).content().dot(1.2, textSize * 0.78, 0.65, ink);
             return rows;
         };
     }

@@ -74,8 +74,9 @@ public final class DimensionChain {
      *
      * @param places where the stretches begin and end along the chain, ascending, mm on paper
      * @param figures one for each stretch
+     * @return how far the next dimension line must keep from the outline, mm
      */
-    public void draw(List<Double> places, List<String> figures) {
+    public double draw(List<Double> places, List<String> figures) {
         if (places.size() != figures.size() + 1) {
             throw new IllegalArgumentException(places.size() + " places for " + figures.size() + " figures");
         }
@@ -93,7 +94,7 @@ public final class DimensionChain {
                 outside.add(i);
             }
         }
-        outside(places, figures, outside);
+        return Math.abs(line - outline) + outside(places, figures, outside);
     }
 
     private void heads(List<Double> places) {
@@ -135,11 +136,15 @@ public final class DimensionChain {
         }
     }
 
-    private void outside(List<Double> places, List<String> figures, List<Integer> which) {
+    /** Sets figures beyond the line; returns how far the next line must keep from this one. */
+    private double outside(List<Double> places, List<String> figures, List<Integer> which) {
+        double next = NEXT;
         double[] wished = which.stream()
                 .mapToDouble(i -> (places.get(i) + places.get(i + 1)) / 2)
                 .toArray();
-        double[] set = Spread.apart(wished, PITCH);
+        // Half a figure's room inside the ends, so that the lines of a further chain pass beside the figures.
+        double low = places.get(0) + PITCH / 2;
+        double[] set = Spread.apart(wished, PITCH, low, places.get(places.size() - 1) - PITCH / 2);
         double out = side.outwards();
         for (int k = 0; k < set.length; k++) {
             double knee = line + out * LEADER;
@@ -153,7 +158,9 @@ public final class DimensionChain {
             } else {
                 sketch.text(knee + out * 0.6, foot, figure, SIZE, anchor);
             }
+            next = Math.max(next, LEADER + measure.width(figure, SIZE, Weight.REGULAR) + NEXT * 0.75);
         }
+        return next;
     }
 
     /** A thin line between two places, each given along the chain and across it. */

@@ -9,6 +9,8 @@ import java.util.List;
 public final class Flow {
     /** Between two columns, mm. */
     private static final double GUTTER = 12;
+    /** By how much columns are shortened at a time, mm. */
+    private static final double STEP = 5;
 
     private final Bounds area;
     private final int columns;
@@ -25,12 +27,27 @@ public final class Flow {
     }
 
     /**
-     * The pages' contents.
+     * The pages' contents. If one page takes it all, its columns are made about equally long.
      *
      * @param area of each page that may be filled
      * @param columns side by side
      */
     public static List<Sketch> pages(List<Block> blocks, Bounds area, int columns) {
+        List<Sketch> pages = set(blocks, area, columns);
+        double height = area.height();
+        while (columns > 1 && pages.size() == 1 && height > STEP) {
+            height -= STEP;
+            List<Sketch> shorter =
+                    set(blocks, new Bounds(area.x0(), area.y0(), area.x1(), area.y0() + height), columns);
+            if (shorter.size() > 1) {
+                break;
+            }
+            pages = shorter;
+        }
+        return pages;
+    }
+
+    private static List<Sketch> set(List<Block> blocks, Bounds area, int columns) {
         Flow flow = new Flow(area, columns);
         List<Row> rows = new ArrayList<>();
         for (Block block : blocks) {

@@ -12,8 +12,24 @@ final class Spread {
      *
      * @param wished centres, ascending
      * @param pitch least distance of two centres
+     * @param low no centre is lower, if the room allows it
+     * @param high no centre is higher, if the room allows it
      */
-    static double[] apart(double[] wished, double pitch) {
+    static double[] apart(double[] wished, double pitch, double low, double high) {
+        double[] set = apart(wished, pitch);
+        int last = set.length - 1;
+        if (last * pitch > high - low) {
+            return set;
+        }
+        for (int i = 0; i <= last; i++) {
+            double least = low + i * pitch;
+            double most = high - (last - i) * pitch;
+            set[i] = Math.max(least, Math.min(most, set[i]));
+        }
+        return set;
+    }
+
+    private static double[] apart(double[] wished, double pitch) {
         int n = wished.length;
         double[] start = new double[n];
         double[] sum = new double[n];

@@ -19,6 +19,7 @@ public final class Table implements Block {
     private static final double LINE = SIZE * 1.28;
     private static final double PADDING = 0.75;
     private static final double BETWEEN = 3.2;
+    private static final int HALVINGS = 40;
 
     /**
      * A column.
@@ -126,10 +127,10 @@ public final class Table implements Block {
             natural[c] = widest(c, false);
             least[c] = columns.get(c).wraps() ? widest(c, true) : natural[c];
         }
-        double spare =
-                width - BETWEEN * (natural.length - 1) - Arrays.stream(natural).sum();
+        double room = width - BETWEEN * (natural.length - 1);
+        double spare = room - Arrays.stream(natural).sum();
         if (spare < 0) {
-            return squeezed(natural, least, -spare);
+            return squeezed(natural, least, room);
         }
         boolean anyWraps = columns.stream().anyMatch(Column::wraps);
         long sharing = anyWraps ? columns.stream().filter(Column::wraps).count() : columns.size();
@@ -145,23 +146,32 @@ public final class Table implements Block {
         return result;
     }
 
-    /** Takes what is missing from the columns that can give it, in proportion to what they can give. */
-    private double[] squeezed(double[] natural, double[] least, double missing) {
-        double give = 0;
-        for (int c = 0; c < natural.length; c++) {
-            give += natural[c] - least[c];
+    /**
+     * Makes the widest columns narrower, all to the same width, until the table fits; none narrower than its longest word
+     * unless that is not enough.
+     */
+    private static double[] squeezed(double[] natural, double[] least, double room) {
+        double low = 0;
+        double high = Arrays.stream(natural).max().orElse(0);
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (Arrays.stream(limited(natural, least, middle)).sum() > room) {
+                high = middle;
+            } else {
+                low = middle;
+            }
         }
-        double share = give == 0 ? 0 : missing / give;
+        double[] result = limited(natural, least, low);
+        double sum = Arrays.stream(result).sum();
+        return sum <= room
+                ? result
+                : Arrays.stream(result).map(w -> w * room / sum).toArray();
+    }
+
+    private static double[] limited(double[] natural, double[] least, double limit) {
         double[] result = new double[natural.length];
         for (int c = 0; c < result.length; c++) {
-            result[c] = share <= 1 && give > 0 ? natural[c] - share * (natural[c] - least[c]) : least[c];
-        }
-        double over = Arrays.stream(result).sum() - (Arrays.stream(natural).sum() - missing);
-        if (over > 1e-6) {
-            double total = Arrays.stream(result).sum();
-            for (int c = 0; c < result.length; c++) {
-                result[c] *= (total - over) / total;
-            }
+            result[c] = Math.max(least[c], Math.min(natural[c], limit));
         }
         return result;
     }

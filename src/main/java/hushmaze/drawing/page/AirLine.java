@@ -43,11 +43,9 @@ final class AirLine {
         Sketch sketch = plan.sketch();
         List<Point> points = points();
         sketch.path(points, STROKE);
-        for (Pass pass : solid.passes()) {
-            inPass(pass);
-        }
         broadPort(solid.inlet());
         broadPort(solid.outlet());
+        solid.passes().forEach(this::inPass);
         if (fromRoom && !broad(solid.inlet())) {
             headAt(points.get(0), points.get(1));
         } else if (!fromRoom && !broad(solid.outlet())) {
@@ -125,6 +123,10 @@ final class AirLine {
             return;
         }
         double foot = middle(pass) - 1;
+        double half = measure.width(words, SIZE, Weight.REGULAR) / 2 + 0.4;
+        Bounds behind =
+                new Bounds(clear.centreX() - half, foot - SIZE * 0.75, clear.centreX() + half, foot + SIZE * 0.2);
+        plan.sketch().rectangle(behind, null, Ink.WHITE);
         plan.sketch().text(clear.centreX(), foot, words, SIZE, Weight.REGULAR, Anchor.MIDDLE, Ink.ACCENT);
     }
 

@@ -33,19 +33,11 @@ final class BoxViews {
         view.cut(Axis.Z, solid.cavity().centre(Axis.Z));
         new AirLine(view).draw();
         Cuboid outer = solid.outer();
-        Cuboid clear = solid.passes().get(0).clear();
-        view.dimension(Side.BELOW, 0, Places.of(outer.x0(), clear.x0(), clear.x1(), outer.x1()));
-        view.dimension(Side.BELOW, 1, Places.of(outer.x0(), outer.x1()));
-        view.dimension(Side.LEFT, 0, widths());
-        view.dimension(Side.RIGHT, 0, Places.of(outer.y0(), outer.y1()));
-        int line = 0;
-        for (boolean farEnd : new boolean[] {true, false}) {
-            List<Turn> turns =
-                    solid.turns().stream().filter(t -> t.atFarEnd() == farEnd).toList();
-            if (!turns.isEmpty()) {
-                view.dimension(Side.ABOVE, line++, baffle(turns.get(0)));
-            }
-        }
+        view.dimension(Side.ABOVE, lengths(true));
+        view.dimension(Side.ABOVE, Places.of(outer.x0(), outer.x1()));
+        view.dimension(Side.BELOW, lengths(false));
+        view.dimension(Side.LEFT, widths());
+        view.dimension(Side.RIGHT, Places.of(outer.y0(), outer.y1()));
         Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), planWords());
         HatchKey.under(view.sketch(), job);
         return view.sketch();
@@ -66,13 +58,22 @@ final class BoxViews {
                 .toArray());
     }
 
-    /** From the inner face of the board the baffle starts at, along the baffle to its tip, and across the gap. */
-    private Places baffle(Turn turn) {
+    /**
+     * Along the passes: walls, a baffle from the bare board to its tip, and its gap; without a baffle that turns at the
+     * given end the clear length.
+     */
+    private Places lengths(boolean farEnd) {
+        Cuboid outer = solid.outer();
         Cuboid cavity = solid.cavity();
-        Cuboid gap = turn.clear();
-        return turn.atFarEnd()
-                ? Places.of(cavity.x0(), gap.x0(), gap.x1())
-                : Places.of(cavity.x1(), gap.x1(), gap.x0());
+        Cuboid clear = solid.passes().get(0).clear();
+        return solid.turns().stream()
+                .filter(t -> t.atFarEnd() == farEnd)
+                .findFirst()
+                .map(Turn::clear)
+                .map(gap -> farEnd
+                        ? Places.of(outer.x0(), cavity.x0(), gap.x0(), gap.x1(), outer.x1())
+                        : Places.of(outer.x0(), gap.x0(), gap.x1(), cavity.x1(), outer.x1()))
+                .orElseGet(() -> Places.of(outer.x0(), clear.x0(), clear.x1(), outer.x1()));
     }
 
     /** Section across the passes at mid length, seen from the far end. */
@@ -81,10 +82,10 @@ final class BoxViews {
         view.cut(Axis.X, solid.cavity().centre(Axis.X));
         Cuboid outer = solid.outer();
         Cuboid clear = solid.passes().get(0).clear();
-        view.dimension(Side.BELOW, 0, widths());
-        view.dimension(Side.ABOVE, 0, Places.of(outer.y0(), outer.y1()));
-        view.dimension(Side.LEFT, 0, Places.of(outer.z0(), clear.z0(), clear.z1(), outer.z1()));
-        view.dimension(Side.RIGHT, 0, Places.of(outer.z0(), outer.z1()));
+        view.dimension(Side.BELOW, widths());
+        view.dimension(Side.ABOVE, Places.of(outer.y0(), outer.y1()));
+        view.dimension(Side.LEFT, Places.of(outer.z0(), clear.z0(), clear.z1(), outer.z1()));
+        view.dimension(Side.RIGHT, Places.of(outer.z0(), outer.z1()));
         Caption.under(view.sketch(), job.measure(), Labels.of("view.section"), List.of(Labels.of("view.section.cut")));
         return view.sketch();
     }
@@ -108,10 +109,10 @@ final class BoxViews {
         view.sketch().rectangle(view.picture(solid.outer()), Stroke.OUTLINE, null);
         double[] across = {solid.outer().low(right), solid.outer().high(right)};
         double[] along = {solid.outer().low(up), solid.outer().high(up)};
-        view.dimension(Side.BELOW, 0, Places.of(with(across, face, right)));
-        view.dimension(Side.ABOVE, 0, Places.of(across));
-        view.dimension(Side.LEFT, 0, Places.of(with(along, face, up)));
-        view.dimension(Side.RIGHT, 0, Places.of(along));
+        view.dimension(Side.BELOW, Places.of(with(across, face, right)));
+        view.dimension(Side.ABOVE, Places.of(across));
+        view.dimension(Side.LEFT, Places.of(with(along, face, up)));
+        view.dimension(Side.RIGHT, Places.of(along));
         ports(view, face);
         Caption.under(
                 view.sketch(),

@@ -13,7 +13,7 @@ import java.util.List;
 /** The words under a view. */
 final class Caption {
     private static final double ABOVE = 4.5;
-    private static final double LEAST_WIDTH = 60;
+    private static final double LEAST_WIDTH = 70;
 
     private Caption() {}
 

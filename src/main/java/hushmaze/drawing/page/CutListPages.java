@@ -36,7 +36,7 @@ final class CutListPages {
             String worst = job.figures().fixed(1000 * worstRounding(), 2);
             blocks.add(job.blocks().remark(Labels.of("cutList.rounding", worst)));
         }
-        return job.textPages(Labels.of("cutList.title"), Labels.of("type.cutList"), blocks);
+        return job.textPages(Labels.of("cutList.title"), Labels.of("type.cutList"), blocks, 1);
     }
 
     private Block table(List<CutItem> items) {

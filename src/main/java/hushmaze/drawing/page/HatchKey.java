@@ -20,6 +20,9 @@ final class HatchKey {
     private static final double HEIGHT = 3.4;
     private static final double LINE = 5.2;
     private static final double GAP = 2;
+    private static final double BETWEEN = 6;
+    /** Width that is used even under a narrow view. */
+    private static final double LEAST = 120;
 
     private HatchKey() {}
 
@@ -37,20 +40,27 @@ final class HatchKey {
             words.add(Labels.of(
                     "view.liner", box.liner().name(), job.length(box.liner().thickness())));
         }
-        double widest = words.stream()
-                .mapToDouble(w -> job.measure().width(w, Lettering.TABLE, Weight.REGULAR))
-                .max()
-                .orElse(0);
-        double x = b.centreX() - (WIDTH + GAP + widest) / 2;
+        double total = words.stream().mapToDouble(w -> entry(w, job)).sum() - BETWEEN;
+        boolean row = total <= Math.max(LEAST, b.width());
+        double widest = row
+                ? total
+                : words.stream().mapToDouble(w -> entry(w, job)).max().orElse(0) - BETWEEN;
+        double x = b.centreX() - widest / 2;
         double y = b.y1() + GAP;
         for (int i = 0; i < words.size(); i++) {
-            Bounds sample = new Bounds(x, y, x + WIDTH, y + HEIGHT);
-            boolean board = i < boards;
-            Stroke lines = Stroke.THIN.in(board ? Ink.GREY : Ink.LIGHT);
-            (board ? Hatching.RISING : Hatching.CROSSED).fill(view, sample, lines);
-            view.rectangle(sample, board ? Stroke.OUTLINE : Stroke.THIN.in(Ink.GREY), null);
+            sample(view, i < boards, new Bounds(x, y, x + WIDTH, y + HEIGHT));
             view.text(x + WIDTH + GAP, y + HEIGHT * 0.82, words.get(i), Lettering.TABLE, Anchor.START);
-            y += LINE;
+            x += row ? entry(words.get(i), job) : 0;
+            y += row ? 0 : LINE;
         }
+    }
+
+    private static double entry(String words, Job job) {
+        return WIDTH + GAP + job.measure().width(words, Lettering.TABLE, Weight.REGULAR) + BETWEEN;
+    }
+
+    private static void sample(Sketch view, boolean board, Bounds sample) {
+        (board ? Hatching.RISING : Hatching.CROSSED).fill(view, sample, Stroke.THIN.in(board ? Ink.GREY : Ink.LIGHT));
+        view.rectangle(sample, board ? Stroke.OUTLINE : Stroke.THIN.in(Ink.GREY), null);
     }
 }

@@ -28,14 +28,17 @@ import java.util.List;
  */
 record Job(
         Assessment assessment, PathResult result, Paper paper, UnitSystem units, Wording wording, TextMeasure measure) {
+    /** Keeps a fraction with its whole number at the end of a line. */
+    private static final char NO_BREAK = '\u00a0';
+
     /** A length without its unit. */
     String bare(double metres) {
-        return LengthFormat.bare(metres, units);
+        return LengthFormat.bare(metres, units).replace(' ', NO_BREAK);
     }
 
     /** A length with its unit. */
     String length(double metres) {
-        return LengthFormat.withUnit(metres, units);
+        return LengthFormat.withUnit(metres, units).replace(' ', NO_BREAK);
     }
 
     /** Amounts with their units. */
@@ -64,9 +67,14 @@ record Job(
 
     /** Sets blocks on as many text pages as they take. */
     List<Draft> textPages(String title, String type, List<Block> blocks) {
+        return textPages(title, type, blocks, paper.large() ? 2 : 1);
+    }
+
+    /** Sets blocks in so many columns. */
+    List<Draft> textPages(String title, String type, List<Block> blocks, int columns) {
         List<Draft> pages = new ArrayList<>();
         SheetFrame sheet = textSheet();
-        for (Sketch content : Flow.pages(blocks, sheet.content(), paper.large() ? 2 : 1)) {
+        for (Sketch content : Flow.pages(blocks, sheet.content(), columns)) {
             pages.add(new Draft(title, type, null, sheet, content));
         }
         return pages;

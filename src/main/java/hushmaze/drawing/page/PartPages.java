@@ -14,7 +14,10 @@ import java.util.stream.Collectors;
  */
 final class PartPages {
     /** Smallest picture of a part's longer side that is worth having, mm. */
-    private static final double LEAST = 34;
+    private static final double LEAST = 18;
+
+    /** Largest, so that several go on a page even where paper is large, mm. */
+    private static final double MOST = 150;
 
     private final Job job;
     private final Shelves shelves;
@@ -42,9 +45,9 @@ final class PartPages {
         return pages;
     }
 
-    /** The largest picture at which each view goes on a page, and takes no more than about half of it. */
+    /** The largest picture at which each view goes on a page and leaves room beside it. */
     private Scale scale(List<CutItem> items) {
-        double most = job.drawingSheet().content().width() * 0.52;
+        double most = Math.min(MOST, job.drawingSheet().content().width() * 0.52);
         Scale wished = Scale.largest(s -> items.stream().allMatch(i -> PartView.extent(i, s) <= most))
                 .orElse(Scale.SERIES.get(Scale.SERIES.size() - 1));
         return Scale.largest(s -> s.denominator() >= wished.denominator()

@@ -40,8 +40,9 @@ final class Places {
      *
      * @param toPaper place on paper for a place of the thing
      * @param figure text for a length in metres
+     * @return how far the next dimension line must keep from the outline, mm
      */
-    void draw(DimensionChain chain, DoubleUnaryOperator toPaper, DoubleFunction<String> figure) {
+    double draw(DimensionChain chain, DoubleUnaryOperator toPaper, DoubleFunction<String> figure) {
         List<Double> paper = new ArrayList<>();
         List<String> figures = new ArrayList<>();
         for (int i = 0; i < sorted.size(); i++) {
@@ -54,6 +55,6 @@ final class Places {
             java.util.Collections.reverse(paper);
             java.util.Collections.reverse(figures);
         }
-        chain.draw(paper, figures);
+        return chain.draw(paper, figures);
     }
 }

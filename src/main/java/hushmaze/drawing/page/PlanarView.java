@@ -12,6 +12,8 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * A view of the box along one of its directions: places in the box become places on paper. The origin on paper is the
@@ -24,6 +26,7 @@ final class PlanarView {
     private final boolean mirrored;
     private final Scale scale;
     private final Sketch sketch = new Sketch();
+    private final Map<Side, Double> distances = new EnumMap<>(Side.class);
 
     /**
      * @param right direction that runs to the right on paper
@@ -80,8 +83,8 @@ final class PlanarView {
         }
     }
 
-    /** Dimensions along one side of the whole box. */
-    void dimension(Side side, int line, Places places) {
+    /** Dimensions along one side of the whole box, outside those drawn there before. */
+    void dimension(Side side, Places places) {
         Bounds outer = picture(job.result().solid().outer());
         double outline = switch (side) {
             case ABOVE -> outer.y0();
@@ -89,11 +92,12 @@ final class PlanarView {
             case LEFT -> outer.x0();
             case RIGHT -> outer.x1();
         };
-        double distance = DimensionChain.FIRST + line * DimensionChain.NEXT;
+        double distance = distances.getOrDefault(side, DimensionChain.FIRST);
         boolean across = side == Side.ABOVE || side == Side.BELOW;
-        places.draw(
+        double next = places.draw(
                 new DimensionChain(sketch, job.measure(), side, outline, distance),
                 across ? this::x : this::y,
                 job::bare);
+        distances.put(side, next);
     }
 }

@@ -23,7 +23,7 @@ final class SheetPages {
     /** Room of the dimensions along two sides of a sheet. */
     private static final double DIMENSION = 14.5;
     /** Column of the cuts in words, and its distance from the sheet. */
-    private static final double BESIDE = 104;
+    private static final double BESIDE = 96;
 
     private static final double BETWEEN = 8;
     /** Shortest side of a panel that still takes its mark and sizes well. */

@@ -92,8 +92,8 @@ final class SheetView {
 
     /** Writes the first of several wordings that fits at all, as large as it fits, level or upright. */
     private void words(List<List<String>> wordings, Bounds box, Ink ink) {
-        for (double size : new double[] {Lettering.DIMENSION, Lettering.TABLE, RING_TEXT, LEAST}) {
-            for (List<String> lines : wordings) {
+        for (List<String> lines : wordings) {
+            for (double size : new double[] {Lettering.DIMENSION, Lettering.TABLE, RING_TEXT, LEAST}) {
                 for (boolean upwards : new boolean[] {false, true}) {
                     if (fits(lines, box, size, upwards)) {
                         write(lines, box, size, upwards, ink);

@@ -24,7 +24,7 @@ import java.util.function.Function;
 
 /** The summary: what the box is, the verdicts, sound, air, what to buy, and what to look at before building. */
 final class SummaryPages {
-    private static final double CHART = 64;
+    private static final double CHART = 52;
     private static final double LOWEST_LEVEL = -10;
     private static final Stroke MAIN = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
     private static final Stroke LIMIT = new Stroke(true, Stroke.Pattern.DASHED, Ink.ALERT);

@@ -4,6 +4,7 @@ import hushmaze.air.Loss;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Blocks;
+import hushmaze.drawing.draft.Lettering;
 import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
@@ -24,21 +25,26 @@ final class WordPages {
 
     WordPages(Job job) {
         this.job = job;
-        this.blocks = job.blocks();
+        this.blocks = new Blocks(job.measure(), Lettering.TABLE);
     }
 
-    List<Draft> cautions() {
+    /** Cautions first, then methods. */
+    List<Draft> pages() {
         List<Block> all = new ArrayList<>();
+        cautions(all);
+        methods(all);
+        return job.textPages(Labels.of("words.title"), Labels.of("type.words"), all);
+    }
+
+    private void cautions(List<Block> all) {
         all.add(blocks.title(Labels.of("cautions.title")));
         for (String group : CAUTIONS) {
             all.add(blocks.heading(Labels.of("cautions." + group)));
             Labels.list("cautions." + group).forEach(text -> all.add(blocks.bullet(text)));
         }
-        return job.textPages(Labels.of("cautions.title"), Labels.of("type.cautions"), all);
     }
 
-    List<Draft> methods() {
-        List<Block> all = new ArrayList<>();
+    private void methods(List<Block> all) {
         all.add(blocks.title(Labels.of("methods.title")));
         section(all, "sound");
         sources(all, soundSources());
@@ -48,7 +54,6 @@ final class WordPages {
         all.add(blocks.heading(Labels.of("methods.inputs")));
         inputs().forEach(text -> all.add(blocks.bullet(text)));
         section(all, "unknown");
-        return job.textPages(Labels.of("methods.title"), Labels.of("type.methods"), all);
     }
 
     private void section(List<Block> all, String group) {
