@@ -37,7 +37,7 @@ public final class Blocks {
     /** A heading with a rule under it. */
     public Block heading(String text) {
         return width -> {
-            Row words = strip(text, width, Lettering.HEADING, Weight.SEMIBOLD, 5.5, true);
+            Row words = strip(text, width, Lettering.HEADING, Weight.SEMIBOLD, 4.8, true);
             words.content().line(0, words.height() + 0.6, width, words.height() + 0.6, Stroke.RULE);
             return List.of(
                     new Row(words.gap(), words.height() + 0.6, true, null, words.content()),
@@ -63,7 +63,7 @@ public final class Blocks {
     /** A paragraph that hangs from a dot of the given colour. */
     public Block bullet(String text, Ink ink) {
         return width -> {
-            List<Row> rows = lines(text, width, BULLET_INDENT, textSize, Weight.REGULAR, Ink.BLACK, 1.1);
+            List<Row> rows = lines(text, width, BULLET_INDENT, textSize, Weight.REGULAR, Ink.BLACK, 0.9);
             rows.get(0).content().dot(1.2, textSize * 0.78, 0.65, ink);
             return rows;
         };

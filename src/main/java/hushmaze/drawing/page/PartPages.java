@@ -17,7 +17,7 @@ final class PartPages {
     private static final double LEAST = 18;
 
     /** Largest, so that several go on a page even where paper is large, mm. */
-    private static final double MOST = 150;
+    private static final double MOST = 105;
 
     private final Job job;
     private final Shelves shelves;

@@ -12,7 +12,7 @@ final class Shelves {
     /** Rows are not pulled further apart than this, mm. */
     private static final double WIDEST = 16;
 
-    private record View(Sketch sketch, Bounds bounds) {}
+    private record View(int index, Sketch sketch, Bounds bounds) {}
 
     private final Bounds area;
     private final TextMeasure measure;
@@ -30,11 +30,13 @@ final class Shelves {
     /** What the views show, as they are shared out to the pages. */
     <T> List<List<T>> groups(List<T> shown, List<Sketch> views) {
         List<List<T>> groups = new ArrayList<>();
-        int from = 0;
         for (List<List<View>> page : rowsByPage(views)) {
-            int count = page.stream().mapToInt(List::size).sum();
-            groups.add(shown.subList(from, from + count));
-            from += count;
+            groups.add(page.stream()
+                    .flatMap(List::stream)
+                    .map(View::index)
+                    .sorted()
+                    .map(shown::get)
+                    .toList());
         }
         return groups;
     }
@@ -45,7 +47,7 @@ final class Shelves {
         return b.width() <= area.width() && b.height() <= area.height();
     }
 
-    /** The pages; each view keeps its order. */
+    /** The pages; views keep their order, but for small ones that fill up rows before theirs. */
     List<Sketch> set(List<Sketch> views) {
         List<Sketch> pages = new ArrayList<>();
         for (List<List<View>> rows : rowsByPage(views)) {
@@ -97,24 +99,28 @@ final class Shelves {
         return pages;
     }
 
+    /** Each view goes into the first row that has the room beside and is no lower; else it starts a row. */
     private List<List<View>> rows(List<Sketch> views) {
         List<List<View>> rows = new ArrayList<>();
-        List<View> row = new ArrayList<>();
-        double x = 0;
-        for (Sketch sketch : views) {
-            View view = new View(sketch, sketch.bounds(measure));
-            double need = view.bounds().width() + (row.isEmpty() ? 0 : GAP);
-            if (!row.isEmpty() && x + need > area.width()) {
-                rows.add(row);
-                row = new ArrayList<>();
-                x = 0;
-                need = view.bounds().width();
-            }
+        for (int i = 0; i < views.size(); i++) {
+            View view = new View(i, views.get(i), views.get(i).bounds(measure));
+            List<View> row = rows.stream()
+                    .filter(r -> takes(r, view))
+                    .findFirst()
+                    .orElseGet(() -> {
+                        rows.add(new ArrayList<>());
+                        return rows.get(rows.size() - 1);
+                    });
             row.add(view);
-            x += need;
         }
-        rows.add(row);
         return rows;
+    }
+
+    private boolean takes(List<View> row, View view) {
+        double used = row.stream().mapToDouble(v -> v.bounds().width() + GAP).sum();
+        boolean last = view.index() == row.get(row.size() - 1).index() + 1;
+        return used + view.bounds().width() <= area.width()
+                && (last || view.bounds().height() <= height(row));
     }
 
     private static double height(List<View> row) {

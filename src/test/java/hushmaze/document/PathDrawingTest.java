@@ -1,0 +1,100 @@
+package hushmaze.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.assess.Assessment;
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Page;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.Shape;
+import hushmaze.drawing.page.PathDrawing;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.solid.RandomBoxes;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Property: over seeded random boxes, papers and units nothing leaves the page's frame and no two texts overlap. */
+class PathDrawingTest {
+    private static final FontMeasure MEASURE = new FontMeasure();
+    private static final double FILING = 20;
+    private static final double MARGIN = 10;
+
+    @Test
+    void nothingLeavesTheFrameAndNoTextsOverlap() {
+        RandomBoxes boxes = new RandomBoxes(2026);
+        for (int i = 0; i < 60; i++) {
+            Paper paper = Paper.values()[i % 4];
+            UnitSystem units = UnitSystem.values()[i / 4 % 2];
+            Assessment assessment = SampleAssessment.of(units, boxes.next());
+            Drawing drawing = draw(assessment, 0, paper, units);
+            for (Page page : drawing.pages()) {
+                String where = "box " + i + " on " + paper + " in " + units + ", " + page.title();
+                insideFrame(page, where);
+                textsApart(page, where);
+            }
+        }
+    }
+
+    @Test
+    void theSamplePathsToo() {
+        for (Paper paper : Paper.values()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                Assessment assessment = SampleAssessment.twoPaths(units);
+                for (int path = 0; path < 2; path++) {
+                    for (Page page : draw(assessment, path, paper, units).pages()) {
+                        insideFrame(page, paper + " " + page.title());
+                        textsApart(page, paper + " " + page.title());
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyPageSaysWhichSheetItIs() {
+        Drawing drawing = draw(SampleAssessment.twoPaths(UnitSystem.METRIC), 0, Paper.A4, UnitSystem.METRIC);
+        for (int i = 0; i < drawing.pages().size(); i++) {
+            String sheet = (i + 1) + " of " + drawing.pages().size();
+            assertThat(texts(drawing.pages().get(i)))
+                    .extracting(Shape.Text::text)
+                    .contains(sheet);
+        }
+    }
+
+    private static Drawing draw(Assessment assessment, int path, Paper paper, UnitSystem units) {
+        return new PathDrawing(assessment, assessment.paths().get(path), paper, units, MEASURE).draw();
+    }
+
+    private static void insideFrame(Page page, String where) {
+        Bounds frame = new Bounds(FILING, MARGIN, page.width() - MARGIN, page.height() - MARGIN);
+        for (Shape shape : page.shapes()) {
+            assertThat(frame.contains(shape.bounds(MEASURE)))
+                    .as("%s: %s", where, shape)
+                    .isTrue();
+        }
+    }
+
+    private static void textsApart(Page page, String where) {
+        List<Shape.Text> texts = texts(page);
+        List<Bounds> boxes =
+                texts.stream().map(t -> t.bounds(MEASURE).grown(-0.05)).toList();
+        for (int i = 0; i < boxes.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                if (boxes.get(i).overlaps(boxes.get(k))) {
+                    assertThat(texts.get(i))
+                            .as("%s: overlaps %s", where, texts.get(k))
+                            .isNull();
+                }
+            }
+        }
+    }
+
+    private static List<Shape.Text> texts(Page page) {
+        return page.shapes().stream()
+                .filter(Shape.Text.class::isInstance)
+                .map(Shape.Text.class::cast)
+                .toList();
+    }
+}
