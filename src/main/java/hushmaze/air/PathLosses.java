@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All losses of pressure of a box over its opening, in the order of the air, with the velocities on the way.
@@ -229,12 +230,15 @@ public final class PathLosses {
 
     /** Every turn may be below the range of the Reynolds correction; the one furthest below it speaks for all. */
     private static List<Notice> once(List<Notice> notices) {
-        List<Notice> kept = new ArrayList<>(notices);
-        kept.removeIf(n -> n.kind() == NoticeKind.REYNOLDS_BELOW_RANGE);
-        notices.stream()
-                .filter(n -> n.kind() == NoticeKind.REYNOLDS_BELOW_RANGE)
-                .min(Comparator.comparingDouble(Notice::value))
-                .ifPresent(kept::add);
-        return kept;
+        Optional<Notice> lowest =
+                notices.stream().filter(PathLosses::aboutReynolds).min(Comparator.comparingDouble(Notice::value));
+        return notices.stream()
+                .filter(n -> !aboutReynolds(n) || n.equals(lowest.orElse(null)))
+                .distinct()
+                .toList();
+    }
+
+    private static boolean aboutReynolds(Notice notice) {
+        return notice.kind() == NoticeKind.REYNOLDS_BELOW_RANGE;
     }
 }

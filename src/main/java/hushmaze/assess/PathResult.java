@@ -43,12 +43,13 @@ public record PathResult(
         List<Notice> notices) {
     /**
      * @param ok whether the pessimistic edge meets the target
-     * @param margin in the governing octave band, or for a dB(A) target of the whole, dB
-     * @param governing the octave band with the least margin
+     * @param margin in the governing octave band, or of the whole, dB
+     * @param whole whether the margin is of the A-weighted whole, as for a dB(A) target
+     * @param governing the octave band with the least margin, or the one that adds most to the whole
      * @param wallsGovern whether in that band the walls let through more than the path
      * @param rating of what comes through this box, pessimistic edge, without the room's own noise
      */
-    public record Quiet(boolean ok, double margin, Band governing, boolean wallsGovern, Rating rating) {}
+    public record Quiet(boolean ok, double margin, boolean whole, Band governing, boolean wallsGovern, Rating rating) {}
 
     /**
      * @param ok whether pressure drop (high edge) and velocities keep their limits

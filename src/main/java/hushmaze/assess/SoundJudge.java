@@ -84,7 +84,8 @@ public final class SoundJudge {
         int octave = octaves.indexOf(governing);
         boolean walls = inOctaves(need, loss.walls().low()).value(octave)
                 < inOctaves(need, loss.pathLow()).value(octave);
-        return new PathResult.Quiet(margin >= 0, margin, governing.band(), walls, Rating.of(level));
+        boolean whole = need.allowedDbA() != null;
+        return new PathResult.Quiet(margin >= 0, margin, whole, governing.band(), walls, Rating.of(level));
     }
 
     private boolean isThirdOctaveLimit() {

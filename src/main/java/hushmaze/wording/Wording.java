@@ -58,8 +58,8 @@ public final class Wording {
             return text("quiet.nothingLeft", band);
         }
         String margin = amounts.decibels(Math.abs(quiet.margin()));
-        return text(quiet.ok() ? "quiet.yes" : "quiet.no", margin, band, rating)
-                + (quiet.wallsGovern() ? " " + text("quiet.walls") : "");
+        String key = (quiet.whole() ? "quiet.whole." : "quiet.band.") + (quiet.ok() ? "yes" : "no");
+        return text(key, margin, band, rating) + (quiet.wallsGovern() ? " " + text("quiet.walls") : "");
     }
 
     /** Whether the air gets through, with pressure drop and the fastest place. */

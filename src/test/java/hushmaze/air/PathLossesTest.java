@@ -217,7 +217,6 @@ class PathLossesTest {
                         "REYNOLDS_BELOW_RANGE turn 1",
                         "TURN_OUTSIDE_RANGE turn 2",
                         "TURNS_CLOSE turn 2",
-                        "REYNOLDS_BELOW_RANGE turn 2",
                         "FITTINGS_NOT_COUNTED ");
     }
 

@@ -192,7 +192,7 @@ public final class SampleAssessment {
         return new PathResult(
                 path,
                 solid,
-                new PathResult.Quiet(true, 2.4, new Band(1, -3), false, Rating.of(level)),
+                new PathResult.Quiet(true, 2.4, false, new Band(1, -3), false, Rating.of(level)),
                 new PathResult.Air(false, true, false),
                 new PathResult.Fits(
                         true,

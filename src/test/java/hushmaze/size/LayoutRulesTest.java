@@ -106,7 +106,7 @@ class LayoutRulesTest {
 
     @Test
     void whenNothingFitsEachRelaxationNamedHelpsAndALittleLessDoesNot() {
-        Brief shallow = TestRooms.brief(50, null, new Space(0.9, 0.7, 0.09), Opening.Beyond.INDOORS);
+        Brief shallow = TestRooms.brief(50, null, new Space(0.9, 0.7, 0.07), Opening.Beyond.INDOORS);
         Proposal none = propose(shallow);
         assertThat(none.box()).isEmpty();
         assertThat(none.relaxations()).isNotEmpty();

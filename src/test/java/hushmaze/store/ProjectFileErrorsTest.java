@@ -30,7 +30,7 @@ class ProjectFileErrorsTest {
             /stock/saw/kerfMm | 12.00001 | stock.saw.kerfMm: 12.00001 mm is not accepted; it must be from 0 to 12 mm
             /stock/saw/kerfMm | "1 in" | stock.saw.kerfMm: "1 in", that is 25.4 mm is not accepted; it must be from 0 to 12 mm
             /paths/1/box/passes | 7 | paths[1].box.passes: 7 is not accepted; it must be from 1 to 6
-            /paths/0/brief/flowLps | 1e300 | paths[0].brief.flowLps: 1.0E300 L/s is not accepted; it must be from 0.1 to 5000 L/s
+            /paths/0/brief/flowLps | 1e300 | paths[0].brief.flowLps: 1E+300 L/s is not accepted; it must be from 0.1 to 5000 L/s
             # rules between fields
             /paths/1/box/liner/thicknessMm | 150 | paths[1].box.liner.thicknessMm: 150 mm is not accepted; it must be no thicker than the clear width of the pass, 140 mm
             /paths/1/box/inlet/heightMm | 200 | paths[1].box.inlet.heightMm: 200 mm is not accepted; it must be within the pass, 140 mm
