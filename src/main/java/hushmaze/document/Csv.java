@@ -1,6 +1,8 @@
 package hushmaze.document;
 
 import hushmaze.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -23,9 +25,11 @@ final class Csv {
         return Double.toString(value);
     }
 
-    /** Metres as millimetres with all digits. */
+    /** Metres as millimetres to a millionth of one, which drops only what adding up in binary leaves behind. */
     static String millimetres(double metres) {
-        return number(Unit.MILLIMETRE.fromSi(metres));
+        return number(BigDecimal.valueOf(Unit.MILLIMETRE.fromSi(metres))
+                .setScale(6, RoundingMode.HALF_UP)
+                .doubleValue());
     }
 
     private static String quoted(String field) {

@@ -70,6 +70,9 @@ final class PartView {
     /** Thin diagonals say that a rectangle is a hole. */
     private void crosses(Sketch sketch, Scale scale) {
         for (Cutout c : item.cutouts()) {
+            if (notch(c)) {
+                continue;
+            }
             double x0 = scale.paper(c.u0());
             double x1 = scale.paper(c.u1());
             double y0 = -scale.paper(c.v0());
@@ -77,6 +80,12 @@ final class PartView {
             sketch.line(x0, y0, x1, y1, Stroke.RULE);
             sketch.line(x0, y1, x1, y0, Stroke.RULE);
         }
+    }
+
+    /** Whether a cut-out reaches the edge. */
+    private boolean notch(Cutout c) {
+        double same = 1e-7;
+        return c.u0() < same || c.v0() < same || c.u1() > item.length() - same || c.v1() > item.width() - same;
     }
 
     /** The mark goes into the part where no cut-out is in its way. */

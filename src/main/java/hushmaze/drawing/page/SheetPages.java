@@ -61,6 +61,7 @@ final class SheetPages {
         words.add(job.blocks().heading(title(layout, index)));
         words.add(job.blocks().paragraph(words(layout, plan)));
         words.add(table(plan));
+        words.add(job.blocks().remark(Labels.of("sequence.remark")));
         double left = area.width() - BESIDE - BETWEEN;
         Scale alone = scale(plan, area.width(), area.height() - WORDS);
         Scale shared = scale(plan, left, area.height());

@@ -1,0 +1,170 @@
+package hushmaze.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.build.CutItem;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.page.TrueSize;
+import hushmaze.quantity.UnitSystem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Regression: the CSV of the sample's cut list against a reviewed file. Property: SVG sizes read back are the part's own;
+ * files are whole, never overwritten unasked, and failures name the file and the reason.
+ */
+class DocumentSetTest {
+    private static final Assessment SAMPLE = SampleAssessment.twoPaths(UnitSystem.METRIC);
+    private static final FontMeasure MEASURE = new FontMeasure();
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void cutListIsAsReviewed() throws IOException {
+        try (InputStream golden = getClass().getResourceAsStream("cut-list.csv")) {
+            assertThat(golden).as("the reviewed file").isNotNull();
+            String expected = new String(golden.readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(CutListCsv.of(SAMPLE.paths().get(0))).isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void bandsKeepEveryDigit() {
+        PathResult result = SAMPLE.paths().get(0);
+        List<String> lines = BandsCsv.of(result).lines().toList();
+        assertThat(lines).hasSize(1 + 24 + 8);
+        assertThat(lines.get(0)).startsWith("centreHz,fraction,noiseDb,allowedDb,neededDb,estimateDb,quickDb");
+        String[] first = lines.get(1).split(",", -1);
+        assertThat(first[0]).isEqualTo("50.0");
+        assertThat(first[1]).isEqualTo("3");
+        assertThat(Double.parseDouble(first[5]))
+                .isEqualTo(result.thirds().get(0).estimate());
+        assertThat(first[6]).as("not computed").isEmpty();
+        assertThat(Csv.number(Double.POSITIVE_INFINITY)).isEqualTo("inf");
+        assertThat(Csv.line(List.of("a,b", "c\"d", "e"))).isEqualTo("\"a,b\",\"c\"\"d\",e\n");
+    }
+
+    @Test
+    void partsInSvgHaveTheirTrueSize() {
+        Pattern lines = Pattern.compile("<line x1=\"([^\"]+)\" y1=\"([^\"]+)\" x2=\"([^\"]+)\" y2=\"([^\"]+)\"");
+        TrueSize trueSize = new TrueSize(MEASURE);
+        for (PathResult result : SAMPLE.paths()) {
+            for (CutItem item : result.cutList().boards()) {
+                String svg = new SvgWriter(MEASURE).write(trueSize.part(item));
+                double minX = Double.MAX_VALUE;
+                double maxX = -Double.MAX_VALUE;
+                double minY = Double.MAX_VALUE;
+                double maxY = -Double.MAX_VALUE;
+                Matcher m = lines.matcher(svg);
+                while (m.find()) {
+                    minX = Math.min(minX, Math.min(number(m, 1), number(m, 3)));
+                    maxX = Math.max(maxX, Math.max(number(m, 1), number(m, 3)));
+                    minY = Math.min(minY, Math.min(number(m, 2), number(m, 4)));
+                    maxY = Math.max(maxY, Math.max(number(m, 2), number(m, 4)));
+                }
+                assertThat(maxX - minX).isCloseTo(item.length() * 1000, within(1e-3));
+                assertThat(maxY - minY).isCloseTo(item.width() * 1000, within(1e-3));
+                // The page is 10 mm larger on every side, and one unit is one millimetre.
+                Matcher page = Pattern.compile(
+                                "width=\"([^\"]+)mm\" height=\"([^\"]+)mm\" viewBox=\"0 0 (\\S+) ([^\"]+)\"")
+                        .matcher(svg);
+                assertThat(page.find()).isTrue();
+                assertThat(number(page, 1)).isCloseTo(item.length() * 1000 + 20, within(1e-3));
+                assertThat(page.group(1)).isEqualTo(page.group(3));
+                assertThat(page.group(2)).isEqualTo(page.group(4));
+            }
+        }
+    }
+
+    @Test
+    void writesAllFilesAndNothingElse() throws IOException {
+        List<Path> written = write(false);
+        assertThat(written)
+                .extracting(p -> p.getFileName().toString())
+                .contains(
+                        "Voice-booth_Supply-west-wall_drawings.pdf",
+                        "Voice-booth_Supply-west-wall_cut-list.csv",
+                        "Voice-booth_Return-to-the-hall_bands.csv",
+                        "Voice-booth_Supply-west-wall_part-B1.svg");
+        try (Stream<Path> there = Files.list(folder)) {
+            assertThat(there).containsExactlyInAnyOrderElementsOf(written);
+        }
+    }
+
+    @Test
+    void doesNotOverwriteUnasked() throws IOException {
+        Path mine = Files.writeString(folder.resolve("Voice-booth_Supply-west-wall_bands.csv"), "mine");
+        assertThatThrownBy(() -> write(false))
+                .isInstanceOf(ExportFailure.class)
+                .hasMessageContaining(mine.toString())
+                .hasMessageContaining("already");
+        assertThat(mine).hasContent("mine");
+        try (Stream<Path> there = Files.list(folder)) {
+            assertThat(there).containsExactly(mine);
+        }
+        write(true);
+        assertThat(Files.readString(mine)).startsWith("centreHz");
+    }
+
+    @Test
+    void saysWhyAFolderCannotBeUsed() throws IOException {
+        Path file = Files.writeString(folder.resolve("plain"), "a file");
+        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file, Paper.A4, UnitSystem.METRIC, false))
+                .isInstanceOf(ExportFailure.class)
+                .hasMessageContaining(file.toString())
+                .hasMessageContaining("a file, not a folder");
+        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file.resolve("below"), Paper.A4, UnitSystem.METRIC, false))
+                .isInstanceOf(ExportFailure.class)
+                .hasMessageContaining("cannot be made");
+    }
+
+    @Test
+    void aFailedFileLeavesNothingBehind() throws IOException {
+        Outbox outbox = new Outbox(folder);
+        outbox.write("kept.txt", "before");
+        assertThatThrownBy(() -> outbox.write("kept.txt", out -> {
+                    out.write(new byte[100]);
+                    throw new IOException("disk full");
+                }))
+                .isInstanceOf(ExportFailure.class)
+                .hasMessageContaining("kept.txt")
+                .hasMessageContaining("disk full");
+        assertThat(folder.resolve("kept.txt")).hasContent("before");
+        try (Stream<Path> there = Files.list(folder)) {
+            assertThat(there).hasSize(1);
+        }
+    }
+
+    @Test
+    void fileNamesAreSafe() {
+        assertThat(FileNames.safe("a/b\\c:d")).isEqualTo("a-b-c-d");
+        assertThat(FileNames.safe("../..")).isEqualTo("unnamed");
+        assertThat(FileNames.safe("Löwe, Zimmer 2")).isEqualTo("Löwe-Zimmer-2");
+        FileNames names = new FileNames();
+        assertThat(names.unique("a/b")).isEqualTo("a-b");
+        assertThat(names.unique("A:B")).isEqualTo("A-B-2");
+    }
+
+    private List<Path> write(boolean overwrite) {
+        return DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, overwrite);
+    }
+
+    private static double number(Matcher m, int group) {
+        return Double.parseDouble(m.group(group));
+    }
+}

@@ -1,0 +1,125 @@
+package hushmaze.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.build.CutItem;
+import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.page.PathDrawing;
+import hushmaze.quantity.LengthFormat;
+import hushmaze.quantity.UnitSystem;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Property: what is read back from the PDF by its text holds every size of the cut list, and the same project gives the same
+ * bytes. Validation: page sizes against the papers' sizes in points.
+ */
+class PdfWriterTest {
+    private static final FontMeasure MEASURE = new FontMeasure();
+
+    @Test
+    void everySizeOfTheCutListIsOnThePartsDrawing() throws IOException {
+        for (UnitSystem units : UnitSystem.values()) {
+            Assessment assessment = SampleAssessment.twoPaths(units);
+            for (PathResult result : assessment.paths()) {
+                try (PDDocument pdf = Loader.loadPDF(bytes(assessment, result, Paper.A4, units))) {
+                    List<String> pages = pages(pdf);
+                    for (CutItem item : items(result)) {
+                        String head = item.mark() + " – make " + item.quantity();
+                        List<String> drawn =
+                                pages.stream().filter(p -> p.contains(head)).toList();
+                        assertThat(drawn).as(head).hasSize(1);
+                        assertThat(drawn.get(0))
+                                .contains(LengthFormat.bare(item.length(), units))
+                                .contains(LengthFormat.bare(item.width(), units))
+                                .contains(LengthFormat.withUnit(item.thickness(), units));
+                        String row = item.mark() + " " + item.quantity() + " "
+                                + LengthFormat.bare(item.length(), units) + " "
+                                + LengthFormat.bare(item.width(), units) + " "
+                                + LengthFormat.bare(item.thickness(), units);
+                        assertThat(pages).anyMatch(p -> p.contains(row));
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void theSameProjectGivesTheSameBytes() throws IOException {
+        Assessment one = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        Assessment two = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        assertThat(bytes(one, one.paths().get(0), Paper.A4, UnitSystem.METRIC))
+                .isEqualTo(bytes(two, two.paths().get(0), Paper.A4, UnitSystem.METRIC));
+    }
+
+    @Test
+    void pagesHaveThePapersSizeAndFontsAreInside() throws IOException {
+        Assessment assessment = SampleAssessment.twoPaths(UnitSystem.INCH);
+        byte[] bytes = bytes(assessment, assessment.paths().get(0), Paper.LETTER, UnitSystem.INCH);
+        try (PDDocument pdf = Loader.loadPDF(bytes)) {
+            // Letter is 8.5 by 11 inches: 612 by 792 points, upright for text and lying for drawings.
+            for (PDPage page : pdf.getPages()) {
+                float w = page.getMediaBox().getWidth();
+                float h = page.getMediaBox().getHeight();
+                assertThat(List.of(Math.round(w), Math.round(h))).containsExactlyInAnyOrder(612, 792);
+                for (var name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).isTrue();
+                }
+            }
+            assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Voice booth – Supply, west wall");
+            assertThat(pdf.getDocumentCatalog().getDocumentOutline().children()).hasSize(pdf.getNumberOfPages());
+        }
+    }
+
+    @Test
+    void fontsHaveTheLettersTheDocumentsUse() {
+        String needed = "Δ≤≥±×÷°Ø²³µ–—→−’·…½\u00a0";
+        for (hushmaze.drawing.Weight weight : hushmaze.drawing.Weight.values()) {
+            String printable = MEASURE.printable(needed, weight);
+            assertThat(printable.substring(0, needed.length() - 1)).isEqualTo(needed.substring(0, needed.length() - 1));
+            assertThat(MEASURE.printable("\u00a0", weight)).isNotEqualTo("?");
+        }
+        assertThat(MEASURE.printable("a\n漢", hushmaze.drawing.Weight.REGULAR)).isEqualTo("a ?");
+    }
+
+    private static Stream<CutItem> stream(PathResult result) {
+        return Stream.concat(result.cutList().boards().stream(), result.cutList().liners().stream());
+    }
+
+    private static List<CutItem> items(PathResult result) {
+        return stream(result).toList();
+    }
+
+    private static List<String> pages(PDDocument pdf) throws IOException {
+        List<String> pages = new java.util.ArrayList<>();
+        for (int i = 1; i <= pdf.getNumberOfPages(); i++) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            stripper.setStartPage(i);
+            stripper.setEndPage(i);
+            pages.add(stripper.getText(pdf).replace('\u00a0', ' ').replaceAll("\\s+", " "));
+        }
+        return pages;
+    }
+
+    private static byte[] bytes(Assessment assessment, PathResult result, Paper paper, UnitSystem units)
+            throws IOException {
+        Drawing drawing = new PathDrawing(assessment, result, paper, units, MEASURE).draw();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new PdfWriter(MEASURE).write(drawing, out);
+        return out.toByteArray();
+    }
+}
