@@ -160,8 +160,7 @@ final class PathNotices {
     }
 
     private void notRun() {
-        add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "quick wave");
-        add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "wave solution");
+        add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "quick wave method and wave solution of the path");
         add(NoticeKind.FLOW_NOISE_NOT_COUNTED, Severity.NOTE, "");
     }
 

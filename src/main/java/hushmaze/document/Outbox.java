@@ -10,6 +10,8 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes files into a folder, each first under a temporary name and moved when it is complete. */
 final class Outbox {
@@ -52,8 +54,9 @@ final class Outbox {
         Path target = folder.resolve(name);
         Path temporary = null;
         try {
-            temporary = Files.createTempFile(folder, ".", ".part");
-            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(temporary))) {
+            temporary = folder.resolve("." + UUID.randomUUID() + ".part");
+            try (OutputStream out = new BufferedOutputStream(
+                    Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
                 content.writeTo(out);
             }
             move(temporary, target);

@@ -72,12 +72,11 @@ public final class Amounts {
                 : number(si, 2) + " m/s";
     }
 
-    /** "4.7 Pa" or "0.019 inH2O (4.7 Pa)". */
+    /** "4.7 Pa" or "0.019 inH2O". */
     public String pressure(double pascal) {
-        String metric = number(pascal, 1) + " Pa";
         return system == UnitSystem.INCH
-                ? String.format(Locale.ROOT, "%.3f inH2O (%s)", Unit.INCH_OF_WATER.fromSi(pascal), metric)
-                : metric;
+                ? String.format(Locale.ROOT, "%.3f inH2O", Unit.INCH_OF_WATER.fromSi(pascal))
+                : number(pascal, 1) + " Pa";
     }
 
     /** "34 kg" or "75 lb". */

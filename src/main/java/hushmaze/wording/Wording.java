@@ -124,8 +124,7 @@ public final class Wording {
     public String room(RoomResult room, Target target) {
         return text(
                 "room",
-                nc(room.rating()),
-                Amounts.number(room.rating().dbA(), 0),
+                rating(room.rating(), target),
                 target(target),
                 Amounts.number(room.co2Steady() * 1e6, 0),
                 Amounts.number(room.temperatureRise(), 1));
@@ -136,6 +135,11 @@ public final class Wording {
         return target.kind() == Target.Kind.SPECTRUM
                 ? text("target.SPECTRUM")
                 : text("target." + target.kind(), Amounts.number(target.number(), 1));
+    }
+
+    private String rating(Rating rating, Target target) {
+        String curve = target.kind() == Target.Kind.NR ? curve(rating.nr(), "NR", 0, 130) : nc(rating);
+        return text("rating", curve, Amounts.number(rating.dbA(), 0));
     }
 
     /** A noise criterion rating in a few words: "NC 18", "below NC 15". */
