@@ -16,7 +16,7 @@ public record PathAir(double flow, List<Loss> losses, List<PlaceVelocity> veloci
     /**
      * Mean velocity somewhere along the path.
      *
-     * @param part "inlet", "pass 1", "turn 1", "outlet"
+     * @param part "opening port", "pass 1", "turn 1", "room port"
      * @param opening whether the limit for openings holds there, else the one for the path
      * @param velocity m/s
      */

@@ -26,8 +26,8 @@ public final class AirJudge {
         return new PathResult.Air(pressure && velocity, pressure, velocity);
     }
 
-    /** The limit at one place, m/s. The inlet lies over the opening there is, so it is held to the path's limit. */
+    /** The limit at one place, m/s. The port over the opening is as large as that is, so it is held to the path's limit. */
     static double limit(Brief brief, PathAir.PlaceVelocity place) {
-        return place.part().equals("outlet") ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
+        return place.part().equals("room port") ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
     }
 }

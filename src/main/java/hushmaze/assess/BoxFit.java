@@ -7,7 +7,7 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 
 /**
- * Whether a box goes into the space there is. The face with the inlet lies on the surface of the opening, so the box's
+ * Whether a box goes into the space there is. The face with the port at the opening lies on the surface of the opening, so the box's
  * size across that face is its depth; the other two sizes may lie either way along the surface.
  */
 public final class BoxFit {
@@ -16,8 +16,8 @@ public final class BoxFit {
     private BoxFit() {}
 
     /** The direction of the box that points away from the surface of the opening. */
-    public static Axis away(PortFace inletFace) {
-        return switch (inletFace) {
+    public static Axis away(PortFace openingFace) {
+        return switch (openingFace) {
             case END -> Axis.X;
             case SIDE -> Axis.Y;
             case BACK, FRONT -> Axis.Z;
@@ -25,7 +25,7 @@ public final class BoxFit {
     }
 
     static PathResult.Fits fits(Solid solid, Brief brief) {
-        Axis away = away(solid.box().inlet().face());
+        Axis away = away(solid.box().openingPort().face());
         double depth = solid.outer().size(away);
         double u = solid.outer().size(away.u());
         double v = solid.outer().size(away.v());

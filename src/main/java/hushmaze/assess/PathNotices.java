@@ -105,16 +105,16 @@ final class PathNotices {
             tooBig("height", fits.height(), brief.space().height());
             tooBig("depth", fits.depth(), brief.space().depth());
         }
-        Port inlet = result.path().box().inlet();
+        Port port = result.path().box().openingPort();
         Opening opening = brief.opening();
-        boolean covers = inlet.width() >= opening.width() - 1e-6 && inlet.height() >= opening.height() - 1e-6
-                || inlet.width() >= opening.height() - 1e-6 && inlet.height() >= opening.width() - 1e-6;
+        boolean covers = port.width() >= opening.width() - 1e-6 && port.height() >= opening.height() - 1e-6
+                || port.width() >= opening.height() - 1e-6 && port.height() >= opening.width() - 1e-6;
         if (!covers) {
             add(
                     NoticeKind.PORT_SMALLER_THAN_OPENING,
                     Severity.WARNING,
-                    "inlet",
-                    inlet.area(),
+                    "opening port",
+                    port.area(),
                     opening.area(),
                     Unit.SQUARE_CENTIMETRE);
         }

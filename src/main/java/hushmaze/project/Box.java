@@ -28,8 +28,8 @@ import java.util.List;
  * @param baffleLayers layers of board in every baffle, 1 or 2
  * @param liner lining; absent for a bare box
  * @param linedFaces which faces carry it
- * @param inlet where the air enters, in the first pass
- * @param outlet where it leaves, in the last pass
+ * @param openingPort the port over the opening, in the first pass, whichever way the air runs
+ * @param roomPort the port in the room, in the last pass
  */
 public record Box(
         Form form,
@@ -43,8 +43,8 @@ public record Box(
         int baffleLayers,
         @MayBeAbsent Liner liner,
         LinedFaces linedFaces,
-        Port inlet,
-        Port outlet) {
+        Port openingPort,
+        Port roomPort) {
     /** The two forms of a box. */
     public enum Form {
         /** One to six passes with baffles between them. */
@@ -86,8 +86,14 @@ public record Box(
                     "no thicker than the clear width of the pass, " + millimetres(clearWidth),
                     "mm");
         }
-        requirePort("inlet", InvalidValue.present("inlet", inlet), form, clearWidth, clearHeight, clearLength);
-        requirePort("outlet", InvalidValue.present("outlet", outlet), form, clearWidth, clearHeight, clearLength);
+        requirePort(
+                "openingPort",
+                InvalidValue.present("openingPort", openingPort),
+                form,
+                clearWidth,
+                clearHeight,
+                clearLength);
+        requirePort("roomPort", InvalidValue.present("roomPort", roomPort), form, clearWidth, clearHeight, clearLength);
     }
 
     /** Thickness of the whole outer wall, m. */

@@ -15,8 +15,8 @@ import hushmaze.quantity.Unit;
  * @param baffleLayers layers of board in every baffle, 1 or 2
  * @param liner lining of the path
  * @param linedBroadFaces whether the broad faces are lined too
- * @param inletFace face through which the air enters the box
- * @param outletFace face through which it leaves
+ * @param openingFace face of the box that lies over the opening
+ * @param roomFace face of the box with the port in the room
  * @param maxMass heaviest box that can be handled, kg; absent for no limit
  */
 public record Construction(
@@ -25,16 +25,16 @@ public record Construction(
         int baffleLayers,
         Liner liner,
         boolean linedBroadFaces,
-        PortFace inletFace,
-        PortFace outletFace,
+        PortFace openingFace,
+        PortFace roomFace,
         @MayBeAbsent @Measured(Unit.KILOGRAM) Double maxMass) {
     public Construction {
         InvalidValue.present("board", board);
         InvalidValue.within("shellLayers", shellLayers, 1, 3);
         InvalidValue.within("baffleLayers", baffleLayers, 1, 2);
         InvalidValue.present("liner", liner);
-        InvalidValue.present("inletFace", inletFace);
-        InvalidValue.present("outletFace", outletFace);
+        InvalidValue.present("openingFace", openingFace);
+        InvalidValue.present("roomFace", roomFace);
         if (maxMass != null) {
             InvalidValue.within("maxMass", maxMass, 1, 2000, Unit.KILOGRAM);
         }

@@ -57,7 +57,7 @@ final class BoxGrid {
     /** Every box of the grid that goes into the space; air, mass and sound are not looked at. */
     List<Box> boxes() {
         List<Box> boxes = new ArrayList<>();
-        Axis away = BoxFit.away(construction.inletFace());
+        Axis away = BoxFit.away(construction.openingFace());
         for (boolean turned : new boolean[] {false, true}) {
             double u = turned ? brief.space().height() : brief.space().width();
             double v = turned ? brief.space().width() : brief.space().height();
@@ -108,12 +108,12 @@ final class BoxGrid {
     private double leastWidth(double clearHeight, double openingU, double openingV) {
         double least = Math.max(MIN_CLEAR, brief.flow() / brief.maxPathVelocity() / clearHeight);
         least = Math.max(least, liner);
-        if (construction.inletFace() == PortFace.END) {
+        if (construction.openingFace() == PortFace.END) {
             least = Math.max(least, openingU);
-        } else if (construction.inletFace().isBroad()) {
+        } else if (construction.openingFace().isBroad()) {
             least = Math.max(least, openingV);
         }
-        if (construction.outletFace() == PortFace.END) {
+        if (construction.roomFace() == PortFace.END) {
             least = Math.max(least, brief.flow() / brief.maxOpeningVelocity() / clearHeight);
         }
         return least;
@@ -123,8 +123,8 @@ final class BoxGrid {
             List<Box> boxes, int passes, double width, double height, double length, double openingU, double openingV) {
         double gap = passes > 1 ? up(GAP_RATIO * width) : 0;
         try {
-            Port inlet = inlet(openingU, openingV);
-            Port outlet = outlet(width, height, length);
+            Port openingPort = openingPort(openingU, openingV);
+            Port roomPort = roomPort(width, height, length);
             List<Board> layers = Collections.nCopies(construction.shellLayers(), construction.board());
             LinedFaces faces = construction.linedBroadFaces() ? LinedFaces.ALL : LinedFaces.FOLD_PLANE;
             boxes.add(new Box(
@@ -139,27 +139,27 @@ final class BoxGrid {
                     construction.baffleLayers(),
                     construction.liner(),
                     faces,
-                    inlet,
-                    outlet));
+                    openingPort,
+                    roomPort));
         } catch (InvalidValue impossible) {
             // A port larger than its pass, or a gap longer than the pass: not a box, so not in the grid.
             return;
         }
     }
 
-    /** The inlet lies over the opening and is just as large. */
-    private Port inlet(double openingU, double openingV) {
-        return new Port(construction.inletFace(), openingU, openingV, 0);
+    /** This port lies over the opening and is just as large. */
+    private Port openingPort(double openingU, double openingV) {
+        return new Port(construction.openingFace(), openingU, openingV, 0);
     }
 
-    /** The outlet keeps the velocity limit for openings. */
-    private Port outlet(double clearWidth, double clearHeight, double clearLength) {
+    /** This port keeps the velocity limit for openings. */
+    private Port roomPort(double clearWidth, double clearHeight, double clearLength) {
         double area = brief.flow() / brief.maxOpeningVelocity();
-        PortFace face = construction.outletFace();
+        PortFace face = construction.roomFace();
         double across = face.isBroad() ? clearWidth : clearHeight;
         double along = face == PortFace.END ? clearWidth : Math.max(up(area / across), MIN_CLEAR);
         if (face != PortFace.END && along > clearLength) {
-            throw new InvalidValue("outlet.width", "longer than the pass", "within the pass", "");
+            throw new InvalidValue("roomPort.width", "longer than the pass", "within the pass", "");
         }
         return new Port(face, along, across, 0);
     }

@@ -88,8 +88,8 @@ final class BriefLimits {
                 c.baffleLayers(),
                 c.liner(),
                 c.linedBroadFaces(),
-                c.inletFace(),
-                c.outletFace(),
+                c.openingFace(),
+                c.roomFace(),
                 mass);
         return new Brief(
                 b.opening(),

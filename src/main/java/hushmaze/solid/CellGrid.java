@@ -37,8 +37,8 @@ final class CellGrid {
                         Stream.of(
                                 solid.outer(),
                                 solid.outer().grown(MARGIN),
-                                solid.inlet().hole(),
-                                solid.outlet().hole()),
+                                solid.openingPort().hole(),
+                                solid.roomPort().hole()),
                         solid.parts().map(Part::bounds))
                 .flatMapToDouble(ends);
         DoubleStream cutouts = solid.parts()

@@ -3,9 +3,9 @@ package hushmaze.solid;
 /**
  * One straight run of air between liner faces.
  *
- * @param number counted from 0 at the inlet
+ * @param number counted from 0 at the opening
  * @param clear the air, over the full clear length
- * @param forward whether the air runs towards high x
+ * @param forward whether the way from the opening to the room runs towards high x
  * @param lowLiner liner thickness on the low-y side, m
  * @param highLiner liner thickness on the high-y side, m
  * @param broadLiner liner thickness on each broad face, m

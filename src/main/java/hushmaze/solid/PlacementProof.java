@@ -8,8 +8,8 @@ import java.util.List;
  * Proves that the parts of a solid, put back in their places, make the box.
  *
  * <p>All faces of all parts cut space into cells; every cell is full or empty as a whole, so the answer is exact, not
- * sampled. Checked are: no two parts overlap; from outside, with the two ports closed, no air gets in; from the inlet
- * every empty cell inside is reached, the outlet among them; the air inside is just the passes, the gaps at the baffle
+ * sampled. Checked are: no two parts overlap; from outside, with the two ports closed, no air gets in; from the port
+ * at the opening every empty cell inside is reached, the port in the room among them; the air inside is just the passes, the gaps at the baffle
  * tips and the ports; the volumes add up; and every face that shall be lined is covered.
  */
 public final class PlacementProof {
@@ -27,7 +27,7 @@ public final class PlacementProof {
         OVERLAP,
         /** The shell has a hole that is not a port. */
         LEAK,
-        /** The outlet cannot be reached from the inlet. */
+        /** The port in the room cannot be reached from the one at the opening. */
         NO_PATH,
         /** There is a void the air path does not reach. */
         HIDDEN_VOID,
@@ -76,7 +76,7 @@ public final class PlacementProof {
     }
 
     private void shell() {
-        for (PortPlace port : List.of(solid.inlet(), solid.outlet())) {
+        for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
             for (int cell : grid.cells(port.hole())) {
                 if (grid.at(cell) != EMPTY) {
                     faults.add(Fault.OVERLAP);
@@ -95,10 +95,10 @@ public final class PlacementProof {
     }
 
     private void air() {
-        int[] inlet = grid.cells(solid.inlet().hole());
-        int[] outlet = grid.cells(solid.outlet().hole());
-        boolean[] reached = flood(inlet[0], true);
-        if (!reached[outlet[0]]) {
+        int[] opening = grid.cells(solid.openingPort().hole());
+        int[] room = grid.cells(solid.roomPort().hole());
+        boolean[] reached = flood(opening[0], true);
+        if (!reached[room[0]]) {
             faults.add(Fault.NO_PATH);
         }
         double air = 0;
@@ -125,8 +125,8 @@ public final class PlacementProof {
                 + solid.turns().stream()
                         .mapToDouble(t -> t.gap() * t.tipWidth() * height)
                         .sum()
-                + solid.inlet().hole().volume()
-                + solid.outlet().hole().volume();
+                + solid.openingPort().hole().volume()
+                + solid.roomPort().hole().volume();
     }
 
     private void lining() {

@@ -13,10 +13,10 @@ import java.util.stream.Stream;
  * @param outer block the finished box fills
  * @param panels all boards, shell then baffles
  * @param liners all liner pieces
- * @param passes in the order of the air
- * @param turns in the order of the air, one fewer than passes
- * @param inlet where the air enters
- * @param outlet where it leaves
+ * @param passes from the opening to the room
+ * @param turns from the opening to the room, one fewer than passes
+ * @param openingPort the port over the opening, in the first pass
+ * @param roomPort the port in the room, in the last pass
  */
 public record Solid(
         Box box,
@@ -26,8 +26,8 @@ public record Solid(
         List<LinerPiece> liners,
         List<Pass> passes,
         List<Turn> turns,
-        PortPlace inlet,
-        PortPlace outlet) {
+        PortPlace openingPort,
+        PortPlace roomPort) {
     public Solid {
         panels = List.copyOf(panels);
         liners = List.copyOf(liners);

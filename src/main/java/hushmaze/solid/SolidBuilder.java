@@ -24,10 +24,10 @@ public final class SolidBuilder {
      */
     public static Solid build(Box box) {
         Frame frame = new Frame(box);
-        PortPlace inlet = place(box.inlet(), frame, true);
-        PortPlace outlet = place(box.outlet(), frame, false);
-        requireApart(inlet, outlet);
-        List<PortPlace> ports = List.of(inlet, outlet);
+        PortPlace openingPort = place(box.openingPort(), frame, true);
+        PortPlace roomPort = place(box.roomPort(), frame, false);
+        requireApart(openingPort, roomPort);
+        List<PortPlace> ports = List.of(openingPort, roomPort);
         List<Panel> panels = new ArrayList<>(ShellBuilder.panels(frame, ports));
         panels.addAll(baffles(frame));
         return new Solid(
@@ -38,8 +38,8 @@ public final class SolidBuilder {
                 LiningBuilder.pieces(frame, ports),
                 passes(frame),
                 turns(frame),
-                inlet,
-                outlet);
+                openingPort,
+                roomPort);
     }
 
     private static List<Pass> passes(Frame frame) {
@@ -90,18 +90,18 @@ public final class SolidBuilder {
         return panels;
     }
 
-    private static PortPlace place(Port port, Frame frame, boolean inlet) {
-        int pass = inlet ? 0 : frame.passes() - 1;
-        // The inlet is at the near end of the first pass; the outlet at the end where the last pass stops.
-        boolean near = inlet || frame.passes() % 2 == 0;
+    private static PortPlace place(Port port, Frame frame, boolean atOpening) {
+        int pass = atOpening ? 0 : frame.passes() - 1;
+        // The opening port is at the near end of the first pass; the room port at the end where the last pass stops.
+        boolean near = atOpening || frame.passes() % 2 == 0;
         Cuboid clear = frame.clear(pass);
         Cuboid outer = frame.outer();
         double alongLow = near ? clear.x0() + port.edgeDistance() : clear.x1() - port.edgeDistance() - port.width();
         double zLow = clear.centre(Axis.Z) - port.height() / 2;
-        Role role = role(port.face(), inlet, near);
+        Role role = role(port.face(), atOpening, near);
         Cuboid hole = switch (role) {
             case NEAR_END, FAR_END -> {
-                double y = endPortLow(port, frame, clear, inlet);
+                double y = endPortLow(port, frame, clear, atOpening);
                 yield near
                         ? new Cuboid(outer.x0(), y, zLow, clear.x0(), y + port.width(), zLow + port.height())
                         : new Cuboid(clear.x1(), y, zLow, outer.x1(), y + port.width(), zLow + port.height());
@@ -111,7 +111,7 @@ public final class SolidBuilder {
             case LAST_SIDE ->
                 new Cuboid(alongLow, clear.y1(), zLow, alongLow + port.width(), outer.y1(), zLow + port.height());
             case BACK, FRONT -> {
-                double y = broadPortLow(port, frame, clear, inlet);
+                double y = broadPortLow(port, frame, clear, atOpening);
                 double z0 = role == Role.BACK ? outer.z0() : clear.z1();
                 double z1 = role == Role.BACK ? clear.z0() : outer.z1();
                 yield new Cuboid(alongLow, y, z0, alongLow + port.width(), y + port.height(), z1);
@@ -121,37 +121,38 @@ public final class SolidBuilder {
         return new PortPlace(port, role, hole);
     }
 
-    private static Role role(PortFace face, boolean inlet, boolean near) {
+    private static Role role(PortFace face, boolean atOpening, boolean near) {
         return switch (face) {
             case END -> near ? Role.NEAR_END : Role.FAR_END;
-            case SIDE -> inlet ? Role.FIRST_SIDE : Role.LAST_SIDE;
+            case SIDE -> atOpening ? Role.FIRST_SIDE : Role.LAST_SIDE;
             case BACK -> Role.BACK;
             case FRONT -> Role.FRONT;
         };
     }
 
-    private static double endPortLow(Port port, Frame frame, Cuboid clear, boolean inlet) {
+    private static double endPortLow(Port port, Frame frame, Cuboid clear, boolean atOpening) {
         if (frame.box().form() == Box.Form.MAZE) {
             return clear.centre(Axis.Y) - port.width() / 2;
         }
-        return inlet ? clear.y0() + port.edgeDistance() : clear.y1() - port.edgeDistance() - port.width();
+        return atOpening ? clear.y0() + port.edgeDistance() : clear.y1() - port.edgeDistance() - port.width();
     }
 
-    private static double broadPortLow(Port port, Frame frame, Cuboid clear, boolean inlet) {
+    private static double broadPortLow(Port port, Frame frame, Cuboid clear, boolean atOpening) {
         if (frame.box().form() == Box.Form.MAZE) {
             return clear.centre(Axis.Y) - port.height() / 2;
         }
-        return inlet ? clear.y0() : clear.y1() - port.height();
+        return atOpening ? clear.y0() : clear.y1() - port.height();
     }
 
-    private static void requireApart(PortPlace inlet, PortPlace outlet) {
-        if (inlet.role() != outlet.role()) {
+    private static void requireApart(PortPlace openingPort, PortPlace roomPort) {
+        if (openingPort.role() != roomPort.role()) {
             return;
         }
-        Axis u = inlet.role().normal().u();
-        Axis v = inlet.role().normal().v();
-        if (overlap(inlet.hole(), outlet.hole(), u) && overlap(inlet.hole(), outlet.hole(), v)) {
-            throw new InvalidValue("outlet", "overlapping the inlet on the same face", "clear of the inlet", "");
+        Axis u = openingPort.role().normal().u();
+        Axis v = openingPort.role().normal().v();
+        if (overlap(openingPort.hole(), roomPort.hole(), u) && overlap(openingPort.hole(), roomPort.hole(), v)) {
+            throw new InvalidValue(
+                    "roomPort", "overlapping the port at the opening on the same face", "clear of that port", "");
         }
     }
 

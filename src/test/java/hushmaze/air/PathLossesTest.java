@@ -57,7 +57,8 @@ class PathLossesTest {
         Box box = maze(2, 0.1, 0.1, end(0.1, 0.2), end(0.1, 0.2));
         PathAir path = path(box, Opening.Kind.WALL_OPENING, Purpose.SUPPLY, 0.03);
         assertThat(names(path))
-                .containsExactly("entry inlet", "friction pass 1", "turn180 turn 1", "friction pass 2", "exit outlet");
+                .containsExactly(
+                        "entry opening port", "friction pass 1", "turn180 turn 1", "friction pass 2", "exit room port");
         assertThat(path.losses()).allSatisfy(loss -> {
             assertThat(loss.velocity()).isCloseTo(1.5, within(1e-9));
             assertThat(loss.dynamicPressure()).isCloseTo(1.3546, within(1e-4));
@@ -76,7 +77,7 @@ class PathLossesTest {
         PathAir path = path(box, Opening.Kind.WALL_OPENING, Purpose.SUPPLY, 0.03);
         assertThat(path.velocities())
                 .extracting(PathAir.PlaceVelocity::part)
-                .containsExactly("inlet", "pass 1", "turn 1", "pass 2", "turn 2", "pass 3", "outlet");
+                .containsExactly("opening port", "pass 1", "turn 1", "pass 2", "turn 2", "pass 3", "room port");
         double[] expected = {2.5, 1.5, 1.0, 1.5, 1.0, 1.5, 1.875};
         for (int i = 0; i < expected.length; i++) {
             PathAir.PlaceVelocity place = path.velocities().get(i);
@@ -88,25 +89,25 @@ class PathLossesTest {
     /** Validation: which losses there are, in the order of the air, by kind of opening and direction. */
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource({
-        "WALL_OPENING, SUPPLY, entry inlet/turn90 inlet/areaChange inlet/friction pass 1/turn180 turn 1/"
-                + "friction pass 2/areaChange outlet/exit outlet",
-        "REGISTER, SUPPLY, areaChange inlet/turn90 inlet/areaChange inlet/friction pass 1/turn180 turn 1/"
-                + "friction pass 2/areaChange outlet/exit outlet",
-        "IN_DUCT, SUPPLY, areaChange inlet/turn90 inlet/areaChange inlet/friction pass 1/turn180 turn 1/"
-                + "friction pass 2/areaChange outlet/areaChange outlet",
-        "WALL_OPENING, EXHAUST, entry outlet/areaChange outlet/friction pass 2/turn180 turn 1/friction pass 1/"
-                + "areaChange inlet/turn90 inlet/exit inlet",
-        "REGISTER, RETURN, entry outlet/areaChange outlet/friction pass 2/turn180 turn 1/friction pass 1/"
-                + "areaChange inlet/turn90 inlet/areaChange inlet",
-        "IN_DUCT, RETURN, areaChange outlet/areaChange outlet/friction pass 2/turn180 turn 1/friction pass 1/"
-                + "areaChange inlet/turn90 inlet/areaChange inlet",
+        "WALL_OPENING, SUPPLY, entry opening port/turn90 opening port/areaChange opening port/friction pass 1/turn180 turn 1/"
+                + "friction pass 2/areaChange room port/exit room port",
+        "REGISTER, SUPPLY, areaChange opening port/turn90 opening port/areaChange opening port/friction pass 1/turn180 turn 1/"
+                + "friction pass 2/areaChange room port/exit room port",
+        "IN_DUCT, SUPPLY, areaChange opening port/turn90 opening port/areaChange opening port/friction pass 1/turn180 turn 1/"
+                + "friction pass 2/areaChange room port/areaChange room port",
+        "WALL_OPENING, EXHAUST, entry room port/areaChange room port/friction pass 2/turn180 turn 1/friction pass 1/"
+                + "areaChange opening port/turn90 opening port/exit opening port",
+        "REGISTER, RETURN, entry room port/areaChange room port/friction pass 2/turn180 turn 1/friction pass 1/"
+                + "areaChange opening port/turn90 opening port/areaChange opening port",
+        "IN_DUCT, RETURN, areaChange room port/areaChange room port/friction pass 2/turn180 turn 1/friction pass 1/"
+                + "areaChange opening port/turn90 opening port/areaChange opening port",
     })
     void orderOfTheAir(Opening.Kind kind, Purpose purpose, String expected) {
         Box box = maze(2, 0.1, 0.1, new Port(PortFace.SIDE, 0.1, 0.15, 0), end(0.09, 0.18));
         PathAir path = path(box, kind, purpose, 0.03);
         assertThat(String.join("/", names(path))).isEqualTo(expected);
         String firstPlace = path.velocities().get(0).part();
-        assertThat(firstPlace).isEqualTo(purpose == Purpose.SUPPLY ? "inlet" : "outlet");
+        assertThat(firstPlace).isEqualTo(purpose == Purpose.SUPPLY ? "opening port" : "room port");
     }
 
     /**
@@ -132,7 +133,7 @@ class PathLossesTest {
         Box box = maze(2, 0.1, 0.1, end(0.1, 0.2), end(0.1, 0.2));
         Opening small = opening(Opening.Kind.WALL_OPENING, 0.1, 0.05);
         PathAir path = PathLosses.of(SolidBuilder.build(box), small, 0.03, AIR, Purpose.SUPPLY);
-        assertThat(names(path)).startsWith("entry inlet", "areaChange inlet", "friction pass 1");
+        assertThat(names(path)).startsWith("entry opening port", "areaChange opening port", "friction pass 1");
         assertThat(path.losses().get(0).velocity()).isCloseTo(6, within(1e-9));
         assertThat(path.losses().get(1).zeta()).isCloseTo(0.5625, within(1e-9));
         assertThat(path.losses().get(1).velocity()).isCloseTo(6, within(1e-9));
@@ -152,7 +153,11 @@ class PathLossesTest {
         PathAir path = path(box, Opening.Kind.WALL_OPENING, Purpose.SUPPLY, 0.03);
         assertThat(names(path))
                 .containsExactly(
-                        "entry inlet", "areaChange inlet", "areaChange outlet", "turn90 outlet", "exit outlet");
+                        "entry opening port",
+                        "areaChange opening port",
+                        "areaChange room port",
+                        "turn90 room port",
+                        "exit room port");
         assertThat(path.losses().get(1).zeta()).isCloseTo(0.5625, within(1e-9));
         assertThat(path.losses().get(2).zeta()).isCloseTo(0.4030, within(1e-4));
         assertThat(path.velocities().get(1).velocity()).isCloseTo(0.375, within(1e-9));
@@ -248,12 +253,18 @@ class PathLossesTest {
         return new Port(PortFace.END, width, height, 0);
     }
 
-    private static Box maze(int passes, double clearWidth, double turnGap, Port inlet, Port outlet) {
-        return box(Box.Form.MAZE, passes, clearWidth, turnGap, inlet, outlet, 0.0009);
+    private static Box maze(int passes, double clearWidth, double turnGap, Port openingPort, Port roomPort) {
+        return box(Box.Form.MAZE, passes, clearWidth, turnGap, openingPort, roomPort, 0.0009);
     }
 
     private static Box box(
-            Box.Form form, int passes, double clearWidth, double gap, Port inlet, Port outlet, double roughness) {
+            Box.Form form,
+            int passes,
+            double clearWidth,
+            double gap,
+            Port openingPort,
+            Port roomPort,
+            double roughness) {
         Liner liner = new Liner("liner", 0.025, 48, 20_000, 10_000, 30_000, roughness, "invented for a test");
         return new Box(
                 form,
@@ -267,7 +278,7 @@ class PathLossesTest {
                 1,
                 liner,
                 LinedFaces.FOLD_PLANE,
-                inlet,
-                outlet);
+                openingPort,
+                roomPort);
     }
 }

@@ -100,10 +100,10 @@ class SharpTurnTest {
     /** Property: below Re 1e4 there is a notice with the number, from there on none. */
     @Test
     void noticeBelowTheRange() {
-        assertThat(SharpTurn.notice("inlet", 1e4)).isEmpty();
-        assertThat(SharpTurn.notice("inlet", 9451)).hasValueSatisfying(notice -> {
+        assertThat(SharpTurn.notice("opening port", 1e4)).isEmpty();
+        assertThat(SharpTurn.notice("opening port", 9451)).hasValueSatisfying(notice -> {
             assertThat(notice.kind()).isEqualTo(NoticeKind.REYNOLDS_BELOW_RANGE);
-            assertThat(notice.part()).isEqualTo("inlet");
+            assertThat(notice.part()).isEqualTo("opening port");
             assertThat(notice.value()).isEqualTo(9451);
             assertThat(notice.limit()).isEqualTo(10_000);
         });

@@ -227,7 +227,13 @@ public final class SampleAssessment {
 
     private static List<Notice> notices() {
         return List.of(
-                Notice.of(NoticeKind.VELOCITY_ABOVE_LIMIT, Severity.STOP, "inlet", 1.4, 1.3, Unit.METRE_PER_SECOND),
+                Notice.of(
+                        NoticeKind.VELOCITY_ABOVE_LIMIT,
+                        Severity.STOP,
+                        "opening port",
+                        1.4,
+                        1.3,
+                        Unit.METRE_PER_SECOND),
                 Notice.of(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, "", 47, 25, Unit.KILOGRAM),
                 Notice.of(NoticeKind.RUN_SHORTER_THAN_RANGE, Severity.NOTE, "pass 1", 0.9, 3, Unit.METRE),
                 Notice.of(NoticeKind.OCTAVES_INTERPOLATED, Severity.NOTE, ""),

@@ -53,7 +53,7 @@ class LayoutRulesTest {
     private static void requireKept(Brief brief, Box box) {
         Solid solid = SolidBuilder.build(box);
         assertThat(PlacementProof.faults(solid)).isEmpty();
-        Axis away = BoxFit.away(box.inlet().face());
+        Axis away = BoxFit.away(box.openingPort().face());
         Space space = brief.space();
         double u = solid.outer().size(away.u());
         double v = solid.outer().size(away.v());
@@ -62,10 +62,11 @@ class LayoutRulesTest {
         assertThat(Math.min(u, v)).isLessThanOrEqualTo(Math.min(space.width(), space.height()) + SLACK);
         PathAir air = PathLosses.of(solid, brief.opening(), brief.flow(), AirState.of(0, 20), Purpose.SUPPLY);
         assertThat(air.pressureHigh()).isLessThanOrEqualTo(brief.maxPressureDrop());
-        assertThat(brief.flow() / box.outlet().area()).isLessThanOrEqualTo(brief.maxOpeningVelocity() + SLACK);
+        assertThat(brief.flow() / box.roomPort().area()).isLessThanOrEqualTo(brief.maxOpeningVelocity() + SLACK);
         assertThat(brief.flow() / (box.clearWidth() * box.clearHeight()))
                 .isLessThanOrEqualTo(brief.maxPathVelocity() + SLACK);
-        assertThat(box.inlet().area()).isGreaterThanOrEqualTo(brief.opening().area() - SLACK);
+        assertThat(box.openingPort().area())
+                .isGreaterThanOrEqualTo(brief.opening().area() - SLACK);
         Double mass = brief.construction().maxMass();
         if (mass != null) {
             assertThat(solid.mass()).isLessThanOrEqualTo(mass);

@@ -139,8 +139,8 @@ class PlacementProofTest {
                 liners,
                 solid.passes(),
                 solid.turns(),
-                solid.inlet(),
-                solid.outlet());
+                solid.openingPort(),
+                solid.roomPort());
     }
 
     private static Offset<Double> within() {

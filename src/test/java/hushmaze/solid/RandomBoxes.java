@@ -30,7 +30,7 @@ public final class RandomBoxes {
                 return box;
             } catch (InvalidValue overlappingPorts) {
                 // Only possible when both ports are in one broad face of a single pass: draw again.
-                if (!overlappingPorts.field().equals("outlet")) {
+                if (!overlappingPorts.field().equals("roomPort")) {
                     throw overlappingPorts;
                 }
             }

@@ -33,7 +33,7 @@ class ProjectFileErrorsTest {
             /paths/0/brief/flowLps | 1e300 | paths[0].brief.flowLps: 1E+300 L/s is not accepted; it must be from 0.1 to 5000 L/s
             # rules between fields
             /paths/1/box/liner/thicknessMm | 150 | paths[1].box.liner.thicknessMm: 150 mm is not accepted; it must be no thicker than the clear width of the pass, 140 mm
-            /paths/1/box/inlet/heightMm | 200 | paths[1].box.inlet.heightMm: 200 mm is not accepted; it must be within the pass, 140 mm
+            /paths/1/box/openingPort/heightMm | 200 | paths[1].box.openingPort.heightMm: 200 mm is not accepted; it must be within the pass, 140 mm
             /paths/1/box/turnGapMm | 690 | paths[1].box.turnGapMm: 690 mm is not accepted; it must be from 1 to 650 mm
             /paths/1/name | "Warm air from the furnace" | paths: two paths of the same name is not accepted; it must be differently named paths
             /paths/1/brief/noise/distanceM | null | paths[1].brief.noise.distanceM: nothing is not accepted; it must be given

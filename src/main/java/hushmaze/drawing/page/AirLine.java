@@ -35,7 +35,7 @@ final class AirLine {
     AirLine(PlanarView plan) {
         this.plan = plan;
         this.solid = plan.job().result().solid();
-        // The port called inlet is the one at the opening, whichever way the air runs.
+        // The port at the opening comes last when the air leaves the room.
         this.fromRoom = plan.job().result().path().purpose() != Purpose.SUPPLY;
     }
 
@@ -43,12 +43,12 @@ final class AirLine {
         Sketch sketch = plan.sketch();
         List<Point> points = points();
         sketch.path(points, STROKE);
-        broadPort(solid.inlet());
-        broadPort(solid.outlet());
+        broadPort(solid.openingPort());
+        broadPort(solid.roomPort());
         solid.passes().forEach(this::inPass);
-        if (fromRoom && !broad(solid.inlet())) {
+        if (fromRoom && !broad(solid.openingPort())) {
             headAt(points.get(0), points.get(1));
-        } else if (!fromRoom && !broad(solid.outlet())) {
+        } else if (!fromRoom && !broad(solid.roomPort())) {
             headAt(points.get(points.size() - 1), points.get(points.size() - 2));
         }
     }
@@ -61,13 +61,14 @@ final class AirLine {
     }
 
     private List<Point> points() {
-        List<Point> points = new ArrayList<>(port(solid.inlet(), first()));
+        List<Point> points = new ArrayList<>(port(solid.openingPort(), first()));
         for (Turn turn : solid.turns()) {
             double x = plan.x(turn.clear().centre(Axis.X));
             points.add(new Point(x, middle(solid.passes().get(turn.number()))));
             points.add(new Point(x, middle(solid.passes().get(turn.number() + 1))));
         }
-        List<Point> end = port(solid.outlet(), solid.passes().get(solid.passes().size() - 1));
+        List<Point> end =
+                port(solid.roomPort(), solid.passes().get(solid.passes().size() - 1));
         for (int i = end.size() - 1; i >= 0; i--) {
             points.add(end.get(i));
         }

@@ -92,7 +92,7 @@ final class BoxViews {
 
     /** The faces with ports in them. */
     List<Role> facesWithPorts() {
-        return List.of(solid.inlet(), solid.outlet()).stream()
+        return List.of(solid.openingPort(), solid.roomPort()).stream()
                 .map(PortPlace::role)
                 .distinct()
                 .toList();
@@ -123,7 +123,7 @@ final class BoxViews {
     }
 
     private double[] with(double[] ends, Role face, Axis axis) {
-        DoubleStream edges = List.of(solid.inlet(), solid.outlet()).stream()
+        DoubleStream edges = List.of(solid.openingPort(), solid.roomPort()).stream()
                 .filter(p -> p.role() == face)
                 .flatMapToDouble(
                         p -> DoubleStream.of(p.hole().low(axis), p.hole().high(axis)));
@@ -145,13 +145,13 @@ final class BoxViews {
     }
 
     private void ports(PlanarView view, Role face) {
-        for (PortPlace port : List.of(solid.inlet(), solid.outlet())) {
+        for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
             if (port.role() == face) {
                 Bounds hole = view.picture(port.hole());
                 view.sketch().line(hole.x0(), hole.y0(), hole.x1(), hole.y1(), Stroke.RULE);
                 view.sketch().line(hole.x0(), hole.y1(), hole.x1(), hole.y0(), Stroke.RULE);
                 view.sketch().rectangle(hole, Stroke.OUTLINE, null);
-                String word = Labels.of(port.equals(solid.inlet()) ? "view.inlet" : "view.outlet");
+                String word = Labels.of(port.equals(solid.openingPort()) ? "view.opening" : "view.room");
                 PortLabel.put(view.sketch(), job.measure(), hole, word);
             }
         }

@@ -8,7 +8,7 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.Lettering;
 
-/** The word in a port: "inlet", "outlet". */
+/** The word in a port: "opening port", "room port". */
 final class PortLabel {
     private static final double SIZE = Lettering.TABLE;
 

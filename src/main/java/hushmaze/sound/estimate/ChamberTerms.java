@@ -52,7 +52,7 @@ final class ChamberTerms {
     private static OffsetChamber.Shape shape(Solid solid) {
         Pass chamber = solid.passes().get(0);
         Box box = solid.box();
-        PortPlace inlet = solid.inlet();
+        PortPlace inlet = solid.openingPort();
         double squares = 0;
         for (Axis axis : Axis.values()) {
             double part = between(solid, axis);
@@ -68,7 +68,7 @@ final class ChamberTerms {
                 lined ? box.liner().thickness() : 0,
                 inlet.area(),
                 Math.max(inlet.port().width(), inlet.port().height()),
-                solid.outlet().area(),
+                solid.roomPort().area(),
                 slant,
                 Math.min(1, Math.abs(between(solid, inlet.role().normal())) / slant));
     }
@@ -76,7 +76,7 @@ final class ChamberTerms {
     /** How far apart along an axis the middles of the ports are where they meet the clear space, m. */
     private static double between(Solid solid, Axis axis) {
         Cuboid clear = solid.passes().get(0).clear();
-        return mouth(solid.outlet(), clear, axis) - mouth(solid.inlet(), clear, axis);
+        return mouth(solid.roomPort(), clear, axis) - mouth(solid.openingPort(), clear, axis);
     }
 
     private static double mouth(PortPlace port, Cuboid clear, Axis axis) {

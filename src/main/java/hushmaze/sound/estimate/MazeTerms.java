@@ -33,8 +33,8 @@ final class MazeTerms {
         }
         List<Pass> passes = solid.passes();
         Pass last = passes.get(passes.size() - 1);
-        addStep(list, "inlet", solid.inlet(), passes.get(0));
-        Spectrum entry = addPortTurn(list, "inlet", solid.inlet(), passes.get(0), solid);
+        addStep(list, "opening port", solid.openingPort(), passes.get(0));
+        Spectrum entry = addPortTurn(list, "opening port", solid.openingPort(), passes.get(0), solid);
         for (Pass pass : passes) {
             Spectrum along = addLining(list, pass, solid);
             list.add(new PathEstimate.Leg(pass, entry, along));
@@ -42,8 +42,8 @@ final class MazeTerms {
                 entry = addTurn(list, solid.turns().get(pass.number()), pass, passes.get(pass.number() + 1));
             }
         }
-        addPortTurn(list, "outlet", solid.outlet(), last, solid);
-        addStep(list, "outlet", solid.outlet(), last);
+        addPortTurn(list, "room port", solid.roomPort(), last, solid);
+        addStep(list, "room port", solid.roomPort(), last);
     }
 
     /** Length of a pass between its turns, m; zero when turns and ports leave nothing. */
@@ -60,14 +60,14 @@ final class MazeTerms {
             }
         }
         // The first pass always runs towards high x.
-        if (pass.number() == 0 && solid.inlet().turns()) {
-            low = Math.max(low, solid.inlet().hole().x1());
+        if (pass.number() == 0 && solid.openingPort().turns()) {
+            low = Math.max(low, solid.openingPort().hole().x1());
         }
-        if (pass.number() == solid.passes().size() - 1 && solid.outlet().turns()) {
+        if (pass.number() == solid.passes().size() - 1 && solid.roomPort().turns()) {
             if (pass.forward()) {
-                high = Math.min(high, solid.outlet().hole().x0());
+                high = Math.min(high, solid.roomPort().hole().x0());
             } else {
-                low = Math.max(low, solid.outlet().hole().x1());
+                low = Math.max(low, solid.roomPort().hole().x1());
             }
         }
         return Math.max(0, high - low);

@@ -64,8 +64,8 @@ final class TermList {
 
     void addMouths(Solid solid, Opening opening) {
         List<PortPlace> mouths = switch (opening.kind()) {
-            case REGISTER -> List.of(solid.outlet());
-            case WALL_OPENING -> List.of(solid.inlet(), solid.outlet());
+            case REGISTER -> List.of(solid.roomPort());
+            case WALL_OPENING -> List.of(solid.openingPort(), solid.roomPort());
             case IN_DUCT -> List.of();
         };
         if (mouths.isEmpty()) {

@@ -30,7 +30,7 @@ import java.util.List;
  * field of the same pressure) and a tenth of that gap; optimistic, q = 1/8 and tight joints. With two or more layers, whose
  * joints overlap, gaps count a third.
  *
- * <p>Range: boxes standing in the quiet room. The back does not count when the inlet is in it: it is then against the
+ * <p>Range: boxes standing in the quiet room. The back does not count when the port at the opening is in it: it is then against the
  * building. All other faces are taken as open to the room; nothing is taken off for liner between air and board.
  *
  * <p>Accuracy: 5 dB; workmanship decides.
@@ -145,13 +145,13 @@ public final class BoxWalls {
         }
         areas[0] += length * height;
         areas[areas.length - 1] += length * height;
-        areas[0] -= holeInCountedFace(solid, solid.inlet());
-        areas[areas.length - 1] -= holeInCountedFace(solid, solid.outlet());
+        areas[0] -= holeInCountedFace(solid, solid.openingPort());
+        areas[areas.length - 1] -= holeInCountedFace(solid, solid.roomPort());
         return areas;
     }
 
     private static boolean backIsCovered(Solid solid) {
-        return solid.inlet().role() == Role.BACK;
+        return solid.openingPort().role() == Role.BACK;
     }
 
     private static double holeInCountedFace(Solid solid, PortPlace port) {

@@ -40,7 +40,7 @@ class PathEstimateTest {
                 .containsExactly("areaStep", "lining", "turn", "lining", "areaStep", "mouths");
         assertThat(estimate.terms())
                 .extracting(LossTerm::part)
-                .containsExactly("inlet", "pass 1", "turn 1", "pass 2", "outlet", "");
+                .containsExactly("opening port", "pass 1", "turn 1", "pass 2", "room port", "");
         assertThat(estimate.terms().get(1).octaves().value(4)).isCloseTo(10.20, within(0.02));
         assertThat(estimate.octaves().value(4)).isCloseTo(2 * 10.20 + 6, within(0.04));
     }

@@ -94,11 +94,11 @@ class BoxWallsTest {
             double x = o.size(Axis.X);
             double y = o.size(Axis.Y);
             double z = o.size(Axis.Z);
-            double ports = box.inlet().area() + box.outlet().area();
+            double ports = box.openingPort().area() + box.roomPort().area();
             double all = 2 * (x * y + y * z + z * x) - ports;
-            if (solid.inlet().role() == Role.BACK) {
-                double inBack = box.inlet().area()
-                        + (solid.outlet().role() == Role.BACK ? box.outlet().area() : 0);
+            if (solid.openingPort().role() == Role.BACK) {
+                double inBack = box.openingPort().area()
+                        + (solid.roomPort().role() == Role.BACK ? box.roomPort().area() : 0);
                 all -= x * y - inBack;
             }
             assertThat(sum).isCloseTo(all, within(1e-9));
