@@ -27,7 +27,7 @@ public final class AirJudge {
     }
 
     /** The limit at one place, m/s. The port over the opening is as large as that is, so it is held to the path's limit. */
-    static double limit(Brief brief, PathAir.PlaceVelocity place) {
+    public static double limit(Brief brief, PathAir.PlaceVelocity place) {
         return place.part().equals("room port") ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
     }
 }

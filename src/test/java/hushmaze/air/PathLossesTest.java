@@ -82,7 +82,7 @@ class PathLossesTest {
         for (int i = 0; i < expected.length; i++) {
             PathAir.PlaceVelocity place = path.velocities().get(i);
             assertThat(place.velocity()).as(place.part()).isCloseTo(expected[i], within(1e-9));
-            assertThat(place.opening()).as(place.part()).isEqualTo(place.part().endsWith("let"));
+            assertThat(place.opening()).as(place.part()).isEqualTo(place.part().endsWith("port"));
         }
     }
 

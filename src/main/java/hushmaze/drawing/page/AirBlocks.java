@@ -2,6 +2,7 @@ package hushmaze.drawing.page;
 
 import hushmaze.air.Loss;
 import hushmaze.air.PathAir;
+import hushmaze.assess.AirJudge;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Table;
@@ -75,7 +76,7 @@ final class AirBlocks {
                         Column.number(Labels.of("air.limit", f.velocityUnit())),
                         Column.name(Labels.of("air.kept"))));
         for (PathAir.PlaceVelocity place : air.velocities()) {
-            double limit = place.opening() ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
+            double limit = AirJudge.limit(brief, place);
             table.row(
                     Labels.word("place", place.part()),
                     f.velocity(place.velocity()),

@@ -46,6 +46,7 @@ final class AirLine {
         broadPort(solid.openingPort());
         broadPort(solid.roomPort());
         solid.passes().forEach(this::inPass);
+        List.of(solid.openingPort(), solid.roomPort()).forEach(this::name);
         if (fromRoom && !broad(solid.openingPort())) {
             headAt(points.get(0), points.get(1));
         } else if (!fromRoom && !broad(solid.roomPort())) {
@@ -150,6 +151,13 @@ final class AirLine {
             Bounds hole = plan.picture(port.hole());
             plan.sketch().rectangle(hole, Stroke.HIDDEN, null);
             plan.sketch().dot(hole.centreX(), hole.centreY(), 0.9, Ink.ACCENT);
+        }
+    }
+
+    private void name(PortPlace port) {
+        if (broad(port)) {
+            Bounds hole = plan.picture(port.hole());
+            PortLabel.putBelowMiddle(plan.sketch(), plan.job().measure(), hole, PortLabel.word(solid, port));
         }
     }
 

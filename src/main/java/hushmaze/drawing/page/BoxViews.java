@@ -45,8 +45,8 @@ final class BoxViews {
 
     private List<String> planWords() {
         return solid.turns().isEmpty()
-                ? List.of(Labels.of("view.plan.cut"))
-                : List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.turns"));
+                ? List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.sides"))
+                : List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.sides"), Labels.of("view.plan.turns"));
     }
 
     /** Outer faces and the liner faces of every pass. */
@@ -151,8 +151,7 @@ final class BoxViews {
                 view.sketch().line(hole.x0(), hole.y0(), hole.x1(), hole.y1(), Stroke.RULE);
                 view.sketch().line(hole.x0(), hole.y1(), hole.x1(), hole.y0(), Stroke.RULE);
                 view.sketch().rectangle(hole, Stroke.OUTLINE, null);
-                String word = Labels.of(port.equals(solid.openingPort()) ? "view.opening" : "view.room");
-                PortLabel.put(view.sketch(), job.measure(), hole, word);
+                PortLabel.put(view.sketch(), job.measure(), hole, PortLabel.word(solid, port));
             }
         }
     }

@@ -48,6 +48,7 @@ final class SummaryPages {
         all.add(blocks.paragraph(whatItIs()));
         all.addAll(VerdictBlock.of(job));
         notices(all, Severity.STOP);
+        notices(all, Severity.WARNING);
         all.add(blocks.heading(Labels.of("summary.levels")));
         all.add(blocks.figure(1, CHART, width -> levels().draw(width, CHART)));
         all.add(blocks.remark(Labels.of("summary.levels.remark")));
@@ -59,7 +60,6 @@ final class SummaryPages {
         all.addAll(new AirBlocks(job).all());
         all.addAll(new ShoppingBlocks(job).all());
         room(all);
-        notices(all, Severity.WARNING);
         notices(all, Severity.NOTE);
         return job.textPages(Labels.of("summary.title"), Labels.of("type.summary"), all);
     }
