@@ -96,7 +96,8 @@ public final class Assessor {
                 cuts,
                 layouts,
                 List.of());
-        List<Notice> notices = PathNotices.of(result, heard.loss().estimate().notices(), proved);
+        List<Notice> notices =
+                PathNotices.of(result, project.stock(), heard.loss().estimate().notices(), proved);
         results.add(result.withNotices(notices));
         levels.add(heard.level());
     }

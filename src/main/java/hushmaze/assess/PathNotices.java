@@ -1,9 +1,11 @@
 package hushmaze.assess;
 
 import hushmaze.air.PathAir;
+import hushmaze.build.SheetLayouts;
 import hushmaze.project.Brief;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
+import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
@@ -22,15 +24,17 @@ final class PathNotices {
 
     private final PathResult result;
     private final Brief brief;
+    private final Stock stock;
     private final List<Notice> notices = new ArrayList<>();
 
-    private PathNotices(PathResult result) {
+    private PathNotices(PathResult result, Stock stock) {
         this.result = result;
+        this.stock = stock;
         this.brief = result.path().brief();
     }
 
-    static List<Notice> of(PathResult result, List<Notice> fromSound, boolean proved) {
-        PathNotices all = new PathNotices(result);
+    static List<Notice> of(PathResult result, Stock stock, List<Notice> fromSound, boolean proved) {
+        PathNotices all = new PathNotices(result, stock);
         all.sound();
         all.air();
         all.space();
@@ -133,7 +137,7 @@ final class PathNotices {
         result.layouts().stream()
                 .flatMap(l -> l.unplaced().stream())
                 .distinct()
-                .forEach(mark -> add(NoticeKind.PANEL_LARGER_THAN_SHEET, Severity.STOP, mark));
+                .forEach(mark -> add(unplaced(mark), Severity.STOP, mark));
         double mass = result.solid().mass();
         Double limit = brief.construction().maxMass();
         if (limit != null && mass > limit) {
@@ -142,6 +146,12 @@ final class PathNotices {
         if (mass > TWO_PEOPLE) {
             add(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, "", mass, TWO_PEOPLE, Unit.KILOGRAM);
         }
+    }
+
+    private NoticeKind unplaced(String mark) {
+        return SheetLayouts.fitsSomeSheet(result.cutList(), stock, mark)
+                ? NoticeKind.NOT_ENOUGH_SHEETS
+                : NoticeKind.PANEL_LARGER_THAN_SHEET;
     }
 
     private void surroundings() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 
 /** Lays a whole cut list out: one layout for every board and one for every liner, by material and thickness. */
 public final class SheetLayouts {
@@ -35,6 +36,31 @@ public final class SheetLayouts {
             layouts.add(GuillotineNester.nest(job, effort, progress));
         }
         return List.copyOf(layouts);
+    }
+
+    /**
+     * Whether a part that could not be placed would fit on some sheet if there were enough of them.
+     *
+     * @param mark on the list
+     * @throws NoSuchElementException if the mark is not on the list
+     */
+    public static boolean fitsSomeSheet(CutList list, Stock stock, String mark) {
+        boolean board = list.boards().stream().anyMatch(item -> item.mark().equals(mark));
+        List<NestJob> jobs = board
+                ? jobs(
+                        list.boards(),
+                        stock.boardSheets(),
+                        stock.saw().kerf(),
+                        stock.saw().trim())
+                : jobs(list.liners(), stock.linerSheets(), 0, 0);
+        for (NestJob job : jobs) {
+            for (NestPart part : job.parts()) {
+                if (part.mark().equals(mark)) {
+                    return job.fits(part);
+                }
+            }
+        }
+        throw new NoSuchElementException("not on the cut list: " + mark);
     }
 
     private static List<NestJob> jobs(List<CutItem> items, List<Sheet> sheets, double kerf, double trim) {

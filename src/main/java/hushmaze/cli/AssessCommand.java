@@ -34,7 +34,7 @@ final class AssessCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        Assessment assessment = LoadedProject.assess(file);
+        Assessment assessment = LoadedProject.assess(file, spec.commandLine().getErr());
         Wording wording = new Wording(assessment.project().units());
         if (json) {
             out.println(AssessmentJson.of(assessment, wording));

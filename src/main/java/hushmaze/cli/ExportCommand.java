@@ -38,7 +38,7 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Assessment assessment = LoadedProject.assess(file);
+        Assessment assessment = LoadedProject.assess(file, spec.commandLine().getErr());
         UnitSystem system = units(assessment.project());
         for (Path written : DocumentSet.write(assessment, folder, paper, system, !keep)) {
             spec.commandLine().getErr().println("wrote " + written);

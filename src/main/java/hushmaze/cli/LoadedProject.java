@@ -3,26 +3,37 @@ package hushmaze.cli;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
 import hushmaze.project.Project;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.size.LayoutRules;
 import hushmaze.store.ProjectFile;
+import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 
 /** Reads a project file, lays out the boxes it leaves open, and judges it. */
 final class LoadedProject {
     private LoadedProject() {}
 
-    static Assessment assess(Path file) {
+    /** The assessment of a file; which boxes were laid out is told to {@code talk}. */
+    static Assessment assess(Path file, PrintWriter talk) {
         Project project = ProjectFile.read(file);
         try {
-            return assess(project);
+            return assess(project, talk);
         } catch (InvalidValue e) {
-            throw e.inside(file.toString());
+            throw new InvalidValue(file + ": " + e.field(), e.given(), e.limit(), e.unit());
         }
     }
 
-    static Assessment assess(Project project) {
-        return Assessor.assess(LayoutRules.complete(project, Progress.NONE), Progress.NONE);
+    /** The assessment of a project. */
+    static Assessment assess(Project project, PrintWriter talk) {
+        Project complete = LayoutRules.complete(project, Progress.NONE);
+        Wording wording = new Wording(project.units());
+        project.paths().stream()
+                .filter(path -> path.box() == null)
+                .map(VentPath::name)
+                .forEach(name -> talk.println(wording.text("box.laidOut", name)));
+        return Assessor.assess(complete, Progress.NONE);
     }
 }

@@ -2,7 +2,6 @@ package hushmaze.cli;
 
 import hushmaze.document.ExportFailure;
 import hushmaze.quantity.InvalidValue;
-import hushmaze.quantity.UnitSystem;
 import hushmaze.size.NoBox;
 import hushmaze.store.UnreadableFile;
 import hushmaze.wording.Wording;
@@ -65,8 +64,8 @@ public final class Main implements Runnable {
     }
 
     private static void explain(NoBox none, PrintWriter err) {
-        Wording wording = new Wording(UnitSystem.METRIC);
-        err.println("No box keeps every limit of the path \"" + none.path() + "\". Any one of these would help:");
+        Wording wording = new Wording(none.units());
+        err.println(wording.text("relax.intro", none.path()));
         none.proposal().relaxations().forEach(r -> err.println("  " + wording.relaxation(r)));
         if (none.proposal().relaxations().isEmpty()) {
             err.println("  " + wording.text("relax.none"));

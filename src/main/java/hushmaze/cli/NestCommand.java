@@ -77,7 +77,8 @@ public final class NestCommand implements Callable<Integer> {
             SheetLayout layout = GuillotineNester.nest(job, effort, Progress.NONE);
             out.println(json ? NestJson.write(layout) : NestText.of(layout).stripTrailing());
             out.flush();
-            err.println(layout.sheets().size() + " sheets; none can do with fewer than " + layout.lowerBound());
+            err.println(layout.sheets().size() + (layout.sheets().size() == 1 ? " sheet" : " sheets")
+                    + "; none can do with fewer than " + layout.lowerBound());
             unplaced(job, layout).forEach(err::println);
             return layout.unplaced().isEmpty() ? DONE : NOT_ALL_PLACED;
         } catch (InvalidValue e) {

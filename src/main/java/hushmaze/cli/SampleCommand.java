@@ -38,7 +38,8 @@ final class SampleCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "no sample \"" + chosen + "\"; there are " + String.join(", ", SampleProjects.names()));
         }
-        Assessment assessment = LoadedProject.assess(SampleProjects.read(chosen));
+        Assessment assessment = LoadedProject.assess(
+                SampleProjects.read(chosen), spec.commandLine().getErr());
         Wording wording = new Wording(assessment.project().units());
         new Report(wording).brief(assessment).forEach(out::println);
         int files = DocumentSet.write(

@@ -67,9 +67,5 @@ public enum NoticeKind {
     /** The opening is to outdoors: hood, insect screen and slope. */
     OUTDOOR_OPENING,
     /** The box is overhead. */
-    OVERHEAD,
-    /** The box was laid out by the rule set from the brief. */
-    BOX_LAID_OUT,
-    /** No box can be laid out; the limit to relax, and to what. */
-    RELAX_LIMIT
+    OVERHEAD
 }

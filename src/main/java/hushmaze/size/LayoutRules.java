@@ -54,7 +54,7 @@ public final class LayoutRules {
             if (path.box() == null) {
                 String name = path.name();
                 Proposal proposal = rules.propose(i, progress);
-                path = path.withBox(proposal.box().orElseThrow(() -> new NoBox(name, proposal)));
+                path = path.withBox(proposal.box().orElseThrow(() -> new NoBox(name, project.units(), proposal)));
             }
             paths.add(path);
         }

@@ -7,10 +7,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.material.Sheet;
 import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Space;
+import hushmaze.project.Stock;
+import hushmaze.project.Target;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
@@ -97,7 +100,7 @@ class AssessorTest {
     @MethodSource("assessments")
     void verdictsFollowFromTheirFigures(Assessment assessment) {
         for (PathResult path : assessment.paths()) {
-            if (assessment.project().room().target().kind() == hushmaze.project.Target.Kind.NC) {
+            if (assessment.project().room().target().kind() == Target.Kind.NC) {
                 BandResult least = path.octaves().stream()
                         .min(Comparator.comparingDouble(BandResult::margin))
                         .orElseThrow();
@@ -169,6 +172,28 @@ class AssessorTest {
         assertThatThrownBy(() -> Assessor.assess(twoPaths(), Progress.NONE))
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining("paths[0].box");
+    }
+
+    @Test
+    void tooFewSheetsAndTooSmallSheetsAreToldApart() {
+        Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
+        Assessment none = Assessor.quick(withBoardSheet(project, 2.44, 1.22, 0), Progress.NONE);
+        assertThat(kinds(none.paths().get(0).notices(), Severity.STOP))
+                .contains(NoticeKind.NOT_ENOUGH_SHEETS)
+                .doesNotContain(NoticeKind.PANEL_LARGER_THAN_SHEET);
+        Assessment small = Assessor.quick(withBoardSheet(project, 0.4, 0.3, null), Progress.NONE);
+        assertThat(kinds(small.paths().get(0).notices(), Severity.STOP)).contains(NoticeKind.PANEL_LARGER_THAN_SHEET);
+        assertThat(small.paths().get(0).buildable().ok()).isFalse();
+    }
+
+    private static Project withBoardSheet(Project p, double length, double width, Integer count) {
+        Sheet sheet = new Sheet("sheet", length, width, null, count, "invented for a test");
+        Stock stock = new Stock(
+                List.of(sheet),
+                p.stock().linerSheets(),
+                p.stock().saw(),
+                p.stock().screw());
+        return new Project(p.formatVersion(), p.name(), p.titleBlock(), p.units(), p.room(), stock, p.paths());
     }
 
     private static List<NoticeKind> kinds(List<Notice> notices, Severity severity) {

@@ -37,7 +37,18 @@ class MainTest {
         assertThat(outcome.out())
                 .contains("uiet enough", "nough air", "Fits", "uildable")
                 .doesNotContain("{");
-        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.err().lines())
+                .containsExactly("Warm air from the furnace: the box was laid out from the brief.");
+    }
+
+    @Test
+    void aBriefNoBoxCanMeetNamesWhatWouldHaveToGive() throws IOException {
+        String text = Files.readString(Path.of(SAMPLE)).replaceAll("\"depthMm\"\\s*:\\s*350", "\"depthMm\": 60");
+        Path file = Files.writeString(folder.resolve("shallow.json"), text);
+        Outcome outcome = run("assess", file.toString());
+        assertThat(outcome.code()).isEqualTo(1);
+        assertThat(outcome.err()).contains("Warm air from the furnace", " deep instead of 60 mm");
+        assertThat(outcome.out()).isEmpty();
     }
 
     @Test
