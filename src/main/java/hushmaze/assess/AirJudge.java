@@ -22,12 +22,17 @@ public final class AirJudge {
     /** The verdict on it. */
     public static PathResult.Air verdict(Brief brief, PathAir air) {
         boolean pressure = air.pressureHigh() <= brief.maxPressureDrop();
-        boolean velocity = air.velocities().stream().allMatch(v -> v.velocity() <= limit(brief, v) + SLACK);
+        boolean velocity = air.velocities().stream().allMatch(v -> kept(brief, v));
         return new PathResult.Air(pressure && velocity, pressure, velocity);
     }
 
     /** The limit at one place, m/s. The port over the opening is as large as that is, so it is held to the path's limit. */
     public static double limit(Brief brief, PathAir.PlaceVelocity place) {
         return place.part().equals("room port") ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
+    }
+
+    /** Whether the air keeps its limit at one place. */
+    public static boolean kept(Brief brief, PathAir.PlaceVelocity place) {
+        return place.velocity() <= limit(brief, place) + SLACK;
     }
 }

@@ -90,7 +90,7 @@ final class PathNotices {
         }
         for (PathAir.PlaceVelocity place : result.pathAir().velocities()) {
             double limit = AirJudge.limit(brief, place);
-            if (place.velocity() > limit + 1e-9) {
+            if (!AirJudge.kept(brief, place)) {
                 add(
                         NoticeKind.VELOCITY_ABOVE_LIMIT,
                         Severity.STOP,

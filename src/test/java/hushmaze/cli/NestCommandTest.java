@@ -89,7 +89,7 @@ class NestCommandTest {
                 .startsWith("Sheet 1 of 1: 1000 x 500 mm, 3 panels, 48.0 % waste")
                 .contains("trim 10 mm off all four edges first")
                 .contains("PANEL A (", "crosscut", "rip", "fence");
-        assertThat(err.toString()).contains("1 sheets; none can do with fewer than 1");
+        assertThat(err.toString()).contains("1 sheet; none can do with fewer than 1");
     }
 
     @Test

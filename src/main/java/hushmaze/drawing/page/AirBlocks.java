@@ -66,23 +66,32 @@ final class AirBlocks {
         return table;
     }
 
+    /** Two places a row, in the order of the air down the left half and on down the right. */
     private Block velocities() {
-        Figures f = job.figures();
-        Table table = new Table(
-                job.measure(),
-                List.of(
-                        Column.words(Labels.of("air.where")),
-                        Column.number(Labels.of("air.velocity", f.velocityUnit())),
-                        Column.number(Labels.of("air.limit", f.velocityUnit())),
-                        Column.name(Labels.of("air.kept"))));
-        for (PathAir.PlaceVelocity place : air.velocities()) {
-            double limit = AirJudge.limit(brief, place);
-            table.row(
-                    Labels.word("place", place.part()),
-                    f.velocity(place.velocity()),
-                    f.velocity(limit),
-                    Labels.of(place.velocity() <= limit ? "air.yes" : "air.no"));
+        List<Column> half = List.of(
+                Column.words(Labels.of("air.where")),
+                Column.number(Labels.of("air.velocity", job.figures().velocityUnit())),
+                Column.number(Labels.of("air.limit", job.figures().velocityUnit())),
+                Column.name(Labels.of("air.kept")));
+        List<Column> columns = new ArrayList<>(half);
+        columns.addAll(half);
+        Table table = new Table(job.measure(), columns);
+        List<PathAir.PlaceVelocity> places = air.velocities();
+        int rows = (places.size() + 1) / 2;
+        for (int i = 0; i < rows; i++) {
+            List<String> cells = new ArrayList<>(velocity(places.get(i)));
+            cells.addAll(i + rows < places.size() ? velocity(places.get(i + rows)) : List.of("", "", "", ""));
+            table.row(cells.toArray(String[]::new));
         }
         return table;
+    }
+
+    private List<String> velocity(PathAir.PlaceVelocity place) {
+        double limit = AirJudge.limit(brief, place);
+        return List.of(
+                Labels.word("place", place.part()),
+                job.figures().velocity(place.velocity()),
+                job.figures().velocity(limit),
+                Labels.of(AirJudge.kept(brief, place) ? "air.yes" : "air.no"));
     }
 }

@@ -59,6 +59,7 @@ final class SummaryPages {
         all.add(octaves());
         all.addAll(new AirBlocks(job).all());
         all.addAll(new ShoppingBlocks(job).all());
+        all.addAll(new TermBlocks(job).all());
         room(all);
         notices(all, Severity.NOTE);
         return job.textPages(Labels.of("summary.title"), Labels.of("type.summary"), all);
