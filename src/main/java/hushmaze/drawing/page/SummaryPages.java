@@ -95,7 +95,7 @@ final class SummaryPages {
         return result.thirds().stream().map(BandResult::band).toList();
     }
 
-    private SpectrumChart levels() {
+    SpectrumChart levels() {
         return new SpectrumChart(
                 bands(),
                 LOWEST_LEVEL,
@@ -107,7 +107,7 @@ final class SummaryPages {
                 job.measure());
     }
 
-    private SpectrumChart losses() {
+    SpectrumChart losses() {
         List<Series> series = new ArrayList<>();
         series.add(new Series(Labels.of("chart.needed"), LIMIT, true, each(BandResult::needed)));
         series.add(new Series(Labels.of("chart.likely"), LIKELY, false, each(BandResult::likely)));

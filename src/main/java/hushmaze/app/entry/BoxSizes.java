@@ -1,0 +1,74 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.Texts;
+import hushmaze.project.Box;
+import hushmaze.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
+
+/** The box itself: laid out from the wishes on demand, its sizes free to change. */
+final class BoxSizes implements Entry {
+    private final Designer designer;
+    private final Label words = new Label();
+    private final VBox content = new VBox();
+    private final List<Entry> rows = new ArrayList<>();
+
+    BoxSizes(Designer designer, Entries make) {
+        this.designer = designer;
+        content.getStyleClass().add("entry-group");
+        words.setWrapText(true);
+        words.getStyleClass().add("quiet-words");
+        Button layOut = new Button(Texts.of("box.layOut"));
+        layOut.setId("lay-out");
+        layOut.getStyleClass().add("accent");
+        layOut.setMaxWidth(Double.MAX_VALUE);
+        layOut.setTooltip(new Tooltip(Texts.of("box.layOut.tip")));
+        layOut.disableProperty().bind(designer.results().layingOutProperty());
+        layOut.setOnAction(e -> designer.results().layOut());
+        content.getChildren().addAll(layOut, words);
+        for (String size : List.of("passes", "clearWidth", "clearHeight", "clearLength", "turnGap")) {
+            add(make.typed("path.box." + size));
+        }
+        heading("box.inlet");
+        for (String size : List.of("width", "height", "edgeDistance")) {
+            add(make.typed("path.box.inlet." + size));
+        }
+        heading("box.outlet");
+        for (String size : List.of("width", "height", "edgeDistance")) {
+            add(make.typed("path.box.outlet." + size));
+        }
+        refresh();
+    }
+
+    private void heading(String key) {
+        Label label = new Label(Texts.of(key));
+        label.getStyleClass().add("small-heading");
+        content.getChildren().add(label);
+    }
+
+    private void add(Entry row) {
+        rows.add(row);
+        content.getChildren().add(row.node());
+    }
+
+    @Override
+    public Node node() {
+        return content;
+    }
+
+    @Override
+    public void refresh() {
+        rows.forEach(Entry::refresh);
+        Box box = designer.edit().project().paths().get(designer.edit().path()).box();
+        words.setText(
+                box == null
+                        ? Texts.of("box.none")
+                        : new Wording(designer.edit().project().units()).box(box));
+    }
+}

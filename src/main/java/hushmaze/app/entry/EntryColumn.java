@@ -1,0 +1,166 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.EditModel;
+import hushmaze.app.model.Texts;
+import hushmaze.project.Noise;
+import hushmaze.project.Target;
+import hushmaze.store.NoisePreset;
+import hushmaze.store.Presets;
+import hushmaze.store.TargetPreset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.control.Accordion;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.VBox;
+
+/** All entries, in the order a builder comes to them; one group is open at a time. */
+public final class EntryColumn extends VBox {
+    private final EditModel edit;
+    private final Entries make;
+    private final Presets presets;
+    private final Accordion groups = new Accordion();
+    private final List<Entry> entries = new ArrayList<>();
+
+    public EntryColumn(Designer designer) {
+        this.edit = designer.edit();
+        this.make = new Entries(edit);
+        this.presets = designer.presets();
+        getStyleClass().add("entry-column");
+        Label heading = new Label(Texts.of("entries.heading"));
+        heading.getStyleClass().add("column-heading");
+        getChildren().addAll(heading, groups);
+        VBox.setVgrow(groups, javafx.scene.layout.Priority.ALWAYS);
+        room();
+        opening();
+        noise();
+        space();
+        materials();
+        BoxSizes box = new BoxSizes(designer, make);
+        entries.add(box);
+        add("box", List.of(), new VBox(box.node()));
+        groups.setExpandedPane(groups.getPanes().get(0));
+        edit.projectProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
+        edit.pathProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
+    }
+
+    /** Opens the group with the sizes of the box. */
+    public void showBox() {
+        groups.setExpandedPane(groups.getPanes().get(groups.getPanes().size() - 1));
+    }
+
+    private void room() {
+        add(
+                "room",
+                List.of(
+                        make.typed("room.volume"),
+                        make.typed("room.people"),
+                        make.typed("room.co2PerPerson"),
+                        make.typed("room.outdoorCo2"),
+                        make.typed("room.heatGain"),
+                        make.typed("room.microphoneDistance"),
+                        make.bands("room.absorptionArea"),
+                        make.typed("room.airTemperature"),
+                        make.typed("room.altitude")));
+    }
+
+    private void opening() {
+        add(
+                "opening",
+                List.of(
+                        make.typed("path.name"),
+                        make.choice("path.purpose"),
+                        make.choice("path.brief.opening.kind"),
+                        make.choice("path.brief.opening.surface"),
+                        make.choice("path.brief.opening.beyond"),
+                        make.typed("path.brief.opening.width"),
+                        make.typed("path.brief.opening.height"),
+                        make.typed("path.brief.flow"),
+                        make.typed("path.brief.maxPressureDrop"),
+                        make.typed("path.brief.maxPathVelocity"),
+                        make.typed("path.brief.maxOpeningVelocity")));
+    }
+
+    private void noise() {
+        List<Noise> noises = presets.noises().stream().map(NoisePreset::noise).toList();
+        List<Target> targets = presets.targets().stream().map(TargetPreset::target).toList();
+        add(
+                "noise",
+                List.of(
+                        make.chosen("path.brief.noise", true, noises, this::noiseName),
+                        make.bands("path.brief.noise.levels"),
+                        make.choice("path.brief.noise.place"),
+                        make.typed("path.brief.noise.distance"),
+                        make.chosen("room.target", true, targets, this::targetName),
+                        make.typed("room.target.number"),
+                        make.bands("room.ownNoise"),
+                        make.typed("path.brief.noiseShare")));
+    }
+
+    private String noiseName(Noise noise) {
+        return presets.noises().stream()
+                .filter(p -> p.noise().equals(noise))
+                .map(NoisePreset::name)
+                .findFirst()
+                .orElseGet(() -> Texts.of("entry.ownNoiseGiven"));
+    }
+
+    private String targetName(Target target) {
+        return presets.targets().stream()
+                .filter(p -> p.target().equals(target))
+                .map(TargetPreset::name)
+                .findFirst()
+                .orElseGet(() -> Texts.of("entry.ownTargetGiven", Texts.word(target.kind())));
+    }
+
+    private void space() {
+        add(
+                "space",
+                List.of(
+                        make.typed("path.brief.space.width"),
+                        make.typed("path.brief.space.height"),
+                        make.typed("path.brief.space.depth")));
+    }
+
+    private void materials() {
+        add(
+                "materials",
+                List.of(
+                        make.chosen("path.brief.construction.board", true, presets.boards(), b -> b.name()),
+                        make.typed("path.brief.construction.shellLayers"),
+                        make.typed("path.brief.construction.baffleLayers"),
+                        make.chosen("path.brief.construction.liner", true, presets.liners(), l -> l.name()),
+                        make.yesNo("path.brief.construction.linedBroadFaces"),
+                        make.choice("path.brief.construction.inletFace"),
+                        make.choice("path.brief.construction.outletFace"),
+                        make.typed("path.brief.construction.maxMass")));
+    }
+
+    private void add(String key, List<Entry> rows) {
+        add(key, rows, new VBox());
+    }
+
+    private void add(String key, List<Entry> rows, VBox content) {
+        content.getStyleClass().add("entry-group");
+        Function<String, Label> words = text -> {
+            Label label = new Label(text);
+            label.setWrapText(true);
+            label.getStyleClass().add("quiet-words");
+            return label;
+        };
+        Texts.find("group." + key + ".words").ifPresent(text -> content.getChildren().add(words.apply(text)));
+        rows.forEach(row -> content.getChildren().add(row.node()));
+        entries.addAll(rows);
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        TitledPane pane = new TitledPane(Texts.of("group." + key), scroll);
+        pane.setAnimated(false);
+        pane.setMnemonicParsing(true);
+        pane.setId("group-" + key);
+        groups.getPanes().add(pane);
+    }
+}

@@ -1,0 +1,82 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.model.Texts;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A label with its control beside it (or below, for wide ones), and room for a word on what is wrong. */
+final class EntryRow {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+    private final String label;
+    private final Control control;
+    private final Label wrong = new Label();
+    private final VBox box = new VBox();
+
+    /**
+     * @param key of the texts: {@code entry.KEY} is the label, {@code entry.KEY.tip} explains it
+     * @param wide whether the control takes the whole width
+     */
+    EntryRow(String key, Control control, boolean wide) {
+        this.label = Texts.of("entry." + key);
+        this.control = control;
+        Label name = new Label(label);
+        name.setLabelFor(control);
+        name.setWrapText(true);
+        name.getStyleClass().add("entry-name");
+        control.setId(key.replace('.', '-'));
+        control.setAccessibleText(label);
+        Texts.find("entry." + key + ".tip").ifPresent(tip -> {
+            Tooltip tooltip = new Tooltip(tip);
+            name.setTooltip(tooltip);
+            control.setTooltip(tooltip);
+            control.setAccessibleHelp(tip);
+        });
+        wrong.setWrapText(true);
+        wrong.getStyleClass().add("entry-wrong");
+        box.getStyleClass().add("entry-row");
+        box.getChildren().addAll(wide ? new VBox(name, control) : beside(name, control), wrong);
+        if (wide) {
+            control.setMaxWidth(Double.MAX_VALUE);
+        }
+        say(Optional.empty());
+    }
+
+    private static Node beside(Label name, Control control) {
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
+        control.getStyleClass().add("entry-control");
+        HBox row = new HBox(name, control);
+        row.getStyleClass().add("entry-line");
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    String label() {
+        return label;
+    }
+
+    Node node() {
+        return box;
+    }
+
+    boolean isWrong() {
+        return wrong.isVisible();
+    }
+
+    /** Shows what is wrong, or that nothing is. */
+    void say(Optional<String> problem) {
+        wrong.setText(problem.orElse(""));
+        wrong.setVisible(problem.isPresent());
+        wrong.setManaged(problem.isPresent());
+        control.pseudoClassStateChanged(WRONG, problem.isPresent());
+    }
+}

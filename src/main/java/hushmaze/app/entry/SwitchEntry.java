@@ -1,0 +1,36 @@
+package hushmaze.app.entry;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+
+/** Yes or no. */
+final class SwitchEntry implements Entry {
+    private final CheckBox box = new CheckBox();
+    private final EntryRow row;
+    private final Supplier<Boolean> shown;
+
+    SwitchEntry(String key, Supplier<Boolean> shown, Function<Boolean, Optional<String>> take) {
+        this.row = new EntryRow(key, box, false);
+        this.shown = shown;
+        box.setOnAction(e -> {
+            Optional<String> problem = take.apply(box.isSelected());
+            refresh();
+            row.say(problem);
+        });
+        refresh();
+    }
+
+    @Override
+    public Node node() {
+        return row.node();
+    }
+
+    @Override
+    public void refresh() {
+        box.setSelected(Boolean.TRUE.equals(shown.get()));
+        row.say(Optional.empty());
+    }
+}

@@ -1,0 +1,85 @@
+package hushmaze.app.model;
+
+import hushmaze.drawing.TextMeasure;
+import hushmaze.project.Project;
+import hushmaze.store.Presets;
+import hushmaze.store.SampleProjects;
+import hushmaze.work.TaskRunner;
+import java.nio.file.Path;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableStringValue;
+
+/** Everything the window shows: the project, its results, its file, its pages. */
+public final class Designer {
+    private final Presets presets;
+    private final TextMeasure measure;
+    private final ObjectProperty<Message> message = new SimpleObjectProperty<>();
+    private final EditModel edit;
+    private final ResultModel results;
+    private final FileModel files;
+    private final PagesModel pages;
+    private final ObservableStringValue title;
+
+    /**
+     * Begins with the first sample project; nothing is computed yet.
+     *
+     * @param runner for everything that takes long
+     * @param presets to choose from
+     * @param measure widths of texts on drawings
+     * @param unnamed where work without a file is kept, as if it were the user's file
+     */
+    public Designer(TaskRunner runner, Presets presets, TextMeasure measure, Path unnamed) {
+        this.presets = presets;
+        this.measure = measure;
+        Project first = SampleProjects.read(SampleProjects.DEFAULT);
+        edit = new EditModel(first);
+        results = new ResultModel(edit, runner, message);
+        files = new FileModel(edit, results, runner, message, unnamed);
+        pages = new PagesModel(edit, results, runner, measure, message);
+        title = Bindings.createStringBinding(
+                this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
+    }
+
+    private String titleNow() {
+        Path file = files.fileProperty().get();
+        String place = file == null ? Texts.of("title.noFile") : String.valueOf(file.getFileName());
+        return Texts.of(
+                files.isUnsaved() ? "title.unsaved" : "title.saved", edit.project().name(), place);
+    }
+
+    public EditModel edit() {
+        return edit;
+    }
+
+    public ResultModel results() {
+        return results;
+    }
+
+    public FileModel files() {
+        return files;
+    }
+
+    public PagesModel pages() {
+        return pages;
+    }
+
+    public Presets presets() {
+        return presets;
+    }
+
+    public TextMeasure measure() {
+        return measure;
+    }
+
+    /** What there is to tell; null for nothing. */
+    public ObjectProperty<Message> messageProperty() {
+        return message;
+    }
+
+    /** Of the window: name of the project, its file, and whether there are unsaved changes. */
+    public ObservableStringValue titleProperty() {
+        return title;
+    }
+}

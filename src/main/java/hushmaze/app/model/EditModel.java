@@ -1,0 +1,182 @@
+package hushmaze.app.model;
+
+import hushmaze.project.Box;
+import hushmaze.project.Project;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.solid.SolidBuilder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+
+/** The project being edited, which of its vent paths is looked at, and the way back through the edits. */
+public final class EditModel {
+    private final ReadOnlyObjectWrapper<Project> project = new ReadOnlyObjectWrapper<>();
+    private final IntegerProperty path = new SimpleIntegerProperty();
+    private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
+    private final List<BiConsumer<Project, Project>> amended = new ArrayList<>();
+    private History history;
+
+    EditModel(Project start) {
+        start(start);
+    }
+
+    public ReadOnlyObjectProperty<Project> projectProperty() {
+        return project.getReadOnlyProperty();
+    }
+
+    public Project project() {
+        return project.get();
+    }
+
+    /** Number of the path whose entries and drawings are shown. */
+    public IntegerProperty pathProperty() {
+        return path;
+    }
+
+    public int path() {
+        return path.get();
+    }
+
+    /** What would be undone; empty if nothing. */
+    public ReadOnlyStringProperty undoableProperty() {
+        return undoable.getReadOnlyProperty();
+    }
+
+    /** What would be redone; empty if nothing. */
+    public ReadOnlyStringProperty redoableProperty() {
+        return redoable.getReadOnlyProperty();
+    }
+
+    /** Puts another project on the table; its history begins here. */
+    void start(Project first) {
+        history = new History(first);
+        path.set(0);
+        show();
+    }
+
+    /** Told when a project is replaced by a more complete one without an edit: the one before and the one after. */
+    void whenAmended(BiConsumer<Project, Project> listener) {
+        amended.add(listener);
+    }
+
+    /** Puts a completed project in the place of the one it was completed from, if that is still the present one. */
+    void amend(Project before, Project after) {
+        if (!before.equals(after) && before.equals(project())) {
+            history.amend(after);
+            amended.forEach(listener -> listener.accept(before, after));
+            show();
+        }
+    }
+
+    /**
+     * Changes the project; one call is one step to undo.
+     *
+     * @throws InvalidValue if the changed project is not possible; then nothing is changed
+     */
+    public void edit(String description, UnaryOperator<Project> change) {
+        Project before = project();
+        Project after = Materials.carried(before, change.apply(before));
+        requireBuildable(before, after);
+        if (!after.equals(before)) {
+            history.push(description, after);
+            show();
+        }
+    }
+
+    /**
+     * Changes one field.
+     *
+     * @param label the field's name in the window
+     * @return why it was not taken, if so
+     */
+    public Optional<String> set(Field field, String label, Object value) {
+        try {
+            edit(label, p -> field.with(p, path(), value));
+            return Optional.empty();
+        } catch (InvalidValue e) {
+            return Optional.of(Refusal.sentence(e, field, label));
+        }
+    }
+
+    /** Changes one field to what was typed, in any unit; a blank takes away a value that may be absent. */
+    public Optional<String> enter(Field field, String label, String text) {
+        Object value;
+        try {
+            value = value(field, text);
+        } catch (InvalidValue e) {
+            return Optional.of(Refusal.sentence(e, field, label));
+        }
+        return set(field, label, value);
+    }
+
+    private Object value(Field field, String text) {
+        if (text.isBlank() && field.mayBeAbsent()) {
+            return null;
+        }
+        String name = field.name();
+        if (field.type() == String.class) {
+            return text.strip();
+        }
+        double si = EntryText.parse(name, text, field.unit(), project().units());
+        if (field.type() != int.class) {
+            return si;
+        }
+        if (si != Math.rint(si) || Math.abs(si) > Integer.MAX_VALUE) {
+            throw new InvalidValue(name, "\"" + text.strip() + "\"", Texts.of("entry.wholeNumber"), "");
+        }
+        return (int) si;
+    }
+
+    /** A field as its entry shows it. */
+    public String shown(Field field) {
+        Object value = field.get(project(), path());
+        if (value == null || value instanceof String) {
+            return Objects.toString(value, "");
+        }
+        return EntryText.show(((Number) value).doubleValue(), field.unit(), project().units());
+    }
+
+    /** Shows all sizes in other units; an edit like any other. */
+    public void setUnits(UnitSystem units) {
+        Field field = Field.of("units");
+        edit(Texts.of("edit.units"), p -> field.with(p, 0, units));
+    }
+
+    public void undo() {
+        history.undo();
+        show();
+    }
+
+    public void redo() {
+        history.redo();
+        show();
+    }
+
+    private static void requireBuildable(Project before, Project after) {
+        for (int i = 0; i < after.paths().size(); i++) {
+            Box box = after.paths().get(i).box();
+            Box old = i < before.paths().size() ? before.paths().get(i).box() : null;
+            if (box != null && !box.equals(old)) {
+                SolidBuilder.build(box);
+            }
+        }
+    }
+
+    private void show() {
+        undoable.set(history.undoable().orElse(""));
+        redoable.set(history.redoable().orElse(""));
+        path.set(Math.min(path.get(), history.project().paths().size() - 1));
+        project.set(history.project());
+    }
+}

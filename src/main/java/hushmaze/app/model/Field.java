@@ -1,0 +1,147 @@
+package hushmaze.app.model;
+
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
+import hushmaze.quantity.Measured;
+import hushmaze.quantity.Unit;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A place in a project, named by record components: {@code room.volume}, or {@code path.brief.flow} for one of its vent
+ * paths. Reading walks down the records; writing builds new ones on the way back, so that every constructor checks.
+ */
+public final class Field {
+    private static final String PATH = "path.";
+
+    private final String name;
+    private final boolean ofPath;
+    private final List<RecordComponent> way;
+
+    private Field(String name) {
+        this.name = name;
+        this.ofPath = name.startsWith(PATH);
+        this.way = way(ofPath ? VentPath.class : Project.class, ofPath ? name.substring(PATH.length()) : name);
+    }
+
+    public static Field of(String name) {
+        return new Field(name);
+    }
+
+    private static List<RecordComponent> way(Class<?> start, String names) {
+        List<RecordComponent> way = new ArrayList<>();
+        Class<?> type = start;
+        for (String part : names.split("\\.", -1)) {
+            RecordComponent component = Arrays.stream(type.getRecordComponents())
+                    .filter(c -> c.getName().equals(part))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("no such field: " + names));
+            way.add(component);
+            type = component.getType();
+        }
+        return way;
+    }
+
+    /** As it was given. */
+    public String name() {
+        return name;
+    }
+
+    /** Type of the value. */
+    public Class<?> type() {
+        return last().getType();
+    }
+
+    /** Unit in files; plain numbers have none. */
+    public Unit unit() {
+        Measured measured = last().getAnnotation(Measured.class);
+        return measured == null ? Unit.NUMBER : measured.value();
+    }
+
+    /** Whether there may be no value. */
+    public boolean mayBeAbsent() {
+        return last().isAnnotationPresent(MayBeAbsent.class);
+    }
+
+    /** Whether a project has the record this is a field of. */
+    public boolean isThere(Project project, int path) {
+        Object at = start(project, path);
+        for (RecordComponent component : way.subList(0, way.size() - 1)) {
+            at = at == null ? null : read(component, at);
+        }
+        return at != null;
+    }
+
+    /** The value; null if it or a record above it is absent. */
+    public Object get(Project project, int path) {
+        Object at = start(project, path);
+        for (RecordComponent component : way) {
+            at = at == null ? null : read(component, at);
+        }
+        return at;
+    }
+
+    /**
+     * The project with another value here.
+     *
+     * @throws InvalidValue if a record does not accept it
+     */
+    public Project with(Project project, int path, Object value) {
+        Record changed = with((Record) start(project, path), 0, value);
+        if (!ofPath) {
+            return (Project) changed;
+        }
+        List<VentPath> paths = new ArrayList<>(project.paths());
+        paths.set(path, (VentPath) changed);
+        return project.withPaths(paths);
+    }
+
+    private Object start(Project project, int path) {
+        return ofPath ? project.paths().get(path) : project;
+    }
+
+    private RecordComponent last() {
+        return way.get(way.size() - 1);
+    }
+
+    private Record with(Record record, int depth, Object value) {
+        RecordComponent changed = way.get(depth);
+        RecordComponent[] components = record.getClass().getRecordComponents();
+        Object[] values = new Object[components.length];
+        Class<?>[] types = new Class<?>[components.length];
+        for (int i = 0; i < components.length; i++) {
+            types[i] = components[i].getType();
+            values[i] = read(components[i], record);
+            if (components[i].getName().equals(changed.getName())) {
+                values[i] = depth == way.size() - 1 ? value : with((Record) values[i], depth + 1, value);
+            }
+        }
+        return make(record.getClass(), types, values);
+    }
+
+    private static Object read(RecordComponent component, Object record) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a record that cannot be read: " + component, e);
+        }
+    }
+
+    private static Record make(Class<? extends Record> type, Class<?>[] types, Object[] values) {
+        try {
+            return type.getDeclaredConstructor(types).newInstance(values);
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof InvalidValue refused) {
+                throw refused;
+            }
+            throw new IllegalStateException("a record that cannot be made: " + type, e);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a record that cannot be made: " + type, e);
+        }
+    }
+}

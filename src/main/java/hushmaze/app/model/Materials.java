@@ -1,0 +1,55 @@
+package hushmaze.app.model;
+
+import hushmaze.project.Box;
+import hushmaze.project.Construction;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Carries a changed choice of material over to the box that is there, so that its verdict is about what was chosen. */
+final class Materials {
+    private Materials() {}
+
+    /** The later project, with every box following what changed in its path's construction. */
+    static Project carried(Project before, Project after) {
+        if (before.paths().size() != after.paths().size()) {
+            return after;
+        }
+        List<VentPath> paths = new ArrayList<>();
+        for (int i = 0; i < after.paths().size(); i++) {
+            paths.add(carried(before.paths().get(i), after.paths().get(i)));
+        }
+        return paths.equals(after.paths()) ? after : after.withPaths(paths);
+    }
+
+    private static VentPath carried(VentPath before, VentPath after) {
+        Construction old = before.brief().construction();
+        Construction now = after.brief().construction();
+        Box box = after.box();
+        if (box == null || old.equals(now)) {
+            return after;
+        }
+        boolean walls = !old.board().equals(now.board()) || old.shellLayers() != now.shellLayers();
+        boolean broad = old.linedBroadFaces() != now.linedBroadFaces();
+        LinedFaces faces = box.linedFaces();
+        return after.withBox(new Box(
+                box.form(),
+                box.passes(),
+                box.clearWidth(),
+                box.clearHeight(),
+                box.clearLength(),
+                box.turnGap(),
+                walls ? Collections.nCopies(now.shellLayers(), now.board()) : box.shell(),
+                old.board().equals(now.board()) ? box.baffleBoard() : now.board(),
+                old.baffleLayers() == now.baffleLayers() ? box.baffleLayers() : now.baffleLayers(),
+                old.liner().equals(now.liner()) ? box.liner() : now.liner(),
+                broad
+                        ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces())
+                        : faces,
+                box.inlet(),
+                box.outlet()));
+    }
+}

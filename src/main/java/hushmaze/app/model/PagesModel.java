@@ -1,0 +1,94 @@
+package hushmaze.app.model;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.page.PathDrawing;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.work.TaskRunner;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** The pages of the document set of the path looked at, made only while somebody looks at them. */
+public final class PagesModel {
+    private final EditModel edit;
+    private final ResultModel results;
+    private final TaskRunner runner;
+    private final TextMeasure measure;
+    private final ObjectProperty<Message> message;
+    private final AtomicInteger wanted = new AtomicInteger();
+    private final ReadOnlyObjectWrapper<Drawing> drawing = new ReadOnlyObjectWrapper<>();
+    private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
+    private final BooleanProperty watched = new SimpleBooleanProperty();
+    private final IntegerProperty page = new SimpleIntegerProperty();
+
+    PagesModel(
+            EditModel edit,
+            ResultModel results,
+            TaskRunner runner,
+            TextMeasure measure,
+            ObjectProperty<Message> message) {
+        this.edit = edit;
+        this.results = results;
+        this.runner = runner;
+        this.measure = measure;
+        this.message = message;
+        results.assessmentProperty().addListener((p, before, after) -> draw());
+        edit.pathProperty().addListener((p, before, after) -> {
+            page.set(0);
+            draw();
+        });
+        paper.addListener((p, before, after) -> draw());
+        watched.addListener((p, before, after) -> draw());
+    }
+
+    /** The pages; null while there are none. */
+    public ReadOnlyObjectProperty<Drawing> drawingProperty() {
+        return drawing.getReadOnlyProperty();
+    }
+
+    /** Paper of the preview and of the export. */
+    public ObjectProperty<Paper> paperProperty() {
+        return paper;
+    }
+
+    /** Whether the pages are on view. */
+    public BooleanProperty watchedProperty() {
+        return watched;
+    }
+
+    /** Number of the page on view, from 0. */
+    public IntegerProperty pageProperty() {
+        return page;
+    }
+
+    private void draw() {
+        int ticket = wanted.incrementAndGet();
+        Optional<PathResult> result = results.pathResult();
+        if (!watched.get() || result.isEmpty()) {
+            return;
+        }
+        Assessment assessment = results.assessmentProperty().get();
+        UnitSystem units = assessment.project().units();
+        Paper on = paper.get();
+        runner.run(
+                progress -> new PathDrawing(assessment, result.get(), on, units, measure).draw(),
+                drawn -> {
+                    if (ticket == wanted.get()) {
+                        page.set(Math.min(page.get(), drawn.pages().size() - 1));
+                        drawing.set(drawn);
+                    }
+                },
+                e -> message.set(new Message(true, Texts.of("problem.unexpected", e.toString()))));
+    }
+}

@@ -1,0 +1,193 @@
+package hushmaze.app.model;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.Assessor;
+import hushmaze.assess.PathResult;
+import hushmaze.project.Box;
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.size.LayoutRules;
+import hushmaze.size.NoBox;
+import hushmaze.size.Proposal;
+import hushmaze.size.Relaxation;
+import hushmaze.work.Progress;
+import hushmaze.work.TaskRunner;
+import hushmaze.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+/**
+ * What the program says about the project: recomputed after every edit, away from the window's thread. Results of a
+ * project that was edited since are dropped; the older ones stay and are marked until the new ones are there.
+ */
+public final class ResultModel {
+    /** How the results stand to the project. */
+    public enum State {
+        COMPUTING,
+        CURRENT,
+        /** There are none for the project as it is. */
+        FAILED
+    }
+
+    private final EditModel edit;
+    private final TaskRunner runner;
+    private final ObjectProperty<Message> message;
+    private final AtomicInteger wanted = new AtomicInteger();
+    private final ReadOnlyObjectWrapper<Assessment> assessment = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.COMPUTING);
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper layingOut = new ReadOnlyBooleanWrapper();
+
+    ResultModel(EditModel edit, TaskRunner runner, ObjectProperty<Message> message) {
+        this.edit = edit;
+        this.runner = runner;
+        this.message = message;
+        edit.projectProperty().addListener((p, before, after) -> follow());
+    }
+
+    /** The newest results, perhaps of an older state of the project; null before the first. */
+    public ReadOnlyObjectProperty<Assessment> assessmentProperty() {
+        return assessment.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<State> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    /** Why there are no results for the project as it is; empty otherwise. */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /** Whether a box is being laid out. */
+    public ReadOnlyBooleanProperty layingOutProperty() {
+        return layingOut.getReadOnlyProperty();
+    }
+
+    /** The result of the path that is looked at, if there is one. */
+    public Optional<PathResult> pathResult() {
+        Assessment shown = assessment.get();
+        boolean there = shown != null && edit.path() < shown.paths().size();
+        return there ? Optional.of(shown.paths().get(edit.path())) : Optional.empty();
+    }
+
+    /** Forgets the results of another project and computes those of the present one. */
+    void begin() {
+        assessment.set(null);
+        follow();
+    }
+
+    private void follow() {
+        problem.set("");
+        int ticket = wanted.incrementAndGet();
+        Project asked = edit.project();
+        if (assessment.get() != null && assessment.get().project().equals(asked)) {
+            state.set(State.CURRENT);
+            return;
+        }
+        state.set(State.COMPUTING);
+        runner.run(
+                progress -> assess(asked, whileWanted(progress, ticket)), result -> take(result, asked, ticket), e -> {
+                    if (ticket == wanted.get()) {
+                        problem.set(explain(e, asked));
+                        state.set(State.FAILED);
+                    }
+                });
+    }
+
+    private void take(Assessment result, Project asked, int ticket) {
+        if (ticket == wanted.get()) {
+            assessment.set(result);
+            state.set(State.CURRENT);
+            edit.amend(asked, result.project());
+        }
+    }
+
+    private Progress whileWanted(Progress progress, int ticket) {
+        return (fraction, doing) -> {
+            progress.check(fraction, doing);
+            if (ticket != wanted.get()) {
+                throw new Progress.Cancelled();
+            }
+        };
+    }
+
+    /** The results of a project; boxes it leaves open are laid out first. */
+    static Assessment assess(Project project, Progress progress) {
+        progress.check(0, project.name());
+        return Assessor.assess(LayoutRules.complete(project, progress), progress);
+    }
+
+    /** Lays out a box for the path that is looked at from what is wished for it. */
+    public void layOut() {
+        if (layingOut.get()) {
+            return;
+        }
+        layingOut.set(true);
+        message.set(null);
+        Project asked = edit.project();
+        int path = edit.path();
+        runner.run(
+                progress -> new LayoutRules(asked).propose(path, progress),
+                proposal -> {
+                    layingOut.set(false);
+                    take(proposal, asked, path);
+                },
+                e -> {
+                    layingOut.set(false);
+                    message.set(new Message(true, explain(e, asked)));
+                });
+    }
+
+    private void take(Proposal proposal, Project asked, int path) {
+        VentPath old = asked.paths().get(path);
+        if (!asked.equals(edit.project())) {
+            message.set(new Message(false, Texts.of("layout.changedMeanwhile")));
+        } else if (proposal.box().isEmpty()) {
+            String head = Texts.of("layout.none", old.name());
+            message.set(new Message(true, noBox(head, proposal, asked)));
+        } else if (proposal.box().get().equals(old.box())) {
+            message.set(new Message(false, Texts.of("layout.same")));
+        } else {
+            place(proposal.box().get(), path);
+            String text = proposal.quietEnough() ? "layout.done" : "layout.notQuiet";
+            message.set(new Message(false, Texts.of(text, old.name(), String.valueOf(proposal.tried()))));
+        }
+    }
+
+    private void place(Box box, int path) {
+        edit.edit(Texts.of("edit.layOut"), p -> {
+            List<VentPath> paths = new ArrayList<>(p.paths());
+            paths.set(path, paths.get(path).withBox(box));
+            return p.withPaths(paths);
+        });
+    }
+
+    private static String explain(Exception e, Project project) {
+        if (e instanceof NoBox none) {
+            return noBox(Texts.of("layout.none", none.path()), none.proposal(), project);
+        }
+        return e instanceof InvalidValue ? e.getMessage() : Texts.of("problem.unexpected", e.toString());
+    }
+
+    private static String noBox(String head, Proposal proposal, Project project) {
+        Wording wording = new Wording(project.units());
+        List<Relaxation> ways = proposal.relaxations();
+        return ways.isEmpty()
+                ? head + "\n" + wording.text("relax.none")
+                : ways.stream()
+                        .map(wording::relaxation)
+                        .collect(Collectors.joining("\n• ", head + " " + Texts.of("layout.wouldHelp") + "\n• ", ""));
+    }
+}

@@ -1,0 +1,81 @@
+package hushmaze.app.sheet;
+
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Page;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javafx.css.CssMetaData;
+import javafx.css.StyleableProperty;
+import javafx.css.StyleablePropertyFactory;
+import javafx.css.Styleable;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+
+/**
+ * Shows one page as large as the room allows, painted anew at every size. Its colours are the style sheet's: {@code
+ * -ink-black}, {@code -ink-grey} and so on, one for each ink; {@code -ink-white} is the paper.
+ */
+public final class PageCanvas extends Region {
+    /** Pixels to a millimetre at which the lettering of a page made for the screen is easily read. */
+    private static final double SCREEN_SCALE = 4.1;
+    private static final double LEAST = 60;
+    private static final StyleablePropertyFactory<PageCanvas> STYLES =
+            new StyleablePropertyFactory<>(Region.getClassCssMetaData());
+
+    private final Canvas canvas = new Canvas();
+    private final Map<Ink, StyleableProperty<Color>> inks = new EnumMap<>(Ink.class);
+    private PageSource source;
+
+    public PageCanvas() {
+        getStyleClass().add("page-canvas");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setMinSize(LEAST, LEAST);
+        for (Ink ink : Ink.values()) {
+            String name = ink.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            inks.put(ink, STYLES.createStyleableColorProperty(
+                    this, "ink-" + name, "-ink-" + name, c -> c.inks.get(ink), Color.web(ink.hex())));
+        }
+        inks.values().forEach(p -> ((javafx.beans.Observable) p).addListener(o -> requestLayout()));
+        getChildren().add(canvas);
+    }
+
+    /** What is shown; null for nothing. */
+    public void setSource(PageSource source) {
+        this.source = source;
+        requestLayout();
+    }
+
+    @Override
+    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+        return STYLES.getCssMetaData();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = snapSizeX(getWidth());
+        double height = snapSizeY(getHeight());
+        canvas.setWidth(width);
+        canvas.setHeight(height);
+        GraphicsContext to = canvas.getGraphicsContext2D();
+        to.clearRect(0, 0, width, height);
+        if (source == null || width < LEAST || height < LEAST) {
+            return;
+        }
+        Page page = source.page(width / SCREEN_SCALE, height / SCREEN_SCALE);
+        double scale = Math.min(width / page.width(), height / page.height());
+        double left = Math.round((width - page.width() * scale) / 2);
+        double top = Math.round((height - page.height() * scale) / 2);
+        to.setFill(colour(Ink.WHITE));
+        to.fillRect(left, top, page.width() * scale, page.height() * scale);
+        new PagePainter(to, page, scale, left, top, this::colour).paint();
+    }
+
+    private Color colour(Ink ink) {
+        return inks.get(ink).getValue();
+    }
+}

@@ -1,0 +1,166 @@
+package hushmaze.app.verdict;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.ResultModel.State;
+import hushmaze.app.model.Texts;
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.Severity;
+import hushmaze.wording.Wording;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** What the program says of the project: the room, four sentences for each path, and the notices by severity. */
+public final class VerdictColumn extends VBox {
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+    private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+    private static final List<Severity> ORDER = List.of(Severity.STOP, Severity.WARNING, Severity.NOTE);
+    private static final double MOST = 0.72;
+
+    private final Designer designer;
+    private final Label state = new Label();
+    private final Label problem = new Label();
+    private final VBox verdicts = new VBox();
+    private final VBox notices = new VBox();
+
+    public VerdictColumn(Designer designer) {
+        this.designer = designer;
+        getStyleClass().add("verdict-column");
+        Label heading = new Label(Texts.of("verdict.heading"));
+        heading.getStyleClass().add("column-heading");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        state.getStyleClass().add("state");
+        state.setId("state");
+        HBox top = new HBox(heading, gap, state);
+        top.setAlignment(Pos.BASELINE_LEFT);
+        problem.setWrapText(true);
+        problem.setMinHeight(Region.USE_PREF_SIZE);
+        problem.getStyleClass().add("entry-wrong");
+        problem.setId("problem");
+        verdicts.getStyleClass().add("verdicts");
+        verdicts.setId("verdicts");
+        notices.getStyleClass().add("notices");
+        Label noticeHeading = new Label(Texts.of("notices.heading"));
+        noticeHeading.getStyleClass().add("column-heading");
+        ScrollPane upper = scroll(verdicts);
+        upper.maxHeightProperty().bind(heightProperty().multiply(MOST));
+        verdicts.heightProperty().addListener((p, before, now) -> upper.setPrefHeight(now.doubleValue() + 2));
+        upper.setMinHeight(0);
+        ScrollPane lower = scroll(notices);
+        VBox.setVgrow(lower, Priority.ALWAYS);
+        getChildren().addAll(top, problem, upper, noticeHeading, lower);
+        designer.results().assessmentProperty().addListener((p, before, after) -> show());
+        designer.results().stateProperty().addListener((p, before, after) -> showState());
+        designer.results().problemProperty().addListener((p, before, after) -> showState());
+        designer.edit().pathProperty().addListener((p, before, after) -> show());
+        show();
+        showState();
+    }
+
+    private static ScrollPane scroll(Node content) {
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        return scroll;
+    }
+
+    private void showState() {
+        State now = designer.results().stateProperty().get();
+        state.setText(Texts.word(now));
+        String why = designer.results().problemProperty().get();
+        problem.setText(why);
+        problem.setVisible(!why.isEmpty());
+        problem.setManaged(!why.isEmpty());
+        for (Node node : List.of(verdicts, notices, state)) {
+            node.pseudoClassStateChanged(STALE, now != State.CURRENT);
+        }
+    }
+
+    private void show() {
+        verdicts.getChildren().clear();
+        notices.getChildren().clear();
+        Assessment all = designer.results().assessmentProperty().get();
+        if (all == null) {
+            return;
+        }
+        Wording wording = new Wording(all.project().units());
+        VBox room = new VBox(
+                name(Texts.of("verdict.room")),
+                sentence(
+                        wording.room(all.room(), all.project().room().target())));
+        room.getStyleClass().add("verdict-block");
+        verdicts.getChildren().add(room);
+        for (int i = 0; i < all.paths().size(); i++) {
+            verdicts.getChildren().add(path(all.paths().get(i), wording, i == designer.edit().path()));
+        }
+        designer.results().pathResult().ifPresent(path -> showNotices(path, all, wording));
+    }
+
+    private static Node path(PathResult path, Wording wording, boolean chosen) {
+        VBox block = new VBox(name(path.path().name()));
+        block.getStyleClass().add("verdict-block");
+        block.pseudoClassStateChanged(CHOSEN, chosen);
+        boolean[] good = {
+            path.quiet().ok(), path.air().ok(), path.fits().ok(), path.buildable().ok()
+        };
+        List<String> sentences = wording.verdicts(path);
+        for (int i = 0; i < good.length; i++) {
+            Label words = sentence(sentences.get(i));
+            HBox.setHgrow(words, Priority.ALWAYS);
+            HBox line = new HBox(new Mark(good[i]), words);
+            line.getStyleClass().add("verdict-line");
+            block.getChildren().add(line);
+        }
+        return block;
+    }
+
+    /** Notices of the path looked at and of the room, the gravest first; the same sentence once. */
+    private void showNotices(PathResult path, Assessment all, Wording wording) {
+        for (Severity severity : ORDER) {
+            Set<String> sentences = new LinkedHashSet<>();
+            for (List<Notice> some : List.of(path.notices(), all.notices())) {
+                some.stream()
+                        .filter(n -> n.severity() == severity)
+                        .map(wording::notice)
+                        .forEach(sentences::add);
+            }
+            for (String text : sentences) {
+                Label word = new Label(Texts.word(severity));
+                word.getStyleClass().addAll("severity", Texts.of("severity.style." + severity));
+                word.setMinWidth(Region.USE_PREF_SIZE);
+                Label words = sentence(text);
+                HBox.setHgrow(words, Priority.ALWAYS);
+                HBox line = new HBox(word, words);
+                line.getStyleClass().add("notice-line");
+                notices.getChildren().add(line);
+            }
+        }
+    }
+
+    private static Label name(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.getStyleClass().add("block-name");
+        return label;
+    }
+
+    private static Label sentence(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().add("sentence");
+        return label;
+    }
+}

@@ -1,0 +1,106 @@
+package hushmaze.app.window;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.FileModel;
+import hushmaze.app.model.Message;
+import hushmaze.app.model.Texts;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.store.SampleProjects;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What the menus do, with the questions that have to be asked on the way. */
+public final class Commands {
+    private final Designer designer;
+    private final FileModel files;
+    private final Questions questions;
+
+    public Commands(Designer designer, Questions questions) {
+        this.designer = designer;
+        this.files = designer.files();
+        this.questions = questions;
+    }
+
+    /** The first project of the session: a file if one was named, else the first sample, or what was left unsaved. */
+    public void begin(Optional<Path> file) {
+        if (file.isPresent() && openOrRestore(file.get())) {
+            return;
+        }
+        Message problem = designer.messageProperty().get();
+        boolean restored = files.hasLeftover(null)
+                && questions.restore(Texts.of("ask.restore.unnamed"))
+                && files.restore(null);
+        if (!restored) {
+            files.newFrom(SampleProjects.DEFAULT);
+        }
+        if (problem != null) {
+            designer.messageProperty().set(problem);
+        }
+    }
+
+    void newFrom(String sample) {
+        if (mayLeave()) {
+            files.newFrom(sample);
+        }
+    }
+
+    void open() {
+        if (mayLeave()) {
+            questions.fileToOpen().ifPresent(this::openOrRestore);
+        }
+    }
+
+    private boolean openOrRestore(Path file) {
+        boolean restored = files.hasLeftover(file) && questions.restore(file.toString()) && files.restore(file);
+        return restored || files.open(file);
+    }
+
+    boolean save() {
+        return files.fileProperty().get() == null ? saveAs() : files.save();
+    }
+
+    boolean saveAs() {
+        Optional<Path> to = questions.fileToSave(designer.edit().project().name());
+        return to.isPresent() && files.saveAs(to.get());
+    }
+
+    void export() {
+        questions
+                .folderForDocuments()
+                .filter(folder -> isEmpty(folder) || questions.mayReplaceIn(folder))
+                .ifPresent(folder ->
+                        files.export(folder, designer.pages().paperProperty().get()));
+    }
+
+    private static boolean isEmpty(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return true;
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.findAny().isEmpty();
+        } catch (IOException e) {
+            // The export itself will meet the same trouble, and tell.
+            return true;
+        }
+    }
+
+    void switchUnits() {
+        boolean inch = designer.edit().project().units() == UnitSystem.INCH;
+        designer.edit().setUnits(inch ? UnitSystem.METRIC : UnitSystem.INCH);
+    }
+
+    /** Whether the project at hand may be left: saved, or its changes given up. */
+    public boolean mayLeave() {
+        if (!files.isUnsaved()) {
+            return true;
+        }
+        return switch (questions.unsaved(designer.edit().project().name())) {
+            case SAVE -> save();
+            case DROP -> true;
+            case CANCEL -> false;
+        };
+    }
+}

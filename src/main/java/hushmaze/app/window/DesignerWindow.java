@@ -1,0 +1,105 @@
+package hushmaze.app.window;
+
+import hushmaze.app.entry.EntryColumn;
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.Texts;
+import hushmaze.app.sheet.ScreenFonts;
+import hushmaze.app.verdict.VerdictColumn;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+
+/** The window: wishes on the left, what comes of them in the middle, the verdict on the right. */
+public final class DesignerWindow {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+    private static final double LEAST_WIDTH = 1080;
+    private static final double LEAST_HEIGHT = 640;
+
+    private final Designer designer;
+    private final Commands commands;
+    private final Stage stage;
+    private final Scene scene;
+
+    public DesignerWindow(Designer designer, Commands commands, Stage stage) {
+        ScreenFonts.load();
+        this.designer = designer;
+        this.commands = commands;
+        this.stage = stage;
+        BorderPane root = new BorderPane();
+        root.getStyleClass().add("designer");
+        this.scene = new Scene(root, WIDTH, HEIGHT);
+        Theme theme = new Theme(scene);
+        Views views = new Views(designer);
+        MenuBar menus = new Menus(designer, commands, theme, views, this::close).bar();
+        root.setTop(new VBox(menus, bar(theme), new MessageStrip(designer.messageProperty())));
+        root.setCenter(columns(views));
+    }
+
+    /** Shows the window. */
+    public void show() {
+        stage.titleProperty().bind(designer.titleProperty());
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
+        stage.setScene(scene);
+        stage.setOnCloseRequest(e -> {
+            if (!commands.mayLeave()) {
+                e.consume();
+            }
+        });
+        stage.show();
+    }
+
+    private void close() {
+        if (commands.mayLeave()) {
+            stage.close();
+        }
+    }
+
+    private HBox bar(Theme theme) {
+        PathChooser paths = new PathChooser(designer);
+        HBox.setHgrow(paths, Priority.ALWAYS);
+        Button undo = button("bar.undo", designer.edit()::undo);
+        undo.disableProperty().bind(designer.edit().undoableProperty().isEmpty());
+        Button redo = button("bar.redo", designer.edit()::redo);
+        redo.disableProperty().bind(designer.edit().redoableProperty().isEmpty());
+        Button export = button("bar.export", commands::export);
+        export.disableProperty().bind(designer.files().exportingProperty());
+        HBox bar = new HBox(
+                paths,
+                undo,
+                redo,
+                button("bar.units", commands::switchUnits),
+                button("bar.theme", () -> theme.darkProperty().set(!theme.darkProperty().get())),
+                export);
+        bar.getStyleClass().add("top-bar");
+        return bar;
+    }
+
+    private static Button button(String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(key.replace('.', '-'));
+        button.setTooltip(new Tooltip(Texts.of(key + ".tip")));
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private SplitPane columns(Views views) {
+        EntryColumn entries = new EntryColumn(designer);
+        VerdictColumn verdict = new VerdictColumn(designer);
+        SplitPane columns = new SplitPane(entries, views, verdict);
+        SplitPane.setResizableWithParent(entries, false);
+        SplitPane.setResizableWithParent(verdict, false);
+        columns.setDividerPositions(0.255, 0.725);
+        return columns;
+    }
+}

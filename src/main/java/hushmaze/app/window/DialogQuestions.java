@@ -1,0 +1,85 @@
+package hushmaze.app.window;
+
+import hushmaze.app.model.Texts;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.ButtonType;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+
+/** Asks in dialogs over the window. */
+public final class DialogQuestions implements Questions {
+    private static final String ENDING = ".json";
+
+    private final Stage stage;
+
+    public DialogQuestions(Stage stage) {
+        this.stage = stage;
+    }
+
+    @Override
+    public Optional<Path> fileToOpen() {
+        return Optional.ofNullable(files("ask.open").showOpenDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public Optional<Path> fileToSave(String projectName) {
+        FileChooser chooser = files("ask.save");
+        chooser.setInitialFileName(projectName.strip().replaceAll("[^\\p{L}\\p{N}._-]+", "-") + ENDING);
+        return Optional.ofNullable(chooser.showSaveDialog(stage))
+                .map(File::toPath)
+                .map(p -> p.toString().contains(".") ? p : Path.of(p + ENDING));
+    }
+
+    private static FileChooser files(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of(title));
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(Texts.of("ask.projects"), "*" + ENDING),
+                        new FileChooser.ExtensionFilter(Texts.of("ask.allFiles"), "*"));
+        return chooser;
+    }
+
+    @Override
+    public Optional<Path> folderForDocuments() {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(Texts.of("ask.folder"));
+        return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public boolean mayReplaceIn(Path folder) {
+        ButtonType go = new ButtonType(Texts.of("ask.replace.yes"), ButtonData.OK_DONE);
+        return ask("ask.replace", folder.toString(), go, ButtonType.CANCEL) == go;
+    }
+
+    @Override
+    public Unsaved unsaved(String projectName) {
+        ButtonType save = new ButtonType(Texts.of("ask.unsaved.save"), ButtonData.YES);
+        ButtonType drop = new ButtonType(Texts.of("ask.unsaved.drop"), ButtonData.NO);
+        ButtonType answer = ask("ask.unsaved", projectName, save, drop, ButtonType.CANCEL);
+        return answer == save ? Unsaved.SAVE : answer == drop ? Unsaved.DROP : Unsaved.CANCEL;
+    }
+
+    @Override
+    public boolean restore(String what) {
+        ButtonType yes = new ButtonType(Texts.of("ask.restore.yes"), ButtonData.YES);
+        ButtonType no = new ButtonType(Texts.of("ask.restore.no"), ButtonData.NO);
+        return ask("ask.restore", what, yes, no) == yes;
+    }
+
+    private ButtonType ask(String key, String about, ButtonType... answers) {
+        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Texts.of(key + ".words", about), answers);
+        alert.setTitle(Texts.of(key));
+        alert.setHeaderText(Texts.of(key));
+        if (stage.isShowing()) {
+            alert.initOwner(stage);
+        }
+        return alert.showAndWait().orElse(ButtonType.CANCEL);
+    }
+}

@@ -1,0 +1,112 @@
+package hushmaze.app.window;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.Texts;
+import hushmaze.store.SampleProjects;
+import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableStringValue;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCombination;
+
+/** The menu bar, with mnemonics and keys for everything. */
+final class Menus {
+    private final Designer designer;
+    private final Commands commands;
+    private final Theme theme;
+    private final Views views;
+    private final Runnable close;
+
+    Menus(Designer designer, Commands commands, Theme theme, Views views, Runnable close) {
+        this.designer = designer;
+        this.commands = commands;
+        this.theme = theme;
+        this.views = views;
+        this.close = close;
+    }
+
+    MenuBar bar() {
+        MenuBar bar = new MenuBar(file(), edit(), view());
+        bar.setId("menus");
+        return bar;
+    }
+
+    private Menu file() {
+        Menu samples = new Menu(Texts.of("menu.new"));
+        samples.setId("menu-new");
+        List<String> names = SampleProjects.names();
+        for (int i = 0; i < names.size(); i++) {
+            String sample = names.get(i);
+            MenuItem one = new MenuItem(Texts.find("sample." + sample).orElse(sample));
+            one.setOnAction(e -> commands.newFrom(sample));
+            if (i == 0) {
+                one.setAccelerator(KeyCombination.valueOf("Shortcut+N"));
+            }
+            samples.getItems().add(one);
+        }
+        MenuItem export = item("menu.export", "Shortcut+E", commands::export);
+        export.disableProperty().bind(designer.files().exportingProperty());
+        Menu menu = new Menu(Texts.of("menu.file"));
+        menu.getItems()
+                .addAll(
+                        samples,
+                        item("menu.open", "Shortcut+O", commands::open),
+                        item("menu.save", "Shortcut+S", commands::save),
+                        item("menu.saveAs", "Shortcut+Shift+S", commands::saveAs),
+                        new SeparatorMenuItem(),
+                        export,
+                        new SeparatorMenuItem(),
+                        item("menu.close", "Shortcut+Q", close));
+        return menu;
+    }
+
+    private Menu edit() {
+        MenuItem undo = item("menu.undo", "Shortcut+Z", designer.edit()::undo);
+        MenuItem redo = item("menu.redo", "Shortcut+Y", designer.edit()::redo);
+        follow(undo, "menu.undo", designer.edit().undoableProperty());
+        follow(redo, "menu.redo", designer.edit().redoableProperty());
+        MenuItem layOut = item("menu.layOut", "Shortcut+L", designer.results()::layOut);
+        layOut.disableProperty().bind(designer.results().layingOutProperty());
+        Menu menu = new Menu(Texts.of("menu.edit"));
+        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), layOut);
+        return menu;
+    }
+
+    private static void follow(MenuItem item, String key, ObservableStringValue what) {
+        item.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> what.get().isEmpty() ? Texts.of(key) : Texts.of(key + ".what", what.get()), what));
+        item.disableProperty().bind(Bindings.createBooleanBinding(() -> what.get().isEmpty(), what));
+    }
+
+    private Menu view() {
+        Menu menu = new Menu(Texts.of("menu.view"));
+        for (int i = 0; i < Views.NAMES.size(); i++) {
+            int number = i;
+            menu.getItems()
+                    .add(item("view." + Views.NAMES.get(i), "Shortcut+" + (i + 1), () -> views.show(number)));
+        }
+        CheckMenuItem dark = new CheckMenuItem(Texts.of("menu.dark"));
+        dark.selectedProperty().bindBidirectional(theme.darkProperty());
+        dark.setAccelerator(KeyCombination.valueOf("Shortcut+D"));
+        menu.getItems()
+                .addAll(
+                        new SeparatorMenuItem(),
+                        item("menu.units", "Shortcut+U", commands::switchUnits),
+                        dark);
+        return menu;
+    }
+
+    private static MenuItem item(String key, String keys, Runnable action) {
+        MenuItem item = new MenuItem(Texts.of(key));
+        item.setMnemonicParsing(true);
+        item.setId(key.replace('.', '-'));
+        item.setAccelerator(KeyCombination.valueOf(keys));
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+}

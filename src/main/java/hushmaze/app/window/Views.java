@@ -1,0 +1,66 @@
+package hushmaze.app.window;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.Texts;
+import hushmaze.app.sheet.DrawingView;
+import hushmaze.app.sheet.PagesView;
+import hushmaze.app.solid.SolidPane;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The same result seen in several ways, one at a time. */
+final class Views extends VBox {
+    /** Keys of the views' texts, in their order. */
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "pages");
+
+    private final ToggleGroup choice = new ToggleGroup();
+    private final StackPane stage = new StackPane();
+    private final List<Node> views;
+
+    Views(Designer designer) {
+        getStyleClass().add("views");
+        views = List.of(
+                new DrawingView(designer, Texts.of("view.sections"), pages -> pages::sections),
+                new SolidPane(designer),
+                new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
+                new PagesView(designer));
+        HBox buttons = new HBox();
+        buttons.getStyleClass().add("view-choice");
+        for (int i = 0; i < NAMES.size(); i++) {
+            ToggleButton button = new ToggleButton(Texts.of("view." + NAMES.get(i)));
+            button.setMnemonicParsing(true);
+            button.setId("view-" + NAMES.get(i));
+            button.setTooltip(new Tooltip(Texts.of("view." + NAMES.get(i) + ".tip")));
+            button.setToggleGroup(choice);
+            buttons.getChildren().add(button);
+        }
+        stage.getChildren().addAll(views);
+        stage.getStyleClass().add("view-stage");
+        stage.setMinSize(0, 0);
+        VBox.setVgrow(stage, Priority.ALWAYS);
+        getChildren().addAll(buttons, stage);
+        choice.selectedToggleProperty().addListener((p, before, after) -> {
+            if (after == null) {
+                before.setSelected(true);
+                return;
+            }
+            int number = choice.getToggles().indexOf(after);
+            for (int i = 0; i < views.size(); i++) {
+                views.get(i).setVisible(i == number);
+            }
+            designer.pages().watchedProperty().set(NAMES.get(number).equals("pages"));
+        });
+        show(0);
+    }
+
+    void show(int number) {
+        choice.getToggles().get(number).setSelected(true);
+    }
+}

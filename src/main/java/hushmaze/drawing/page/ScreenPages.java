@@ -1,0 +1,121 @@
+package hushmaze.drawing.page;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.drawing.Anchor;
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Page;
+import hushmaze.drawing.Paper;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.Lettering;
+import hushmaze.drawing.draft.Scale;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
+import hushmaze.wording.Wording;
+import java.util.List;
+import java.util.function.Function;
+
+/** Single views of one path for a screen: as on the printed pages, but without frame and title block, and of any size. */
+public final class ScreenPages {
+    private static final double MARGIN = 4;
+    private static final double BETWEEN = 8;
+    private static final int SMALLEST_PICTURE = 200;
+
+    private final Job job;
+
+    /**
+     * @param result one of the assessment's paths
+     * @param units of all figures
+     * @param measure widths of texts
+     */
+    public ScreenPages(Assessment assessment, PathResult result, UnitSystem units, TextMeasure measure) {
+        this.job = new Job(assessment, result, Paper.A4, units, new Wording(units), measure);
+    }
+
+    /** Plan and cross section with their dimensions, as large as the room allows, mm. */
+    public Page sections(double width, double height) {
+        return views(Labels.of("view.plan"), width, height, scale -> {
+            BoxViews box = new BoxViews(job);
+            return List.of(box.plan(scale), box.crossSection(scale));
+        });
+    }
+
+    /** The faces with openings in them, seen from outside. */
+    public Page faces(double width, double height) {
+        return views(Labels.of("arrangement.title"), width, height, scale -> {
+            BoxViews box = new BoxViews(job);
+            return box.facesWithPorts().stream()
+                    .map(face -> box.elevation(face, scale))
+                    .toList();
+        });
+    }
+
+    /** Noise at the microphone with and without the box, above the reduction by the box. */
+    public Page spectra(double width, double height) {
+        SummaryPages charts = new SummaryPages(job);
+        Sketch sketch = new Sketch();
+        double each = (height - 2 * MARGIN - BETWEEN) / 2;
+        double room = width - 2 * MARGIN;
+        chart(sketch, Labels.of("summary.levels"), MARGIN, each, h -> charts.levels().draw(room, h));
+        chart(sketch, Labels.of("summary.loss"), MARGIN + each + BETWEEN, each, h -> charts.losses()
+                .draw(room, h));
+        return page(Labels.of("summary.levels"), width, height, sketch);
+    }
+
+    private static void chart(Sketch on, String title, double y, double height, Function<Double, Sketch> chart) {
+        on.text(MARGIN, y + Lettering.HEADING, title, Lettering.HEADING, Weight.SEMIBOLD, Anchor.START, Ink.BLACK);
+        double below = Lettering.HEADING * Lettering.LEADING + 1.5;
+        on.add(chart.apply(height - below), MARGIN, y + below);
+    }
+
+    private Page views(String title, double width, double height, Function<Scale, List<Sketch>> views) {
+        for (int denominator = largest(width, height); denominator < SMALLEST_PICTURE; denominator++) {
+            List<Sketch> drawn = views.apply(new Scale(denominator));
+            for (boolean stacked : new boolean[] {false, true}) {
+                Sketch all = together(drawn, stacked);
+                Bounds bounds = all.bounds(job.measure());
+                if (bounds.width() <= width - 2 * MARGIN && bounds.height() <= height - 2 * MARGIN) {
+                    return centred(title, width, height, all, bounds);
+                }
+            }
+        }
+        // Too little room for the lettering itself: a larger page, which the screen shows smaller.
+        return views(title, 2 * width, 2 * height, views);
+    }
+
+    /** Larger pictures than this cannot fit, whatever the lettering takes. */
+    private int largest(double width, double height) {
+        Cuboid outer = job.result().solid().outer();
+        double across = Math.min(outer.size(Axis.X), outer.size(Axis.Y)) * 1000 / width;
+        double up = Math.min(outer.size(Axis.Y), outer.size(Axis.Z)) * 1000 / height;
+        return Math.max(1, (int) Math.floor(Math.max(across, up)));
+    }
+
+    private Sketch together(List<Sketch> views, boolean stacked) {
+        Sketch all = new Sketch();
+        double at = 0;
+        double middle = Double.NaN;
+        for (Sketch view : views) {
+            Bounds b = view.bounds(job.measure());
+            double centre = stacked ? b.centreX() : b.centreY();
+            middle = Double.isNaN(middle) ? centre : middle;
+            all.add(view, stacked ? middle - centre : at - b.x0(), stacked ? at - b.y0() : middle - centre);
+            at += (stacked ? b.height() : b.width()) + BETWEEN;
+        }
+        return all;
+    }
+
+    private Page centred(String title, double width, double height, Sketch all, Bounds bounds) {
+        Sketch placed = new Sketch().add(all, width / 2 - bounds.centreX(), height / 2 - bounds.centreY());
+        return page(title, width, height, placed);
+    }
+
+    private Page page(String title, double width, double height, Sketch sketch) {
+        return new Page(title, width, height, job.paper().thinLine(), sketch.shapes());
+    }
+}
