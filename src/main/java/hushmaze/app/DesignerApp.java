@@ -26,7 +26,8 @@ public final class DesignerApp extends Application {
         designer = new Designer(runner, Presets.load(), new FontMeasure(), unnamed);
         Commands commands = new Commands(designer, new DialogQuestions(stage));
         new DesignerWindow(designer, commands, stage).show();
-        commands.begin(getParameters().getRaw().stream().findFirst().map(Path::of).map(Path::toAbsolutePath));
+        commands.begin(
+                getParameters().getRaw().stream().findFirst().map(Path::of).map(Path::toAbsolutePath));
     }
 
     @Override

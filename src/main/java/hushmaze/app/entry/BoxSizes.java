@@ -6,7 +6,6 @@ import hushmaze.project.Box;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -58,7 +57,7 @@ final class BoxSizes implements Entry {
     }
 
     @Override
-    public Node node() {
+    public VBox node() {
         return content;
     }
 

@@ -16,12 +16,21 @@ final class Entries {
         this.edit = edit;
     }
 
-    /** A number in any unit, or a text. */
+    /** A number in any unit. */
     Entry typed(String name) {
+        return typed(name, false);
+    }
+
+    /** A text. */
+    Entry text(String name) {
+        return typed(name, true);
+    }
+
+    private Entry typed(String name, boolean wide) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + name);
         return new TypedEntry(
-                name, false, () -> edit.shown(field), () -> isThere(field), text -> edit.enter(field, label, text));
+                name, wide, () -> edit.shown(field), () -> isThere(field), text -> edit.enter(field, label, text));
     }
 
     /** Values of all bands. */
@@ -60,9 +69,7 @@ final class Entries {
         Field field = Field.of(name);
         String label = Texts.of("entry." + name);
         return new SwitchEntry(
-                name,
-                () -> (Boolean) field.get(edit.project(), edit.path()),
-                value -> edit.set(field, label, value));
+                name, () -> (Boolean) field.get(edit.project(), edit.path()), value -> edit.set(field, label, value));
     }
 
     private boolean isThere(Field field) {

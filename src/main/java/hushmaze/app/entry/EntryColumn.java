@@ -41,7 +41,7 @@ public final class EntryColumn extends VBox {
         materials();
         BoxSizes box = new BoxSizes(designer, make);
         entries.add(box);
-        add("box", List.of(), new VBox(box.node()));
+        add("box", List.of(), box.node());
         groups.setExpandedPane(groups.getPanes().get(0));
         edit.projectProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
         edit.pathProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
@@ -71,7 +71,7 @@ public final class EntryColumn extends VBox {
         add(
                 "opening",
                 List.of(
-                        make.typed("path.name"),
+                        make.text("path.name"),
                         make.choice("path.purpose"),
                         make.choice("path.brief.opening.kind"),
                         make.choice("path.brief.opening.surface"),
@@ -86,7 +86,8 @@ public final class EntryColumn extends VBox {
 
     private void noise() {
         List<Noise> noises = presets.noises().stream().map(NoisePreset::noise).toList();
-        List<Target> targets = presets.targets().stream().map(TargetPreset::target).toList();
+        List<Target> targets =
+                presets.targets().stream().map(TargetPreset::target).toList();
         add(
                 "noise",
                 List.of(
@@ -140,18 +141,20 @@ public final class EntryColumn extends VBox {
     }
 
     private void add(String key, List<Entry> rows) {
-        add(key, rows, new VBox());
+        VBox content = new VBox();
+        content.getStyleClass().add("entry-group");
+        add(key, rows, content);
     }
 
     private void add(String key, List<Entry> rows, VBox content) {
-        content.getStyleClass().add("entry-group");
         Function<String, Label> words = text -> {
             Label label = new Label(text);
             label.setWrapText(true);
             label.getStyleClass().add("quiet-words");
             return label;
         };
-        Texts.find("group." + key + ".words").ifPresent(text -> content.getChildren().add(words.apply(text)));
+        Texts.find("group." + key + ".words")
+                .ifPresent(text -> content.getChildren().add(words.apply(text)));
         rows.forEach(row -> content.getChildren().add(row.node()));
         entries.addAll(rows);
         ScrollPane scroll = new ScrollPane(content);

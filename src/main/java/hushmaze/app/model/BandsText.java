@@ -61,8 +61,7 @@ public final class BandsText {
                     "");
         }
         double[] values = Arrays.stream(words)
-                .mapToDouble(w -> EntryText.parse(
-                        field.name(), w, list ? field.unit() : Unit.DECIBEL, project.units()))
+                .mapToDouble(w -> EntryText.parse(field.name(), w, list ? field.unit() : Unit.DECIBEL, project.units()))
                 .toArray();
         return list
                 ? Arrays.stream(values).boxed().toList()

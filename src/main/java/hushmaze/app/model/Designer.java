@@ -46,7 +46,9 @@ public final class Designer {
         Path file = files.fileProperty().get();
         String place = file == null ? Texts.of("title.noFile") : String.valueOf(file.getFileName());
         return Texts.of(
-                files.isUnsaved() ? "title.unsaved" : "title.saved", edit.project().name(), place);
+                files.isUnsaved() ? "title.unsaved" : "title.saved",
+                edit.project().name(),
+                place);
     }
 
     public EditModel edit() {

@@ -144,7 +144,8 @@ public final class EditModel {
         if (value == null || value instanceof String) {
             return Objects.toString(value, "");
         }
-        return EntryText.show(((Number) value).doubleValue(), field.unit(), project().units());
+        return EntryText.show(
+                ((Number) value).doubleValue(), field.unit(), project().units());
     }
 
     /** Shows all sizes in other units; an edit like any other. */

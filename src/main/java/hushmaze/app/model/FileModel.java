@@ -38,8 +38,7 @@ public final class FileModel {
     private boolean autosaveFails;
 
     /** @param unnamed stands in for the user's file, to keep work that has none yet */
-    FileModel(
-            EditModel edit, ResultModel results, TaskRunner runner, ObjectProperty<Message> message, Path unnamed) {
+    FileModel(EditModel edit, ResultModel results, TaskRunner runner, ObjectProperty<Message> message, Path unnamed) {
         this.edit = edit;
         this.results = results;
         this.runner = runner;
@@ -115,7 +114,8 @@ public final class FileModel {
 
     private void putAside(Path side) {
         try {
-            Files.move(side, side.resolveSibling(side.getFileName() + ".unusable"), StandardCopyOption.REPLACE_EXISTING);
+            Files.move(
+                    side, side.resolveSibling(side.getFileName() + ".unusable"), StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             message.set(new Message(true, Texts.of("file.autosaveFails", e.toString())));
         }
@@ -173,8 +173,8 @@ public final class FileModel {
                 e -> {
                     exporting.set(false);
                     boolean told = e instanceof ExportFailure || e instanceof InvalidValue;
-                    message.set(new Message(
-                            true, told ? e.getMessage() : Texts.of("problem.unexpected", e.toString())));
+                    message.set(
+                            new Message(true, told ? e.getMessage() : Texts.of("problem.unexpected", e.toString())));
                 });
     }
 

@@ -46,9 +46,7 @@ final class Materials {
                 old.board().equals(now.board()) ? box.baffleBoard() : now.board(),
                 old.baffleLayers() == now.baffleLayers() ? box.baffleLayers() : now.baffleLayers(),
                 old.liner().equals(now.liner()) ? box.liner() : now.liner(),
-                broad
-                        ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces())
-                        : faces,
+                broad ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces()) : faces,
                 box.inlet(),
                 box.outlet()));
     }

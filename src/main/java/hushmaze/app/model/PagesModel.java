@@ -21,7 +21,6 @@ import javafx.beans.property.SimpleObjectProperty;
 
 /** The pages of the document set of the path looked at, made only while somebody looks at them. */
 public final class PagesModel {
-    private final EditModel edit;
     private final ResultModel results;
     private final TaskRunner runner;
     private final TextMeasure measure;
@@ -38,7 +37,6 @@ public final class PagesModel {
             TaskRunner runner,
             TextMeasure measure,
             ObjectProperty<Message> message) {
-        this.edit = edit;
         this.results = results;
         this.runner = runner;
         this.measure = measure;

@@ -16,7 +16,9 @@ final class Refusal {
         String other = refused.field();
         String name = last(other).equals(own)
                 ? label
-                : Texts.find("field." + other).or(() -> Texts.find("field." + last(other))).orElse(other);
+                : Texts.find("field." + other)
+                        .or(() -> Texts.find("field." + last(other)))
+                        .orElse(other);
         String unit = refused.unit().isEmpty() ? "" : " " + refused.unit();
         return Texts.of("entry.refused", name, refused.given() + unit, refused.limit() + unit);
     }

@@ -13,7 +13,7 @@ import javafx.scene.layout.StackPane;
 /** A drawing of the path looked at, made to the room there is; a line of text while there is none. */
 public final class DrawingView extends StackPane {
     private final Designer designer;
-    private final Function<ScreenPages, PageSource> drawing;
+    private Function<ScreenPages, PageSource> drawing;
     private final PageCanvas canvas = new PageCanvas();
     private final Label nothing = new Label(Texts.of("view.nothingYet"));
 
@@ -33,13 +33,20 @@ public final class DrawingView extends StackPane {
         show();
     }
 
+    /** Shows another drawing of the same path. */
+    void show(String name, Function<ScreenPages, PageSource> other) {
+        canvas.setAccessibleText(name);
+        drawing = other;
+        show();
+    }
+
     private void show() {
         Optional<PathResult> result = designer.results().pathResult();
         nothing.setVisible(result.isEmpty());
         canvas.setVisible(result.isPresent());
         Assessment all = designer.results().assessmentProperty().get();
-        canvas.setSource(result.map(r -> drawing.apply(
-                        new ScreenPages(all, r, all.project().units(), designer.measure())))
+        canvas.setSource(result.map(
+                        r -> drawing.apply(new ScreenPages(all, r, all.project().units(), designer.measure())))
                 .orElse(null));
     }
 }

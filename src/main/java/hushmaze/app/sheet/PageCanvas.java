@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javafx.css.CssMetaData;
+import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
 import javafx.css.StyleablePropertyFactory;
-import javafx.css.Styleable;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -23,6 +23,7 @@ import javafx.scene.paint.Color;
 public final class PageCanvas extends Region {
     /** Pixels to a millimetre at which the lettering of a page made for the screen is easily read. */
     private static final double SCREEN_SCALE = 4.1;
+
     private static final double LEAST = 60;
     private static final StyleablePropertyFactory<PageCanvas> STYLES =
             new StyleablePropertyFactory<>(Region.getClassCssMetaData());
@@ -37,8 +38,10 @@ public final class PageCanvas extends Region {
         setMinSize(LEAST, LEAST);
         for (Ink ink : Ink.values()) {
             String name = ink.name().toLowerCase(Locale.ROOT).replace('_', '-');
-            inks.put(ink, STYLES.createStyleableColorProperty(
-                    this, "ink-" + name, "-ink-" + name, c -> c.inks.get(ink), Color.web(ink.hex())));
+            inks.put(
+                    ink,
+                    STYLES.createStyleableColorProperty(
+                            this, "ink-" + name, "-ink-" + name, c -> c.inks.get(ink), Color.web(ink.hex())));
         }
         inks.values().forEach(p -> ((javafx.beans.Observable) p).addListener(o -> requestLayout()));
         getChildren().add(canvas);

@@ -18,6 +18,8 @@ import javafx.scene.text.TextAlignment;
 final class PagePainter {
     private static final double THINNEST = 0.7;
     private static final double SAME = 1e-6;
+    /** Letters are set this many times larger and shrunk, or their distances would be rounded to whole pixels. */
+    private static final double ENLARGED = 10;
 
     private final GraphicsContext to;
     private final Page page;
@@ -31,8 +33,7 @@ final class PagePainter {
      * @param left of the page, pixels
      * @param top of the page, pixels
      */
-    PagePainter(
-            GraphicsContext to, Page page, double scale, double left, double top, Function<Ink, Color> colours) {
+    PagePainter(GraphicsContext to, Page page, double scale, double left, double top, Function<Ink, Color> colours) {
         this.to = to;
         this.page = page;
         this.scale = scale;
@@ -113,9 +114,8 @@ final class PagePainter {
         to.setStroke(colours.apply(stroke.ink()));
         to.setLineWidth(width(stroke));
         to.setLineCap(StrokeLineCap.BUTT);
-        to.setLineDashes(stroke.pattern().dashes().stream()
-                .mapToDouble(d -> d * scale)
-                .toArray());
+        to.setLineDashes(
+                stroke.pattern().dashes().stream().mapToDouble(d -> d * scale).toArray());
     }
 
     private void paint(Shape.Circle circle) {
@@ -133,18 +133,15 @@ final class PagePainter {
     }
 
     private void paint(Shape.Text text) {
-        to.setFont(ScreenFonts.of(text.weight(), text.size() * scale));
+        to.setFont(ScreenFonts.of(text.weight(), text.size() * ENLARGED));
         to.setFill(colours.apply(text.ink()));
         to.setTextAlign(alignment(text.anchor()));
-        double x = left + text.x() * scale;
-        double y = top + text.y() * scale;
-        if (!text.upwards()) {
-            to.fillText(text.text(), x, y);
-            return;
-        }
         to.save();
-        to.translate(x, y);
-        to.rotate(-90);
+        to.translate(left + text.x() * scale, top + text.y() * scale);
+        if (text.upwards()) {
+            to.rotate(-90);
+        }
+        to.scale(scale / ENLARGED, scale / ENLARGED);
         to.fillText(text.text(), 0, 0);
         to.restore();
     }

@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -52,7 +53,7 @@ public final class PagesView extends BorderPane {
         show();
     }
 
-    private HBox controls() {
+    private FlowPane controls() {
         ComboBox<Paper> paper = new ComboBox<>();
         paper.getItems().setAll(Paper.values());
         paper.valueProperty().bindBidirectional(pages.paperProperty());
@@ -71,9 +72,9 @@ public final class PagesView extends BorderPane {
         Label label = new Label(Texts.of("pages.paper"));
         label.setLabelFor(paper);
         label.setMnemonicParsing(true);
-        Region gap = new Region();
-        HBox.setHgrow(gap, javafx.scene.layout.Priority.ALWAYS);
-        HBox bar = new HBox(back, on, place, gap, enlarged, label, paper);
+        HBox choice = new HBox(label, paper);
+        choice.setAlignment(Pos.CENTER_LEFT);
+        FlowPane bar = new FlowPane(back, on, place, enlarged, choice);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("view-controls");
         return bar;

@@ -78,12 +78,12 @@ final class AirWay {
 
     private static Cuboid around(Spot a, Spot b) {
         return new Cuboid(
-                        Math.min(a.x(), b.x()) - HALF,
-                        Math.min(a.y(), b.y()) - HALF,
-                        Math.min(a.z(), b.z()) - HALF,
-                        Math.max(a.x(), b.x()) + HALF,
-                        Math.max(a.y(), b.y()) + HALF,
-                        Math.max(a.z(), b.z()) + HALF);
+                Math.min(a.x(), b.x()) - HALF,
+                Math.min(a.y(), b.y()) - HALF,
+                Math.min(a.z(), b.z()) - HALF,
+                Math.max(a.x(), b.x()) + HALF,
+                Math.max(a.y(), b.y()) + HALF,
+                Math.max(a.z(), b.z()) + HALF);
     }
 
     private static void point(MeshDraft draft, Spot before, Spot end) {

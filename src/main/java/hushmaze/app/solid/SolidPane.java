@@ -16,9 +16,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 
 /** The box in space; where the system cannot show that, its faces as a drawing and a word why. */
 public final class SolidPane extends BorderPane {
@@ -64,9 +63,7 @@ public final class SolidPane extends BorderPane {
         Button reset = new Button(Texts.of("space.reset"));
         reset.setTooltip(new Tooltip(Texts.of("space.reset.tip")));
         reset.setOnAction(e -> view.reset());
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox bar = new HBox(cover, liner, air, label, apart, gap, reset);
+        FlowPane bar = new FlowPane(cover, liner, air, new HBox(label, apart), reset);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("view-controls");
         return bar;

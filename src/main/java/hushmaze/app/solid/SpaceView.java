@@ -13,12 +13,12 @@ import javafx.scene.transform.Rotate;
 
 /** Something to look at from all sides: dragging or the arrow keys turn it, the wheel or plus and minus go nearer. */
 final class SpaceView extends SpaceColours {
-    private static final double YAW = -32;
-    private static final double PITCH = -28;
+    private static final double YAW = 28;
+    private static final double PITCH = 28;
     private static final double STEP = 6;
     private static final double NEARER = 0.9;
     private static final double DEGREES_PER_PIXEL = 0.4;
-    private static final double FIELD = 30;
+    private static final double FIELD = 22;
 
     private final Group thing = new Group();
     private final PerspectiveCamera camera = new PerspectiveCamera(true);
@@ -41,8 +41,7 @@ final class SpaceView extends SpaceColours {
         light.setTranslateX(-1500);
         light.setTranslateY(-2500);
         light.setTranslateZ(-4000);
-        SubScene scene = new SubScene(
-                new Group(thing, shade, light), 100, 100, true, SceneAntialiasing.BALANCED);
+        SubScene scene = new SubScene(new Group(thing, shade, light), 100, 100, true, SceneAntialiasing.BALANCED);
         scene.setCamera(camera);
         scene.widthProperty().bind(widthProperty());
         scene.heightProperty().bind(heightProperty());
@@ -84,8 +83,8 @@ final class SpaceView extends SpaceColours {
         switch (e.getCode()) {
             case LEFT -> turn(STEP, 0);
             case RIGHT -> turn(-STEP, 0);
-            case UP -> turn(0, -STEP);
-            case DOWN -> turn(0, STEP);
+            case UP -> turn(0, STEP);
+            case DOWN -> turn(0, -STEP);
             case PLUS, EQUALS, ADD -> zoom(NEARER);
             case MINUS, SUBTRACT -> zoom(1 / NEARER);
             case HOME -> reset();
@@ -113,7 +112,7 @@ final class SpaceView extends SpaceColours {
 
     private void turn(double right, double down) {
         yaw.setAngle(yaw.getAngle() + right);
-        pitch.setAngle(Math.max(-90, Math.min(90, pitch.getAngle() - down)));
+        pitch.setAngle(Math.max(-90, Math.min(90, pitch.getAngle() + down)));
     }
 
     private void zoom(double factor) {

@@ -26,7 +26,8 @@ public final class VerdictColumn extends VBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
     private static final List<Severity> ORDER = List.of(Severity.STOP, Severity.WARNING, Severity.NOTE);
-    private static final double MOST = 0.72;
+    private static final double MOST = 0.8;
+    private static final double LEAST_NOTICES = 96;
 
     private final Designer designer;
     private final Label state = new Label();
@@ -59,6 +60,8 @@ public final class VerdictColumn extends VBox {
         verdicts.heightProperty().addListener((p, before, now) -> upper.setPrefHeight(now.doubleValue() + 2));
         upper.setMinHeight(0);
         ScrollPane lower = scroll(notices);
+        lower.setPrefHeight(LEAST_NOTICES);
+        lower.setMinHeight(LEAST_NOTICES);
         VBox.setVgrow(lower, Priority.ALWAYS);
         getChildren().addAll(top, problem, upper, noticeHeading, lower);
         designer.results().assessmentProperty().addListener((p, before, after) -> show());
@@ -98,12 +101,12 @@ public final class VerdictColumn extends VBox {
         Wording wording = new Wording(all.project().units());
         VBox room = new VBox(
                 name(Texts.of("verdict.room")),
-                sentence(
-                        wording.room(all.room(), all.project().room().target())));
+                sentence(wording.room(all.room(), all.project().room().target())));
         room.getStyleClass().add("verdict-block");
         verdicts.getChildren().add(room);
         for (int i = 0; i < all.paths().size(); i++) {
-            verdicts.getChildren().add(path(all.paths().get(i), wording, i == designer.edit().path()));
+            verdicts.getChildren()
+                    .add(path(all.paths().get(i), wording, i == designer.edit().path()));
         }
         designer.results().pathResult().ifPresent(path -> showNotices(path, all, wording));
     }
@@ -113,7 +116,10 @@ public final class VerdictColumn extends VBox {
         block.getStyleClass().add("verdict-block");
         block.pseudoClassStateChanged(CHOSEN, chosen);
         boolean[] good = {
-            path.quiet().ok(), path.air().ok(), path.fits().ok(), path.buildable().ok()
+            path.quiet().ok(),
+            path.air().ok(),
+            path.fits().ok(),
+            path.buildable().ok()
         };
         List<String> sentences = wording.verdicts(path);
         for (int i = 0; i < good.length; i++) {

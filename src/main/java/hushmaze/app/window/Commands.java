@@ -30,9 +30,8 @@ public final class Commands {
             return;
         }
         Message problem = designer.messageProperty().get();
-        boolean restored = files.hasLeftover(null)
-                && questions.restore(Texts.of("ask.restore.unnamed"))
-                && files.restore(null);
+        boolean restored =
+                files.hasLeftover(null) && questions.restore(Texts.of("ask.restore.unnamed")) && files.restore(null);
         if (!restored) {
             files.newFrom(SampleProjects.DEFAULT);
         }

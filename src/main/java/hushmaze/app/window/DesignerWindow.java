@@ -78,7 +78,9 @@ public final class DesignerWindow {
                 undo,
                 redo,
                 button("bar.units", commands::switchUnits),
-                button("bar.theme", () -> theme.darkProperty().set(!theme.darkProperty().get())),
+                button(
+                        "bar.theme",
+                        () -> theme.darkProperty().set(!theme.darkProperty().get())),
                 export);
         bar.getStyleClass().add("top-bar");
         return bar;
@@ -99,7 +101,7 @@ public final class DesignerWindow {
         SplitPane columns = new SplitPane(entries, views, verdict);
         SplitPane.setResizableWithParent(entries, false);
         SplitPane.setResizableWithParent(verdict, false);
-        columns.setDividerPositions(0.255, 0.725);
+        columns.setDividerPositions(0.252, 0.702);
         return columns;
     }
 }

@@ -80,24 +80,20 @@ final class Menus {
         item.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> what.get().isEmpty() ? Texts.of(key) : Texts.of(key + ".what", what.get()), what));
-        item.disableProperty().bind(Bindings.createBooleanBinding(() -> what.get().isEmpty(), what));
+        item.disableProperty()
+                .bind(Bindings.createBooleanBinding(() -> what.get().isEmpty(), what));
     }
 
     private Menu view() {
         Menu menu = new Menu(Texts.of("menu.view"));
         for (int i = 0; i < Views.NAMES.size(); i++) {
             int number = i;
-            menu.getItems()
-                    .add(item("view." + Views.NAMES.get(i), "Shortcut+" + (i + 1), () -> views.show(number)));
+            menu.getItems().add(item("view." + Views.NAMES.get(i), "Shortcut+" + (i + 1), () -> views.show(number)));
         }
         CheckMenuItem dark = new CheckMenuItem(Texts.of("menu.dark"));
         dark.selectedProperty().bindBidirectional(theme.darkProperty());
         dark.setAccelerator(KeyCombination.valueOf("Shortcut+D"));
-        menu.getItems()
-                .addAll(
-                        new SeparatorMenuItem(),
-                        item("menu.units", "Shortcut+U", commands::switchUnits),
-                        dark);
+        menu.getItems().addAll(new SeparatorMenuItem(), item("menu.units", "Shortcut+U", commands::switchUnits), dark);
         return menu;
     }
 

@@ -2,6 +2,7 @@ package hushmaze.app.window;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
+import hushmaze.app.sheet.CutView;
 import hushmaze.app.sheet.DrawingView;
 import hushmaze.app.sheet.PagesView;
 import hushmaze.app.solid.SolidPane;
@@ -27,7 +28,7 @@ final class Views extends VBox {
     Views(Designer designer) {
         getStyleClass().add("views");
         views = List.of(
-                new DrawingView(designer, Texts.of("view.sections"), pages -> pages::sections),
+                new CutView(designer),
                 new SolidPane(designer),
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
                 new PagesView(designer));

@@ -37,12 +37,14 @@ public final class ScreenPages {
         this.job = new Job(assessment, result, Paper.A4, units, new Wording(units), measure);
     }
 
-    /** Plan and cross section with their dimensions, as large as the room allows, mm. */
-    public Page sections(double width, double height) {
-        return views(Labels.of("view.plan"), width, height, scale -> {
-            BoxViews box = new BoxViews(job);
-            return List.of(box.plan(scale), box.crossSection(scale));
-        });
+    /** The plan with its dimensions and the way of the air, as large as the room allows, mm. */
+    public Page plan(double width, double height) {
+        return views(Labels.of("view.plan"), width, height, scale -> List.of(new BoxViews(job).plan(scale)));
+    }
+
+    /** The cross section. */
+    public Page section(double width, double height) {
+        return views(Labels.of("view.section"), width, height, scale -> List.of(new BoxViews(job).crossSection(scale)));
     }
 
     /** The faces with openings in them, seen from outside. */
@@ -61,9 +63,18 @@ public final class ScreenPages {
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;
         double room = width - 2 * MARGIN;
-        chart(sketch, Labels.of("summary.levels"), MARGIN, each, h -> charts.levels().draw(room, h));
-        chart(sketch, Labels.of("summary.loss"), MARGIN + each + BETWEEN, each, h -> charts.losses()
-                .draw(room, h));
+        chart(
+                sketch,
+                Labels.of("summary.levels"),
+                MARGIN,
+                each,
+                h -> charts.levels().draw(room, h));
+        chart(
+                sketch,
+                Labels.of("summary.loss"),
+                MARGIN + each + BETWEEN,
+                each,
+                h -> charts.losses().draw(room, h));
         return page(Labels.of("summary.levels"), width, height, sketch);
     }
 

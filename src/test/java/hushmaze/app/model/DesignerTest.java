@@ -1,0 +1,293 @@
+package hushmaze.app.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.app.model.ResultModel.State;
+import hushmaze.assess.Assessment;
+import hushmaze.document.FontMeasure;
+import hushmaze.drawing.Paper;
+import hushmaze.project.Project;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.store.Autosave;
+import hushmaze.store.Presets;
+import hushmaze.store.ProjectFile;
+import hushmaze.work.TaskRunner;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property tests of the view models, without a window: edits, refusals, undo, laying out, files, documents. */
+class DesignerTest {
+    private static final Field FLOW = Field.of("path.brief.flow");
+    private static final Field GAP = Field.of("path.box.turnGap");
+    private static final Field DEPTH = Field.of("path.brief.space.depth");
+
+    @TempDir
+    Path folder;
+
+    private Designer designer;
+
+    @BeforeEach
+    void open() {
+        designer = designer(TaskRunner.ON_THIS_THREAD);
+        designer.files().newFrom("lesson-cabin");
+    }
+
+    private Designer designer(TaskRunner runner) {
+        return new Designer(runner, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"));
+    }
+
+    private Project project() {
+        return designer.edit().project();
+    }
+
+    private Assessment results() {
+        return designer.results().assessmentProperty().get();
+    }
+
+    @Test
+    void aNewProjectIsCompleteJudgedAndHasNothingToSave() {
+        assertThat(project().paths()).allSatisfy(p -> assertThat(p.box()).isNotNull());
+        assertThat(results().project()).isEqualTo(project());
+        assertThat(designer.results().stateProperty().get()).isEqualTo(State.CURRENT);
+        assertThat(designer.files().isUnsaved()).isFalse();
+        assertThat(designer.edit().undoableProperty().get()).isEmpty();
+        assertThat(designer.titleProperty().get()).contains(project().name()).doesNotContain("not saved");
+    }
+
+    @Test
+    void anEntryMayBeTypedInAnyUnit() {
+        assertThat(designer.edit().enter(FLOW, "Airflow", "20 cfm")).isEmpty();
+        // 20 cfm = 20 x 0.028316846592 m3 / 60 s
+        assertThat(project().paths().get(0).brief().flow()).isCloseTo(0.009438948864, within(1e-12));
+        assertThat(results().paths().get(0).pathAir().flow()).isCloseTo(0.009438948864, within(1e-12));
+        assertThat(designer.files().isUnsaved()).isTrue();
+        assertThat(designer.titleProperty().get()).contains("not saved");
+    }
+
+    @Test
+    void aWrongEntryIsRefusedWithFieldValueLimitAndUnit() {
+        Project before = project();
+        assertThat(designer.edit().enter(FLOW, "Airflow", "6000 L/s"))
+                .hasValue("Airflow: 6000 L/s is not accepted; it must be from 0.1 to 5000 L/s.");
+        assertThat(designer.edit().enter(FLOW, "Airflow", "12 mm").orElseThrow())
+                .contains("Airflow", "12 mm", "an airflow");
+        assertThat(designer.edit()
+                        .enter(Field.of("room.people"), "People", "2.5")
+                        .orElseThrow())
+                .contains("People", "2.5", "a whole number");
+        assertThat(project()).isSameAs(before);
+        assertThat(designer.edit().undoableProperty().get()).isEmpty();
+    }
+
+    @Test
+    void aRefusalByAnotherFieldNamesThatFieldInTheWordsOfTheWindow() {
+        Project before = project();
+        String said = designer.edit()
+                .enter(Field.of("path.box.clearLength"), "Clear length of a pass", "150 mm")
+                .orElseThrow();
+        assertThat(said).contains("is not accepted").contains("mm").doesNotContain("clearLength", "turnGap");
+        assertThat(project()).isSameAs(before);
+    }
+
+    @Test
+    void undoAndRedoGoThroughWholeProjects() {
+        Project first = project();
+        designer.edit().enter(FLOW, "Airflow", "11 L/s");
+        Project second = project();
+        designer.edit().enter(GAP, "Gap", "155 mm");
+        Project third = project();
+        assertThat(designer.edit().undoableProperty().get()).isEqualTo("Gap");
+        designer.edit().undo();
+        assertThat(project()).isEqualTo(second);
+        assertThat(designer.edit().redoableProperty().get()).isEqualTo("Gap");
+        designer.edit().undo();
+        assertThat(project()).isEqualTo(first);
+        assertThat(designer.files().isUnsaved()).isFalse();
+        assertThat(results().project()).isEqualTo(first);
+        designer.edit().redo();
+        designer.edit().redo();
+        assertThat(project()).isEqualTo(third);
+        assertThat(results().project()).isEqualTo(third);
+    }
+
+    @Test
+    void enteringWhatIsThereIsNoEdit() {
+        designer.edit().enter(FLOW, "Airflow", designer.edit().shown(FLOW));
+        assertThat(designer.edit().undoableProperty().get()).isEmpty();
+    }
+
+    @Test
+    void aChosenBoardGoesIntoTheBoxToo() {
+        var board = Presets.load().board("Birch plywood 18 mm");
+        assertThat(designer.edit().set(Field.of("path.brief.construction.board"), "Board", board))
+                .isEmpty();
+        assertThat(project().paths().get(0).box().shell()).containsOnly(board);
+        assertThat(project().paths().get(0).box().baffleBoard()).isEqualTo(board);
+    }
+
+    @Test
+    void unitsAreSwitchedForEverythingShown() {
+        designer.edit().setUnits(UnitSystem.INCH);
+        designer.edit().enter(DEPTH, "Depth", "15 3/4");
+        assertThat(designer.edit().shown(DEPTH)).isEqualTo("15 3/4 in");
+        assertThat(project().paths().get(0).brief().space().depth()).isCloseTo(0.40005, within(1e-9));
+        assertThat(designer.edit().shown(FLOW)).endsWith(" cfm");
+    }
+
+    @Test
+    void aBoxIsLaidOutFromTheWishes() {
+        var proposed = project().paths().get(0).box();
+        designer.edit().enter(GAP, "Gap", "200 mm");
+        assertThat(project().paths().get(0).box()).isNotEqualTo(proposed);
+        designer.results().layOut();
+        assertThat(designer.messageProperty().get().problem()).isFalse();
+        assertThat(designer.results().stateProperty().get()).isEqualTo(State.CURRENT);
+        designer.edit().undo();
+        assertThat(designer.edit().shown(GAP)).isEqualTo("200 mm");
+    }
+
+    @Test
+    void whereNoBoxIsPossibleTheLimitsThatWouldHaveToGiveAreNamed() {
+        designer.edit().enter(DEPTH, "Depth", "60 mm");
+        Project before = project();
+        designer.results().layOut();
+        assertThat(designer.messageProperty().get().problem()).isTrue();
+        assertThat(designer.messageProperty().get().text())
+                .contains("No box keeps every limit")
+                .contains("deep instead of 60 mm");
+        assertThat(project()).isSameAs(before);
+    }
+
+    @Test
+    void whatIsSavedIsOpenedAgain() {
+        Path file = folder.resolve("cabin.json");
+        designer.edit().enter(FLOW, "Airflow", "9 L/s");
+        assertThat(Autosave.find(folder.resolve("unnamed.json"))).isPresent();
+        Project saved = project();
+        assertThat(designer.files().saveAs(file)).isTrue();
+        assertThat(designer.files().isUnsaved()).isFalse();
+        assertThat(Autosave.find(folder.resolve("unnamed.json"))).isEmpty();
+        designer.files().newFrom("trio-cellar");
+        assertThat(designer.files().open(file)).isTrue();
+        assertThat(project()).isEqualTo(saved);
+        assertThat(designer.files().fileProperty().get()).isEqualTo(file);
+        assertThat(designer.titleProperty().get()).contains("cabin.json");
+    }
+
+    @Test
+    void unsavedWorkIsKeptBesideTheFileAndTakenUpAgain() {
+        Path file = folder.resolve("cabin.json");
+        designer.files().saveAs(file);
+        Project saved = project();
+        designer.edit().enter(FLOW, "Airflow", "9 L/s");
+        Project unsaved = project();
+
+        designer = designer(TaskRunner.ON_THIS_THREAD);
+        assertThat(designer.files().hasLeftover(file)).isTrue();
+        assertThat(designer.files().restore(file)).isTrue();
+        assertThat(project()).isEqualTo(unsaved);
+        assertThat(designer.files().isUnsaved()).isTrue();
+        assertThat(ProjectFile.read(file)).isEqualTo(saved);
+        assertThat(designer.files().hasLeftover(file)).isTrue();
+        designer.files().save();
+        assertThat(designer.files().hasLeftover(file)).isFalse();
+        assertThat(ProjectFile.read(file)).isEqualTo(unsaved);
+    }
+
+    @Test
+    void aSideFileThatIsOfNoUseIsPutAside() throws IOException {
+        Path file = folder.resolve("cabin.json");
+        designer.files().saveAs(file);
+        Files.writeString(Autosave.sideFile(file), "{ half a");
+        Project before = project();
+        assertThat(designer.files().restore(file)).isFalse();
+        assertThat(designer.messageProperty().get().problem()).isTrue();
+        assertThat(project()).isSameAs(before);
+        assertThat(folder.resolve("cabin.json.autosave.unusable")).exists();
+    }
+
+    @Test
+    void aFileOfNoUseIsReportedAndTheProjectStays() throws IOException {
+        Path bad = folder.resolve("bad.json");
+        Files.writeString(bad, "{\"formatVersion\": 1, \"name\": 7}");
+        Project before = project();
+        assertThat(designer.files().open(bad)).isFalse();
+        assertThat(designer.messageProperty().get().text()).contains("bad.json", "name");
+        assertThat(project()).isSameAs(before);
+        assertThat(designer.files().open(folder.resolve("missing.json"))).isFalse();
+        assertThat(designer.messageProperty().get().text()).contains("missing.json");
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenToIsReported() throws IOException {
+        Path file = folder.resolve("a-file");
+        Files.writeString(file, "");
+        assertThat(designer.files().saveAs(file.resolve("x.json"))).isFalse();
+        assertThat(designer.messageProperty().get().problem()).isTrue();
+        designer.files().export(file, Paper.A4);
+        assertThat(designer.messageProperty().get().text()).contains("a-file");
+        assertThat(designer.files().exportingProperty().get()).isFalse();
+    }
+
+    @Test
+    void documentsAreWrittenForEveryPath() throws IOException {
+        Path to = folder.resolve("documents");
+        designer.files().export(to, Paper.LETTER);
+        try (var files = Files.list(to)) {
+            assertThat(files.filter(f -> f.toString().endsWith("_drawings.pdf")))
+                    .hasSameSizeAs(project().paths());
+        }
+        assertThat(designer.messageProperty().get().problem()).isFalse();
+    }
+
+    @Test
+    void pagesAreDrawnOnlyWhileWatched() {
+        assertThat(designer.pages().drawingProperty().get()).isNull();
+        designer.pages().watchedProperty().set(true);
+        assertThat(designer.pages().drawingProperty().get().pages()).hasSizeGreaterThan(3);
+        double a4 = designer.pages().drawingProperty().get().pages().get(0).height();
+        designer.pages().paperProperty().set(Paper.LETTER);
+        assertThat(designer.pages().drawingProperty().get().pages().get(0).height())
+                .isLessThan(a4);
+    }
+
+    @Test
+    void resultsOfAnOlderStateAreDroppedAndMarkedUntilThen() {
+        HeldRunner runner = new HeldRunner();
+        designer = designer(runner);
+        designer.files().newFrom("lesson-cabin");
+        runner.doAll();
+        Assessment first = results();
+        designer.edit().enter(FLOW, "Airflow", "9 L/s");
+        designer.edit().enter(FLOW, "Airflow", "8 L/s");
+        assertThat(designer.results().stateProperty().get()).isEqualTo(State.COMPUTING);
+        assertThat(results()).isSameAs(first);
+        while (runner.waiting() > 1) {
+            runner.doNext();
+            assertThat(results().project().paths().get(0).brief().flow()).isNotEqualTo(0.009);
+        }
+        runner.doAll();
+        assertThat(results().project()).isEqualTo(project());
+        assertThat(designer.results().stateProperty().get()).isEqualTo(State.CURRENT);
+    }
+
+    @Test
+    void aBoxLaidOutForOlderWishesIsNotTaken() {
+        HeldRunner runner = new HeldRunner();
+        designer = designer(runner);
+        designer.files().newFrom("lesson-cabin");
+        runner.doAll();
+        designer.results().layOut();
+        designer.edit().enter(GAP, "Gap", "170 mm");
+        Project edited = project();
+        runner.doAll();
+        assertThat(project()).isEqualTo(edited);
+        assertThat(designer.messageProperty().get().text()).contains("changed");
+        assertThat(designer.results().layingOutProperty().get()).isFalse();
+    }
+}

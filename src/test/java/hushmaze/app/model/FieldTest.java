@@ -1,0 +1,75 @@
+package hushmaze.app.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.project.Project;
+import hushmaze.quantity.Unit;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.store.SampleProjects;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Property tests of fields and of how their numbers are shown and typed. */
+class FieldTest {
+    private static final int MANY = 200;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "name",
+                "room.volume",
+                "room.people",
+                "room.target.number",
+                "room.absorptionArea",
+                "path.name",
+                "path.brief.opening.width",
+                "path.brief.noise.levels",
+                "path.box.passes",
+                "path.box.inlet.width"
+            })
+    void writingWhatIsThereChangesNothing(String name) {
+        Field field = Field.of(name);
+        Project project = SampleProjects.read(SampleProjects.DEFAULT);
+        assertThat(field.isThere(project, 1)).isTrue();
+        assertThat(field.with(project, 1, field.get(project, 1))).isEqualTo(project);
+    }
+
+    @Test
+    void onlyTheNamedFieldOfTheNamedPathChanges() {
+        Project project = SampleProjects.read(SampleProjects.DEFAULT);
+        Project other = Field.of("path.brief.space.width").with(project, 1, 0.81);
+        assertThat(other.paths().get(1).brief().space().width()).isEqualTo(0.81);
+        assertThat(other.paths().get(1).brief().space().height())
+                .isEqualTo(project.paths().get(1).brief().space().height());
+        assertThat(other.paths().get(0)).isEqualTo(project.paths().get(0));
+        assertThat(other.room()).isEqualTo(project.room());
+    }
+
+    @Test
+    void aFieldOfAnAbsentBoxIsNotThere() {
+        Project project = SampleProjects.read(SampleProjects.DEFAULT);
+        Field field = Field.of("path.box.clearWidth");
+        assertThat(field.isThere(project, 0)).isFalse();
+        assertThat(field.get(project, 0)).isNull();
+        assertThat(field.unit()).isEqualTo(Unit.MILLIMETRE);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void whatIsShownCanBeTypedBack(Unit unit) {
+        Random random = new Random(20261125);
+        for (UnitSystem system : UnitSystem.values()) {
+            for (int i = 0; i < MANY; i++) {
+                double si = Math.pow(10, random.nextDouble() * 4 - 2);
+                double back = EntryText.parse("field", EntryText.show(si, unit, system), unit, system);
+                // lengths in mm are shown to 0.1 mm or 1/32 in, everything else to four figures at least
+                double slack = unit == Unit.MILLIMETRE ? 0.0005 : 1e-3 * si;
+                assertThat(back).isCloseTo(si, within(slack));
+            }
+        }
+    }
+}
