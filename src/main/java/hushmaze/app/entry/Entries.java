@@ -29,7 +29,7 @@ final class Entries {
     private Entry typed(String name, boolean wide) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + name);
-        return new TypedEntry(
+        return new TypedEntry(edit, 
                 name, wide, () -> edit.shown(field), () -> isThere(field), text -> edit.enter(field, label, text));
     }
 
@@ -37,7 +37,7 @@ final class Entries {
     Entry bands(String name) {
         BandsText bands = new BandsText(edit, Field.of(name));
         String label = Texts.of("entry." + name);
-        return new TypedEntry(name, true, bands::shown, () -> true, text -> bands.enter(label, text));
+        return new TypedEntry(edit, name, true, bands::shown, () -> true, text -> bands.enter(label, text));
     }
 
     /** One of the values of an enumeration. */

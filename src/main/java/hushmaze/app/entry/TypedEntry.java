@@ -1,5 +1,6 @@
 package hushmaze.app.entry;
 
+import hushmaze.app.model.EditModel;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -15,6 +16,7 @@ import javafx.scene.input.KeyEvent;
  */
 final class TypedEntry implements Entry {
     private final TextField field = new TextField();
+    private final EditModel edit;
     private final EntryRow row;
     private final Supplier<String> shown;
     private final BooleanSupplier there;
@@ -22,6 +24,7 @@ final class TypedEntry implements Entry {
     private String last = "";
 
     /**
+     * @param edit for undo and redo
      * @param key of its texts
      * @param wide whether it takes the whole width
      * @param shown what the project has
@@ -29,11 +32,13 @@ final class TypedEntry implements Entry {
      * @param take gives the text to the project, and gives back why it was refused
      */
     TypedEntry(
+            EditModel edit,
             String key,
             boolean wide,
             Supplier<String> shown,
             BooleanSupplier there,
             Function<String, Optional<String>> take) {
+        this.edit = edit;
         this.row = new EntryRow(key, field, wide);
         this.shown = shown;
         this.there = there;
@@ -45,8 +50,11 @@ final class TypedEntry implements Entry {
             }
         });
         field.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.ESCAPE || (e.isShortcutDown() && e.getCode() == KeyCode.Z && isTouched())) {
+            if (e.getCode() == KeyCode.ESCAPE) {
                 show();
+                e.consume();
+            } else if (e.isShortcutDown() && (e.getCode() == KeyCode.Z || e.getCode() == KeyCode.Y)) {
+                step(e.getCode() == KeyCode.Z && !e.isShiftDown());
                 e.consume();
             }
         });
@@ -56,6 +64,17 @@ final class TypedEntry implements Entry {
     @Override
     public Node node() {
         return row.node();
+    }
+
+    /** The keys for undo belong to the whole project, once what is being typed was taken back. */
+    private void step(boolean back) {
+        if (back && isTouched()) {
+            show();
+        } else if (back) {
+            edit.undo();
+        } else {
+            edit.redo();
+        }
     }
 
     private boolean isTouched() {

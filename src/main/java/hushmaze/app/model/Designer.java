@@ -34,7 +34,7 @@ public final class Designer {
         this.presets = presets;
         this.measure = measure;
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
-        edit = new EditModel(first);
+        edit = new EditModel(first, message);
         results = new ResultModel(edit, runner, message);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);

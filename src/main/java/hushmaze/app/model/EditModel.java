@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -25,9 +26,12 @@ public final class EditModel {
     private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
     private final List<BiConsumer<Project, Project>> amended = new ArrayList<>();
+    private final ObjectProperty<Message> message;
     private History history;
 
-    EditModel(Project start) {
+    /** @param message what there is to tell; an edit puts it away */
+    EditModel(Project start, ObjectProperty<Message> message) {
+        this.message = message;
         start(start);
     }
 
@@ -89,6 +93,7 @@ public final class EditModel {
         Project after = Materials.carried(before, change.apply(before));
         requireBuildable(before, after);
         if (!after.equals(before)) {
+            message.set(null);
             history.push(description, after);
             show();
         }
@@ -155,11 +160,13 @@ public final class EditModel {
     }
 
     public void undo() {
+        message.set(null);
         history.undo();
         show();
     }
 
     public void redo() {
+        message.set(null);
         history.redo();
         show();
     }

@@ -31,9 +31,13 @@ public final class CutView extends BorderPane {
             button.setId(kind.key().replace('.', '-'));
             button.setToggleGroup(group);
             button.setSelected(bar.getChildren().isEmpty());
-            button.setOnAction(e -> view.show(button.getText(), kind.drawing()));
+            button.setUserData(kind);
             bar.getChildren().add(button);
         }
+        group.selectedToggleProperty().addListener((p, before, after) -> {
+            Kind kind = (Kind) after.getUserData();
+            view.show(Texts.of(kind.key()), kind.drawing());
+        });
         setCenter(view);
         setBottom(bar);
     }

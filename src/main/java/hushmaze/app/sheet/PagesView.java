@@ -40,6 +40,7 @@ public final class PagesView extends BorderPane {
         desk.getStyleClass().add("desk");
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
+        scroll.setPannable(true);
         setCenter(scroll);
         setBottom(controls());
         back.setOnAction(e -> pages.pageProperty().set(pages.pageProperty().get() - 1));

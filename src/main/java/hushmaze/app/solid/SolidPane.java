@@ -21,6 +21,9 @@ import javafx.scene.layout.HBox;
 
 /** The box in space; where the system cannot show that, its faces as a drawing and a word why. */
 public final class SolidPane extends BorderPane {
+    /** How much more room the parts take when they are well apart. */
+    private static final double SPREAD = 0.45;
+
     private final Designer designer;
     private final CheckBox cover = new CheckBox(Texts.of("space.cover"));
     private final CheckBox liner = new CheckBox(Texts.of("space.liner"));
@@ -86,6 +89,7 @@ public final class SolidPane extends BorderPane {
             model.show(liner.isSelected(), cover.isSelected());
             model.showAir(air.isSelected());
             model.pullApart(apart.getValue());
+            view.stepBack(1 + SPREAD * apart.getValue());
         }
     }
 }

@@ -25,6 +25,7 @@ final class SpaceView extends SpaceColours {
     private final Rotate yaw = new Rotate(YAW, Rotate.Y_AXIS);
     private final Rotate pitch = new Rotate(PITCH, Rotate.X_AXIS);
     private double size = 1000;
+    private double spread = 1;
     private double zoom = 1;
     private double lastX;
     private double lastY;
@@ -102,6 +103,12 @@ final class SpaceView extends SpaceColours {
         place();
     }
 
+    /** Steps back from a thing that takes more room than it did. @param times as much */
+    void stepBack(double times) {
+        spread = times;
+        place();
+    }
+
     /** The first look, at an angle from above. */
     void reset() {
         yaw.setAngle(YAW);
@@ -122,7 +129,7 @@ final class SpaceView extends SpaceColours {
 
     private void place() {
         double aspect = getHeight() > 0 ? Math.min(1.25, getWidth() / getHeight()) : 1;
-        double distance = size / 2 / Math.tan(Math.toRadians(FIELD / 2)) * 1.02 / Math.max(0.2, aspect);
+        double distance = spread * size / 2 / Math.tan(Math.toRadians(FIELD / 2)) * 1.02 / Math.max(0.2, aspect);
         camera.setTranslateZ(-distance * zoom);
     }
 }

@@ -10,6 +10,7 @@ import hushmaze.quantity.Severity;
 import hushmaze.wording.Wording;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -144,8 +145,7 @@ public final class VerdictColumn extends VBox {
             }
             for (String text : sentences) {
                 Label word = new Label(Texts.word(severity));
-                word.getStyleClass().addAll("severity", Texts.of("severity.style." + severity));
-                word.setMinWidth(Region.USE_PREF_SIZE);
+                word.getStyleClass().addAll("severity", severity.name().toLowerCase(Locale.ROOT));
                 Label words = sentence(text);
                 HBox.setHgrow(words, Priority.ALWAYS);
                 HBox line = new HBox(word, words);

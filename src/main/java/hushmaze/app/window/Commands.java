@@ -17,11 +17,22 @@ public final class Commands {
     private final Designer designer;
     private final FileModel files;
     private final Questions questions;
+    private final Runnable first;
 
     public Commands(Designer designer, Questions questions) {
+        this(designer, questions, () -> {});
+    }
+
+    private Commands(Designer designer, Questions questions, Runnable first) {
+        this.first = first;
         this.designer = designer;
         this.files = designer.files();
         this.questions = questions;
+    }
+
+    /** The same commands, each of them after something else. */
+    Commands after(Runnable before) {
+        return new Commands(designer, questions, before);
     }
 
     /** The first project of the session: a file if one was named, else the first sample, or what was left unsaved. */
@@ -58,15 +69,18 @@ public final class Commands {
     }
 
     boolean save() {
+        first.run();
         return files.fileProperty().get() == null ? saveAs() : files.save();
     }
 
     boolean saveAs() {
+        first.run();
         Optional<Path> to = questions.fileToSave(designer.edit().project().name());
         return to.isPresent() && files.saveAs(to.get());
     }
 
     void export() {
+        first.run();
         questions
                 .folderForDocuments()
                 .filter(folder -> isEmpty(folder) || questions.mayReplaceIn(folder))
@@ -93,6 +107,7 @@ public final class Commands {
 
     /** Whether the project at hand may be left: saved, or its changes given up. */
     public boolean mayLeave() {
+        first.run();
         if (!files.isUnsaved()) {
             return true;
         }

@@ -32,14 +32,15 @@ public final class DesignerWindow {
     public DesignerWindow(Designer designer, Commands commands, Stage stage) {
         ScreenFonts.load();
         this.designer = designer;
-        this.commands = commands;
         this.stage = stage;
         BorderPane root = new BorderPane();
+        // What is still being typed is taken before anything else is done.
+        this.commands = commands.after(root::requestFocus);
         root.getStyleClass().add("designer");
         this.scene = new Scene(root, WIDTH, HEIGHT);
         Theme theme = new Theme(scene);
         Views views = new Views(designer);
-        MenuBar menus = new Menus(designer, commands, theme, views, this::close).bar();
+        MenuBar menus = new Menus(designer, this.commands, theme, views, this::close).bar();
         root.setTop(new VBox(menus, bar(theme), new MessageStrip(designer.messageProperty())));
         root.setCenter(columns(views));
     }
