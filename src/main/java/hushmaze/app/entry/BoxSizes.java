@@ -34,13 +34,13 @@ final class BoxSizes implements Entry {
         for (String size : List.of("passes", "clearWidth", "clearHeight", "clearLength", "turnGap")) {
             add(make.typed("path.box." + size));
         }
-        heading("box.inlet");
+        heading("box.openingPort");
         for (String size : List.of("width", "height", "edgeDistance")) {
-            add(make.typed("path.box.inlet." + size));
+            add(make.typed("path.box.openingPort." + size));
         }
-        heading("box.outlet");
+        heading("box.roomPort");
         for (String size : List.of("width", "height", "edgeDistance")) {
-            add(make.typed("path.box.outlet." + size));
+            add(make.typed("path.box.roomPort." + size));
         }
         refresh();
     }

@@ -29,8 +29,13 @@ final class Entries {
     private Entry typed(String name, boolean wide) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + name);
-        return new TypedEntry(edit, 
-                name, wide, () -> edit.shown(field), () -> isThere(field), text -> edit.enter(field, label, text));
+        return new TypedEntry(
+                edit,
+                name,
+                wide,
+                () -> edit.shown(field),
+                () -> isThere(field),
+                text -> edit.enter(field, label, text));
     }
 
     /** Values of all bands. */

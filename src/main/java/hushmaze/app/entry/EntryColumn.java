@@ -135,8 +135,8 @@ public final class EntryColumn extends VBox {
                         make.typed("path.brief.construction.baffleLayers"),
                         make.chosen("path.brief.construction.liner", true, presets.liners(), l -> l.name()),
                         make.yesNo("path.brief.construction.linedBroadFaces"),
-                        make.choice("path.brief.construction.inletFace"),
-                        make.choice("path.brief.construction.outletFace"),
+                        make.choice("path.brief.construction.openingFace"),
+                        make.choice("path.brief.construction.roomFace"),
                         make.typed("path.brief.construction.maxMass")));
     }
 

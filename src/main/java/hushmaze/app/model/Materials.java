@@ -47,7 +47,7 @@ final class Materials {
                 old.baffleLayers() == now.baffleLayers() ? box.baffleLayers() : now.baffleLayers(),
                 old.liner().equals(now.liner()) ? box.liner() : now.liner(),
                 broad ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces()) : faces,
-                box.inlet(),
-                box.outlet()));
+                box.openingPort(),
+                box.roomPort()));
     }
 }

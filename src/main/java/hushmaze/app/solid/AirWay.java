@@ -38,13 +38,13 @@ final class AirWay {
 
     private static List<Spot> way(Solid solid) {
         List<Pass> passes = solid.passes();
-        List<Spot> way = new ArrayList<>(port(solid.inlet(), passes.get(0)));
+        List<Spot> way = new ArrayList<>(port(solid.openingPort(), passes.get(0)));
         for (Turn turn : solid.turns()) {
             double x = turn.clear().centre(Axis.X);
             way.add(in(passes.get(turn.number()), x));
             way.add(in(passes.get(turn.number() + 1), x));
         }
-        List<Spot> end = new ArrayList<>(port(solid.outlet(), passes.get(passes.size() - 1)));
+        List<Spot> end = new ArrayList<>(port(solid.roomPort(), passes.get(passes.size() - 1)));
         Collections.reverse(end);
         way.addAll(end);
         return way;

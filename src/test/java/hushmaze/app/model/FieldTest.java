@@ -29,7 +29,7 @@ class FieldTest {
                 "path.brief.opening.width",
                 "path.brief.noise.levels",
                 "path.box.passes",
-                "path.box.inlet.width"
+                "path.box.openingPort.width"
             })
     void writingWhatIsThereChangesNothing(String name) {
         Field field = Field.of(name);
