@@ -47,11 +47,6 @@ public final class EntryColumn extends VBox {
         edit.pathProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
     }
 
-    /** Opens the group with the sizes of the box. */
-    public void showBox() {
-        groups.setExpandedPane(groups.getPanes().get(groups.getPanes().size() - 1));
-    }
-
     private void room() {
         add(
                 "room",

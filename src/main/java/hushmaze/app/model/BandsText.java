@@ -22,20 +22,24 @@ public final class BandsText {
         this.field = field;
     }
 
-    /** The values, lowest band first, with blanks between; nothing if they are absent. */
+    /** The values, lowest band first, with blanks between and their unit at the end; nothing if they are absent. */
     public String shown() {
         Object value = field.get(edit.project(), edit.path());
         if (value == null) {
             return "";
         }
-        Unit unit = EntryText.unit(field.unit(), edit.project().units());
+        Unit unit = EntryText.unit(unit(), edit.project().units());
         List<Double> all = new ArrayList<>();
         if (value instanceof Spectrum spectrum) {
             Arrays.stream(spectrum.values()).forEach(all::add);
         } else {
             ((List<?>) value).forEach(v -> all.add(unit.fromSi((Double) v)));
         }
-        return all.stream().map(EntryText::brief).collect(Collectors.joining("  "));
+        return all.stream().map(EntryText::brief).collect(Collectors.joining("  ", "", "  " + unit.symbol()));
+    }
+
+    private Unit unit() {
+        return field.type() == List.class ? field.unit() : Unit.DECIBEL;
     }
 
     /** Takes what was typed; gives back why not, if so. */
@@ -50,7 +54,10 @@ public final class BandsText {
     }
 
     private Object value(String text, Project project) {
-        String[] words = text.strip().split("[\\s;]+");
+        String[] parts = text.strip().split("[\\s;]+");
+        boolean unitGiven = parts.length > 1 && parts[parts.length - 1].matches("[^-+.,0-9].*");
+        String ending = unitGiven ? " " + parts[parts.length - 1] : "";
+        String[] words = unitGiven ? Arrays.copyOf(parts, parts.length - 1) : parts;
         boolean list = field.type() == List.class;
         boolean octaves = words.length == BandSet.OCTAVE.size();
         if (!octaves && (list || words.length != BandSet.THIRD_OCTAVE.size())) {
@@ -61,7 +68,7 @@ public final class BandsText {
                     "");
         }
         double[] values = Arrays.stream(words)
-                .mapToDouble(w -> EntryText.parse(field.name(), w, list ? field.unit() : Unit.DECIBEL, project.units()))
+                .mapToDouble(w -> EntryText.parse(field.name(), w + ending, unit(), project.units()))
                 .toArray();
         return list
                 ? Arrays.stream(values).boxed().toList()

@@ -5,7 +5,6 @@ import hushmaze.document.DocumentSet;
 import hushmaze.document.ExportFailure;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
-import hushmaze.quantity.InvalidValue;
 import hushmaze.store.Autosave;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
@@ -172,9 +171,8 @@ public final class FileModel {
                 },
                 e -> {
                     exporting.set(false);
-                    boolean told = e instanceof ExportFailure || e instanceof InvalidValue;
-                    message.set(
-                            new Message(true, told ? e.getMessage() : Texts.of("problem.unexpected", e.toString())));
+                    String why = e instanceof ExportFailure ? e.getMessage() : ResultModel.explain(e, asked);
+                    message.set(new Message(true, why));
                 });
     }
 

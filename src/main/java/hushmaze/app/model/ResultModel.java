@@ -174,7 +174,8 @@ public final class ResultModel {
         });
     }
 
-    private static String explain(Exception e, Project project) {
+    /** What went wrong, in words for the user. */
+    static String explain(Exception e, Project project) {
         if (e instanceof NoBox none) {
             return noBox(Texts.of("layout.none", none.path()), none.proposal(), project);
         }

@@ -11,7 +11,6 @@ import hushmaze.solid.Turn;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import javafx.scene.shape.TriangleMesh;
 
 /** The way of the air through the box as a bar with a point at the end. */
 final class AirWay {
@@ -23,7 +22,7 @@ final class AirWay {
     private AirWay() {}
 
     /** @param intoRoom whether the air runs from the opening to the room */
-    static TriangleMesh mesh(Solid solid, boolean intoRoom) {
+    static MeshDraft mesh(Solid solid, boolean intoRoom) {
         List<Spot> way = way(solid);
         if (!intoRoom) {
             Collections.reverse(way);
@@ -33,7 +32,7 @@ final class AirWay {
             draft.block(around(way.get(i - 1), way.get(i)));
         }
         point(draft, way.get(way.size() - 2), way.get(way.size() - 1));
-        return draft.mesh();
+        return draft;
     }
 
     private static List<Spot> way(Solid solid) {

@@ -12,7 +12,6 @@ import javafx.scene.Group;
 import javafx.scene.paint.PhongMaterial;
 import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
-import javafx.scene.shape.TriangleMesh;
 
 /** All parts of a box, about the middle of the box, with what can be done to them. */
 final class BoxModel extends Group {
@@ -51,8 +50,8 @@ final class BoxModel extends Group {
         getChildren().add(middle);
     }
 
-    private static MeshView view(TriangleMesh mesh, PhongMaterial material) {
-        MeshView view = new MeshView(mesh);
+    private static MeshView view(MeshDraft draft, PhongMaterial material) {
+        MeshView view = new MeshView(draft.mesh());
         view.setMaterial(material);
         view.setCullFace(CullFace.BACK);
         return view;

@@ -36,16 +36,13 @@ final class MeshDraft {
     }
 
     private final List<Spot> spots = new ArrayList<>();
-    private final List<int[]> triangles = new ArrayList<>();
 
     /** A triangle seen from the side its outward direction points to. */
     void triangle(Spot a, Spot b, Spot c, Spot outward) {
         boolean turned = b.minus(a).cross(c.minus(a)).dot(outward) < 0;
-        int first = spots.size();
         spots.add(a);
         spots.add(turned ? c : b);
         spots.add(turned ? b : c);
-        triangles.add(new int[] {first, first + 1, first + 2});
     }
 
     /** A flat face with four corners, in turn. */
@@ -82,15 +79,25 @@ final class MeshDraft {
         }
     }
 
+    /** Three corners of each triangle in turn, on the screen, mm. */
+    float[] points() {
+        float[] all = new float[3 * spots.size()];
+        for (int i = 0; i < spots.size(); i++) {
+            Spot s = spots.get(i);
+            all[3 * i] = (float) (s.x() * MM);
+            all[3 * i + 1] = (float) (-s.y() * MM);
+            all[3 * i + 2] = (float) (-s.z() * MM);
+        }
+        return all;
+    }
+
     /** The mesh, with hard edges. */
     TriangleMesh mesh() {
         TriangleMesh mesh = new TriangleMesh();
         mesh.getTexCoords().addAll(0, 0);
-        for (Spot s : spots) {
-            mesh.getPoints().addAll((float) (s.x() * MM), (float) (-s.y() * MM), (float) (-s.z() * MM));
-        }
-        for (int[] t : triangles) {
-            mesh.getFaces().addAll(t[0], 0, t[1], 0, t[2], 0);
+        mesh.getPoints().addAll(points());
+        for (int i = 0; i < spots.size(); i += 3) {
+            mesh.getFaces().addAll(i, 0, i + 1, 0, i + 2, 0);
             mesh.getFaceSmoothingGroups().addAll(0);
         }
         return mesh;

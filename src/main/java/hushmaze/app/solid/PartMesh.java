@@ -6,7 +6,6 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.Cutout;
 import hushmaze.solid.Part;
 import java.util.TreeSet;
-import javafx.scene.shape.TriangleMesh;
 
 /**
  * Faces and edges of one part. The lines of all cut-outs divide the part's face into cells that are there or not as a
@@ -51,7 +50,7 @@ final class PartMesh {
     }
 
     /** The faces. */
-    TriangleMesh faces() {
+    MeshDraft faces() {
         MeshDraft draft = new MeshDraft();
         for (int i = 0; i < us.length - 1; i++) {
             for (int j = 0; j < vs.length - 1; j++) {
@@ -60,7 +59,7 @@ final class PartMesh {
                 }
             }
         }
-        return draft.mesh();
+        return draft;
     }
 
     private void cell(MeshDraft draft, int i, int j) {
@@ -94,7 +93,7 @@ final class PartMesh {
      *
      * @param half half their thickness, m
      */
-    TriangleMesh edges(double half) {
+    MeshDraft edges(double half) {
         MeshDraft draft = new MeshDraft();
         double t = part.thickness();
         for (int i = 0; i < us.length; i++) {
@@ -112,7 +111,7 @@ final class PartMesh {
                 }
             }
         }
-        return draft.mesh();
+        return draft;
     }
 
     /** Whether the outline bends here: it does not if nothing or everything meets, or two neighbours. */

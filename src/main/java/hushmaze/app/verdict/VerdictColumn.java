@@ -2,6 +2,7 @@ package hushmaze.app.verdict;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.ResultModel.State;
+import hushmaze.app.model.RoomVerdict;
 import hushmaze.app.model.Texts;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
@@ -100,9 +101,9 @@ public final class VerdictColumn extends VBox {
             return;
         }
         Wording wording = new Wording(all.project().units());
-        VBox room = new VBox(
-                name(Texts.of("verdict.room")),
-                sentence(wording.room(all.room(), all.project().room().target())));
+        String heard = wording.room(all.room(), all.project().room().target());
+        VBox room =
+                new VBox(name(Texts.of("verdict.room")), line(new Mark(RoomVerdict.ok(all)), heard, "verdict-line"));
         room.getStyleClass().add("verdict-block");
         verdicts.getChildren().add(room);
         for (int i = 0; i < all.paths().size(); i++) {
@@ -124,11 +125,7 @@ public final class VerdictColumn extends VBox {
         };
         List<String> sentences = wording.verdicts(path);
         for (int i = 0; i < good.length; i++) {
-            Label words = sentence(sentences.get(i));
-            HBox.setHgrow(words, Priority.ALWAYS);
-            HBox line = new HBox(new Mark(good[i]), words);
-            line.getStyleClass().add("verdict-line");
-            block.getChildren().add(line);
+            block.getChildren().add(line(new Mark(good[i]), sentences.get(i), "verdict-line"));
         }
         return block;
     }
@@ -146,11 +143,7 @@ public final class VerdictColumn extends VBox {
             for (String text : sentences) {
                 Label word = new Label(Texts.word(severity));
                 word.getStyleClass().addAll("severity", severity.name().toLowerCase(Locale.ROOT));
-                Label words = sentence(text);
-                HBox.setHgrow(words, Priority.ALWAYS);
-                HBox line = new HBox(word, words);
-                line.getStyleClass().add("notice-line");
-                notices.getChildren().add(line);
+                notices.getChildren().add(line(word, text, "notice-line"));
             }
         }
     }
@@ -160,6 +153,15 @@ public final class VerdictColumn extends VBox {
         label.setWrapText(true);
         label.getStyleClass().add("block-name");
         return label;
+    }
+
+    /** A mark or a word with a sentence beside it. */
+    private static HBox line(Node first, String text, String style) {
+        Label words = sentence(text);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox line = new HBox(first, words);
+        line.getStyleClass().add(style);
+        return line;
     }
 
     private static Label sentence(String text) {

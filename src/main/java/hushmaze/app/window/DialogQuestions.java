@@ -77,6 +77,11 @@ public final class DialogQuestions implements Questions {
         Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Texts.of(key + ".words", about), answers);
         alert.setTitle(Texts.of(key));
         alert.setHeaderText(Texts.of(key));
+        alert.setGraphic(null);
+        if (stage.getScene() != null) {
+            alert.getDialogPane().getStylesheets().setAll(stage.getScene().getStylesheets());
+            alert.getDialogPane().getStyleClass().add("designer");
+        }
         if (stage.isShowing()) {
             alert.initOwner(stage);
         }

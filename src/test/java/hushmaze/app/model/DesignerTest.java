@@ -85,6 +85,23 @@ class DesignerTest {
     }
 
     @Test
+    void bandsAreTypedInOneLineInAnyUnit() {
+        BandsText area = new BandsText(designer.edit(), Field.of("room.absorptionArea"));
+        Project before = project();
+        assertThat(area.enter("Area", area.shown())).isEmpty();
+        assertThat(project()).isEqualTo(before);
+        assertThat(area.enter("Area", "10 20 30 40 50 60 70 80 ft2")).isEmpty();
+        // a square foot is 0.09290304 square metres
+        assertThat(project().room().absorptionArea().get(7)).isCloseTo(7.4322432, within(1e-9));
+        assertThat(area.enter("Area", "1 2 3").orElseThrow()).contains("Area: 3 values", "8 values");
+        BandsText own = new BandsText(designer.edit(), Field.of("room.ownNoise"));
+        assertThat(own.enter("Noise", " ")).isEmpty();
+        assertThat(project().room().ownNoise()).isNull();
+        assertThat(own.enter("Noise", "30 25 20 15 10 8 8 8")).isEmpty();
+        assertThat(own.shown()).isEqualTo("30  25  20  15  10  8  8  8  dB");
+    }
+
+    @Test
     void aRefusalByAnotherFieldNamesThatFieldInTheWordsOfTheWindow() {
         Project before = project();
         String said = designer.edit()

@@ -1,0 +1,35 @@
+package hushmaze.app.model;
+
+import hushmaze.assess.Assessment;
+import hushmaze.project.Target;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Spectrum;
+import hushmaze.sound.criterion.TargetCurve;
+
+/** Whether the room as a whole is as asked: everything heard in it within the target, and a way in and out for the air. */
+public final class RoomVerdict {
+    private static final double SLACK_DB = 1e-6;
+
+    private RoomVerdict() {}
+
+    /** The verdict, for the paths' pessimistic edges and the room's own noise together. */
+    public static boolean ok(Assessment all) {
+        boolean stopped = all.notices().stream().anyMatch(n -> n.severity() == Severity.STOP);
+        return !stopped && quiet(all);
+    }
+
+    private static boolean quiet(Assessment all) {
+        Target target = all.project().room().target();
+        if (target.kind() == Target.Kind.DBA) {
+            return all.room().rating().dbA() <= target.number() + SLACK_DB;
+        }
+        Spectrum levels = all.room().level().levelsInOctaves();
+        Spectrum limits = TargetCurve.of(target).octaves();
+        for (int i = 0; i < levels.size(); i++) {
+            if (levels.value(i) > limits.value(i) + SLACK_DB) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,56 @@
+package hushmaze.drawing.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
+import hushmaze.document.FontMeasure;
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Page;
+import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.quantity.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Property tests: whatever the room on the screen, each drawing lies within its page, and pages keep their shape. */
+class ScreenPagesTest {
+    private static final TextMeasure MEASURE = new FontMeasure();
+
+    @ParameterizedTest
+    @CsvSource({"130, 150", "60, 60", "300, 200", "90, 240", "420, 110"})
+    void everythingIsOnThePage(double width, double height) {
+        for (UnitSystem units : UnitSystem.values()) {
+            Assessment assessment = SampleAssessment.twoPaths(units);
+            for (PathResult result : assessment.paths()) {
+                ScreenPages pages = new ScreenPages(assessment, result, units, MEASURE);
+                for (Page page :
+                        List.of(pages.plan(width, height), pages.section(width, height), pages.faces(width, height))) {
+                    assertThat(page.width() / page.height())
+                            .isCloseTo(width / height, org.assertj.core.api.Assertions.within(1e-9));
+                    Bounds sheet = new Bounds(0, 0, page.width(), page.height());
+                    assertThat(page.shapes()).isNotEmpty();
+                    assertThat(page.shapes())
+                            .allSatisfy(s -> assertThat(sheet.contains(s.bounds(MEASURE)))
+                                    .isTrue());
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"130, 150", "300, 200"})
+    void theChartsFillTheirPage(double width, double height) {
+        Assessment assessment = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        Page page = new ScreenPages(assessment, assessment.paths().get(0), UnitSystem.METRIC, MEASURE)
+                .spectra(width, height);
+        Bounds all = page.shapes().stream()
+                .map(s -> s.bounds(MEASURE))
+                .reduce(Bounds::union)
+                .orElseThrow();
+        assertThat(new Bounds(0, 0, width, height).contains(all)).isTrue();
+        assertThat(all.height()).isGreaterThan(0.85 * height);
+        assertThat(all.width()).isGreaterThan(0.85 * width);
+    }
+}
