@@ -11,8 +11,9 @@ import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -32,7 +33,7 @@ final class Views extends VBox {
                 new SolidPane(designer),
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
                 new PagesView(designer));
-        HBox buttons = new HBox();
+        FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");
         for (int i = 0; i < NAMES.size(); i++) {
             ToggleButton button = new ToggleButton(Texts.of("view." + NAMES.get(i)));
@@ -40,6 +41,7 @@ final class Views extends VBox {
             button.setId("view-" + NAMES.get(i));
             button.setTooltip(new Tooltip(Texts.of("view." + NAMES.get(i) + ".tip")));
             button.setToggleGroup(choice);
+            button.setMinWidth(Region.USE_PREF_SIZE);
             buttons.getChildren().add(button);
         }
         stage.getChildren().addAll(views);

@@ -25,6 +25,7 @@ public final class ScreenPages {
     private static final double MARGIN = 4;
     private static final double BETWEEN = 8;
     private static final int SMALLEST_PICTURE = 200;
+    private static final double LARGER = 1.2;
 
     private final Job job;
 
@@ -96,7 +97,7 @@ public final class ScreenPages {
             }
         }
         // Too little room for the lettering itself: a larger page, which the screen shows smaller.
-        return views(title, 2 * width, 2 * height, views);
+        return views(title, LARGER * width, LARGER * height, views);
     }
 
     /** Larger pictures than this cannot fit, whatever the lettering takes. */
