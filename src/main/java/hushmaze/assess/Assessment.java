@@ -18,8 +18,13 @@ public record Assessment(Project project, RoomResult room, List<PathResult> path
         notices = List.copyOf(notices);
     }
 
-    /** Whether every verdict of every path is good. */
+    /** Whether the room as a whole is as asked: all that is heard in it within the target, and a way in and out for the air. */
+    public boolean roomOk() {
+        return RoomVerdict.ok(this);
+    }
+
+    /** Whether the room and every verdict of every path are good. */
     public boolean ok() {
-        return paths.stream().allMatch(PathResult::ok);
+        return roomOk() && paths.stream().allMatch(PathResult::ok);
     }
 }

@@ -47,7 +47,9 @@ public final class AssessmentJson {
         ObjectNode node = mapper.createObjectNode();
         node.put("formatVersion", FORMAT_VERSION);
         node.put("project", assessment.project().name());
-        node.set("room", room(assessment.room()));
+        ObjectNode room = room(assessment.room());
+        room.put("ok", assessment.roomOk());
+        node.set("room", room);
         ArrayNode paths = node.putArray("paths");
         assessment.paths().forEach(p -> paths.add(path(p)));
         ArrayNode notices = node.putArray("notices");

@@ -140,6 +140,27 @@ class AssessorTest {
     void supplyWithoutAReturnIsCalledOutLoudly() {
         Assessment assessment = assess(project(nc(25), null, path("in", Purpose.SUPPLY, 50, null)));
         assertThat(kinds(assessment.notices(), Severity.STOP)).contains(NoticeKind.NO_WAY_OUT);
+        assertThat(assessment.roomOk()).isFalse();
+        assertThat(assessment.ok()).isFalse();
+    }
+
+    /** Two paths that just keep their halves of the target keep it together; the room's own noise is in their shares. */
+    @Test
+    void theRoomIsQuietWhenEveryPathKeepsItsShare() {
+        Assessment quiet = assess(project(
+                nc(25),
+                Spectrum.flat(BandSet.OCTAVE, 5),
+                path("in", Purpose.SUPPLY, 28, null),
+                path("out", Purpose.RETURN, 28, null)));
+        assertThat(quiet.paths()).allMatch(p -> p.quiet().ok());
+        assertThat(quiet.roomOk()).isTrue();
+        Assessment loud = assess(project(
+                nc(25),
+                Spectrum.flat(BandSet.OCTAVE, 5),
+                path("in", Purpose.SUPPLY, 90, null),
+                path("out", Purpose.RETURN, 28, null)));
+        assertThat(loud.paths().get(0).quiet().ok()).isFalse();
+        assertThat(loud.roomOk()).isFalse();
     }
 
     @Test

@@ -2,7 +2,6 @@ package hushmaze.app.verdict;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.ResultModel.State;
-import hushmaze.app.model.RoomVerdict;
 import hushmaze.app.model.Texts;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
@@ -102,8 +101,7 @@ public final class VerdictColumn extends VBox {
         }
         Wording wording = new Wording(all.project().units());
         String heard = wording.room(all.room(), all.project().room().target());
-        VBox room =
-                new VBox(name(Texts.of("verdict.room")), line(new Mark(RoomVerdict.ok(all)), heard, "verdict-line"));
+        VBox room = new VBox(name(Texts.of("verdict.room")), line(new Mark(all.roomOk()), heard, "verdict-line"));
         room.getStyleClass().add("verdict-block");
         verdicts.getChildren().add(room);
         for (int i = 0; i < all.paths().size(); i++) {

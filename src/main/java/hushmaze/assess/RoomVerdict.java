@@ -1,19 +1,18 @@
-package hushmaze.app.model;
+package hushmaze.assess;
 
-import hushmaze.assess.Assessment;
 import hushmaze.project.Target;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.criterion.TargetCurve;
 
 /** Whether the room as a whole is as asked: everything heard in it within the target, and a way in and out for the air. */
-public final class RoomVerdict {
+final class RoomVerdict {
     private static final double SLACK_DB = 1e-6;
 
     private RoomVerdict() {}
 
     /** The verdict, for the paths' pessimistic edges and the room's own noise together. */
-    public static boolean ok(Assessment all) {
+    static boolean ok(Assessment all) {
         boolean stopped = all.notices().stream().anyMatch(n -> n.severity() == Severity.STOP);
         return !stopped && quiet(all);
     }
