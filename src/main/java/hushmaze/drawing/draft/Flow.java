@@ -11,34 +11,53 @@ public final class Flow {
     private static final double GUTTER = 12;
     /** By how much columns are shortened at a time, mm. */
     private static final double STEP = 5;
+    /** A last page filled less than this, as a share of its height, is not worth its paper. */
+    private static final double SCANT = 0.3;
+    /** Shares of the gaps between blocks that are tried to save such a page. */
+    private static final double[] TIGHTER = {0.85, 0.7, 0.55};
 
     private final Bounds area;
     private final int columns;
     private final double columnWidth;
     private final List<Sketch> pages = new ArrayList<>();
+    private final double gaps;
     private int column;
     private double y;
 
-    private Flow(Bounds area, int columns) {
+    private Flow(Bounds area, int columns, double gaps) {
         this.area = area;
         this.columns = columns;
+        this.gaps = gaps;
         this.columnWidth = (area.width() - (columns - 1) * GUTTER) / columns;
         this.column = columns;
     }
 
     /**
-     * The pages' contents. If one page takes it all, its columns are made about equally long.
+     * The pages' contents. If one page takes it all, its columns are made about equally long. If the last page would be
+     * nearly empty, the gaps between blocks are made smaller when that saves it.
      *
      * @param area of each page that may be filled
      * @param columns side by side
      */
     public static List<Sketch> pages(List<Block> blocks, Bounds area, int columns) {
-        List<Sketch> pages = set(blocks, area, columns);
-        double height = area.height();
-        while (columns > 1 && pages.size() == 1 && height > STEP) {
-            height -= STEP;
-            List<Sketch> shorter =
-                    set(blocks, new Bounds(area.x0(), area.y0(), area.x1(), area.y0() + height), columns);
+        Flow flow = set(blocks, area, columns, 1);
+        if (flow.endsScantily()) {
+            for (double share : TIGHTER) {
+                Flow tighter = set(blocks, area, columns, share);
+                if (tighter.pages.size() < flow.pages.size()) {
+                    return tighter.pages;
+                }
+            }
+        }
+        return columns > 1 && flow.pages.size() == 1 ? balanced(flow, blocks) : flow.pages;
+    }
+
+    private static List<Sketch> balanced(Flow onePage, List<Block> blocks) {
+        Bounds area = onePage.area;
+        List<Sketch> pages = onePage.pages;
+        for (double height = area.height() - STEP; height > STEP; height -= STEP) {
+            Bounds lower = new Bounds(area.x0(), area.y0(), area.x1(), area.y0() + height);
+            List<Sketch> shorter = set(blocks, lower, onePage.columns, 1).pages;
             if (shorter.size() > 1) {
                 break;
             }
@@ -47,8 +66,12 @@ public final class Flow {
         return pages;
     }
 
-    private static List<Sketch> set(List<Block> blocks, Bounds area, int columns) {
-        Flow flow = new Flow(area, columns);
+    private boolean endsScantily() {
+        return pages.size() > 1 && column == 0 && y - area.y0() < SCANT * area.height();
+    }
+
+    private static Flow set(List<Block> blocks, Bounds area, int columns, double gaps) {
+        Flow flow = new Flow(area, columns, gaps);
         List<Row> rows = new ArrayList<>();
         for (Block block : blocks) {
             rows.addAll(block.rows(flow.columnWidth));
@@ -57,7 +80,7 @@ public final class Flow {
         for (int i = 0; i < rows.size(); i++) {
             flow.place(rows, i);
         }
-        return flow.pages;
+        return flow;
     }
 
     private void place(List<Row> rows, int i) {
@@ -67,7 +90,7 @@ public final class Flow {
             nextColumn();
         }
         boolean first = y == area.y0();
-        if (!first && y + row.gap() + row.height() > area.y1()) {
+        if (!first && y + gap(row) + row.height() > area.y1()) {
             nextColumn();
             first = true;
         }
@@ -82,21 +105,25 @@ public final class Flow {
     private double run(List<Row> rows, int i) {
         double total = 0;
         for (int k = i; k < rows.size(); k++) {
-            total += rows.get(k).gap() + rows.get(k).height();
+            total += gap(rows.get(k)) + rows.get(k).height();
             if (!rows.get(k).keepWithNext()) {
                 break;
             }
         }
-        return total <= area.height() ? total : rows.get(i).gap() + rows.get(i).height();
+        return total <= area.height() ? total : gap(rows.get(i)) + rows.get(i).height();
     }
 
     private void put(Row row, boolean first) {
         if (!first) {
-            y += row.gap();
+            y += gap(row);
         }
         double x = area.x0() + column * (columnWidth + GUTTER);
         pages.get(pages.size() - 1).add(row.content(), x, y);
         y += row.height();
+    }
+
+    private double gap(Row row) {
+        return gaps * row.gap();
     }
 
     private void nextColumn() {
