@@ -23,4 +23,16 @@ public record Complex(double re, double im) {
     double absSquared() {
         return re * re + im * im;
     }
+
+    Complex plus(Complex b) {
+        return new Complex(re + b.re, im + b.im);
+    }
+
+    /** The root with a real part that is not negative. */
+    Complex sqrt() {
+        double size = Math.hypot(re, im);
+        double x = Math.sqrt((size + re) / 2);
+        double y = Math.sqrt((size - re) / 2);
+        return new Complex(x, im < 0 ? -y : y);
+    }
 }
