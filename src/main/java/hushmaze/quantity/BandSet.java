@@ -17,6 +17,7 @@ public enum BandSet {
 
     private final int fraction;
     private final List<Band> bands;
+    private final double[] centres;
 
     BandSet(int fraction, int first, int last) {
         this.fraction = fraction;
@@ -25,6 +26,7 @@ public enum BandSet {
             list.add(new Band(fraction, i));
         }
         this.bands = List.copyOf(list);
+        this.centres = list.stream().mapToDouble(Band::centreHz).toArray();
     }
 
     /** Bands per octave: 1 or 3. */
@@ -44,6 +46,6 @@ public enum BandSet {
 
     /** Exact centre frequency of one band, Hz. */
     public double centreHz(int index) {
-        return bands.get(index).centreHz();
+        return centres[index];
     }
 }

@@ -9,7 +9,7 @@ import java.util.Locale;
 
 /** Benchmark: time of one assessment without wave methods or sheet search, and of one layout, for every sample project. */
 public final class AssessBench {
-    private static final int WARM_UP = 300;
+    private static final int WARM_UP = 3000;
     private static final int RUNS = 300;
 
     private AssessBench() {}
