@@ -16,7 +16,7 @@ import java.util.Optional;
  * C1 from memory, checked against all 66 cells of the mitred rectangular elbow table of a 1989 duct fitting handbook.
  * k_Re: the table printed with that elbow, Re 1e4 to 1.4e5. The second correction 24.8/Re^0.263 is from Internal Flow
  * Systems as coded in the same library, blended to 1 between Re 1e5 and 2e5. The roughness factor 1 + 500 ε/D, at most 1.5
- * and only above Re 4e4, is from a transcription of the handbook's chapter 6.
+ * and only above Re 4e4, is from a public copy of the handbook's chapter 6.
  *
  * <p>Likely: the printed table, held at 1.40 below Re 1e4 with a notice. Low: no Reynolds correction. High: the larger of
  * the second correction, its Re held at 4000 (2.80, where the flow stops being turbulent), and the printed table times the

@@ -30,9 +30,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Lays pieces out on sheets with cuts from edge to edge.")
 public final class NestCommand implements Callable<Integer> {
-    private static final int DONE = 0;
-    private static final int NOT_ALL_PLACED = 1;
-    private static final int BAD_INPUT = 2;
     private static final double MIN_SECONDS = 0.01;
     private static final double MAX_SECONDS = 3600;
 
@@ -80,10 +77,10 @@ public final class NestCommand implements Callable<Integer> {
             err.println(layout.sheets().size() + (layout.sheets().size() == 1 ? " sheet" : " sheets")
                     + "; none can do with fewer than " + layout.lowerBound());
             unplaced(job, layout).forEach(err::println);
-            return layout.unplaced().isEmpty() ? DONE : NOT_ALL_PLACED;
+            return layout.unplaced().isEmpty() ? ExitCode.DONE : ExitCode.DESIGN_FAILS;
         } catch (InvalidValue e) {
             err.println(e.getMessage());
-            return BAD_INPUT;
+            return ExitCode.BAD_INPUT;
         } finally {
             err.flush();
         }
