@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -26,6 +27,7 @@ public final class DocumentSet {
     private final Assessment assessment;
     private final Paper paper;
     private final UnitSystem units;
+    private final List<String> bases = new ArrayList<>();
 
     private DocumentSet(Assessment assessment, Paper paper, UnitSystem units) {
         this.assessment = assessment;
@@ -38,20 +40,25 @@ public final class DocumentSet {
      *
      * @param folder made if it is not there
      * @param units of the figures in the PDF; CSV and SVG are in millimetres always
-     * @param overwrite whether files of the same names may be replaced
+     * @param overwrite whether files of the same names may be replaced; pictures of parts and sheets that an earlier run
+     *     made of the same path and this one did not make again are then removed
      * @return the files, in the order written
      * @throws ExportFailure if the folder or a file cannot be written, or a file is there that must not be replaced; in
      *     that last case nothing is written at all
      */
     public static List<Path> write(
             Assessment assessment, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
-        Map<String, Outbox.Content> files = new DocumentSet(assessment, paper, units).files();
+        DocumentSet set = new DocumentSet(assessment, paper, units);
+        Map<String, Outbox.Content> files = set.files();
         Outbox outbox = new Outbox(folder);
         if (!overwrite) {
             files.keySet().forEach(outbox::requireFree);
         }
         List<Path> written = new ArrayList<>();
         files.forEach((name, content) -> written.add(outbox.write(name, content)));
+        if (overwrite) {
+            set.bases.forEach(base -> outbox.removeStale(pictureOf(base), files.keySet()));
+        }
         return List.copyOf(written);
     }
 
@@ -62,6 +69,7 @@ public final class DocumentSet {
             String base = FileNames.safe(assessment.project().name())
                     + "_"
                     + names.unique(result.path().name());
+            bases.add(base);
             Drawing drawing = new PathDrawing(assessment, result, paper, units, measure).draw();
             files.put(base + "_drawings.pdf", out -> new PdfWriter(measure).write(drawing, out));
             files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
@@ -88,6 +96,11 @@ public final class DocumentSet {
                 files.put(name, text(svg.write(trueSize.sheet(layout.material(), plan))));
             }
         }
+    }
+
+    /** Names of the pictures of one path. */
+    private static Pattern pictureOf(String base) {
+        return Pattern.compile(Pattern.quote(base) + "_(part-[BL]\\d+|sheet-\\d+-.+)\\.svg");
     }
 
     private static Outbox.Content text(String text) {

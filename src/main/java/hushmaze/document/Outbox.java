@@ -11,7 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Writes files into a folder, each first under a temporary name and moved when it is complete. */
 final class Outbox {
@@ -67,6 +70,25 @@ final class Outbox {
         } catch (RuntimeException e) {
             remove(temporary);
             throw e;
+        }
+    }
+
+    /**
+     * Removes files of an earlier run that this run did not write again, so that nobody cuts by them.
+     *
+     * @param ofOurs full names of files that can only be ours
+     * @param written names of this run
+     */
+    void removeStale(Pattern ofOurs, Set<String> written) {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                if (ofOurs.matcher(name).matches() && !written.contains(name)) {
+                    Files.delete(file);
+                }
+            }
+        } catch (IOException e) {
+            throw new ExportFailure(folder, "drawings of an earlier run cannot be removed (" + reason(e) + ")", e);
         }
     }
 

@@ -122,6 +122,24 @@ class DocumentSetTest {
     }
 
     @Test
+    void picturesOfAnEarlierBoxDoNotStayBehind() throws IOException {
+        List<Path> first = DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, true);
+        String part = first.stream()
+                .map(f -> f.getFileName().toString())
+                .filter(n -> n.endsWith("_part-B1.svg"))
+                .findFirst()
+                .orElseThrow();
+        Path stale = Files.writeString(folder.resolve(part.replace("B1", "B99")), "an earlier box");
+        Path mine = Files.writeString(folder.resolve(part.replace("_part-B1.svg", "_part-B1 as built.svg")), "mine");
+        Path other = Files.writeString(folder.resolve("another_part-B99.svg"), "another project's");
+        DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, true);
+        assertThat(stale).doesNotExist();
+        assertThat(mine).exists();
+        assertThat(other).exists();
+        assertThat(first).allMatch(Files::exists);
+    }
+
+    @Test
     void saysWhyAFolderCannotBeUsed() throws IOException {
         Path file = Files.writeString(folder.resolve("plain"), "a file");
         assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file, Paper.A4, UnitSystem.METRIC, false))
