@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 /** The bands of a path as comma-separated values: third octaves, then octaves. */
 public final class BandsCsv {
     private static final List<String> HEAD = List.of(
+            "nominalHz",
             "centreHz",
             "fraction",
             "noiseDb",
@@ -38,6 +39,7 @@ public final class BandsCsv {
         return Csv.line(Stream.concat(
                         Stream.of(
                                 Csv.number(b.band().nominalHz()),
+                                Csv.number(b.band().centreHz()),
                                 Integer.toString(b.band().fraction())),
                         Stream.of(
                                         b.noise(),

@@ -48,13 +48,16 @@ class DocumentSetTest {
         PathResult result = SAMPLE.paths().get(0);
         List<String> lines = BandsCsv.of(result).lines().toList();
         assertThat(lines).hasSize(1 + 24 + 8);
-        assertThat(lines.get(0)).startsWith("centreHz,fraction,noiseDb,allowedDb,neededDb,estimateDb,quickDb");
+        assertThat(lines.get(0))
+                .startsWith("nominalHz,centreHz,fraction,noiseDb,allowedDb,neededDb,estimateDb,quickDb");
         String[] first = lines.get(1).split(",", -1);
         assertThat(first[0]).isEqualTo("50.0");
-        assertThat(first[1]).isEqualTo("3");
-        assertThat(Double.parseDouble(first[5]))
+        // Base-10 centre of the 50 Hz third: 10^(17/10) Hz.
+        assertThat(Double.parseDouble(first[1])).isCloseTo(50.1187, within(0.0001));
+        assertThat(first[2]).isEqualTo("3");
+        assertThat(Double.parseDouble(first[6]))
                 .isEqualTo(result.thirds().get(0).estimate());
-        assertThat(first[6]).as("not computed").isEmpty();
+        assertThat(first[7]).as("not computed").isEmpty();
         assertThat(Csv.number(Double.POSITIVE_INFINITY)).isEqualTo("inf");
         assertThat(Csv.line(List.of("a,b", "c\"d", "e"))).isEqualTo("\"a,b\",\"c\"\"d\",e\n");
     }
@@ -118,7 +121,7 @@ class DocumentSetTest {
             assertThat(there).containsExactly(mine);
         }
         write(true);
-        assertThat(Files.readString(mine)).startsWith("centreHz");
+        assertThat(Files.readString(mine)).startsWith("nominalHz,centreHz");
     }
 
     @Test
