@@ -33,6 +33,7 @@ class LinedSlitTest {
         "50, 25, 20000, 501.19, 14.905",
         "50, 25, 20000, 1000, 37.645",
         "150, 50, 20000, 125.89, 1.419",
+        "150, 50, 20000, 501.19, 16.335",
     })
     void attenuationOfTheLeastAttenuatedMode(double airwayMm, double linerMm, double sigma, double f, double expected) {
         double found = LinedSlit.attenuation(airwayMm / 1e3, linerMm / 1e3, new MikiLiner(sigma), f, C)
