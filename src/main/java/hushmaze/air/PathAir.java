@@ -17,7 +17,7 @@ public record PathAir(double flow, List<Loss> losses, List<PlaceVelocity> veloci
      * Mean velocity somewhere along the path.
      *
      * @param part "opening port", "pass 1", "turn 1", "room port"
-     * @param opening whether the limit for openings holds there, else the one for the path
+     * @param opening whether it is a port of the box, else a place inside
      * @param velocity m/s
      */
     public record PlaceVelocity(String part, boolean opening, double velocity) {}

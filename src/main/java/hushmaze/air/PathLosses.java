@@ -21,9 +21,9 @@ import java.util.Optional;
 /**
  * All losses of pressure of a box over its opening, in the order of the air, with the velocities on the way.
  *
- * <p>The box's passes are counted from the port at the opening to the port in the room, and the parts
- * keep their names: "opening port", "pass 1", "turn 1", ... from the opening, "room port". For {@link Purpose#SUPPLY} the air runs in
- * that order; for RETURN and EXHAUST it runs from the port in the room to the one at the opening, and so do the lists.
+ * <p>The box's passes are counted from the port at the opening to the port in the room, and the parts keep their names:
+ * "opening port", "pass 1", "turn 1", ..., "room port". For {@link Purpose#SUPPLY} the air runs in that order; for RETURN
+ * and EXHAUST it runs from the port in the room to the one at the opening, and so do the lists.
  *
  * <p>What is summed: a mouth at each end (entry 0.5 or exit 1.0 where the port opens to a space, a change of area where a
  * duct goes on: at the opening for a register, at both ends in a duct run); at each port the turn by 90 degrees if the port
@@ -213,11 +213,11 @@ public final class PathLosses {
     }
 
     private String firstName() {
-        return fromRoom ? "room port" : "opening port";
+        return fromRoom ? PortPlace.IN_ROOM : PortPlace.AT_OPENING;
     }
 
     private String lastName() {
-        return fromRoom ? "opening port" : "room port";
+        return fromRoom ? PortPlace.AT_OPENING : PortPlace.IN_ROOM;
     }
 
     private <T> List<T> inOrder(List<T> fromOpening) {

@@ -5,6 +5,7 @@ import hushmaze.air.PathAir;
 import hushmaze.air.PathLosses;
 import hushmaze.project.Brief;
 import hushmaze.project.VentPath;
+import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
 
 /** Judges the air of one path: pressure drop at the high edge, and every velocity, against the brief's limits. */
@@ -28,7 +29,7 @@ public final class AirJudge {
 
     /** The limit at one place, m/s. The port over the opening is as large as that is, so it is held to the path's limit. */
     public static double limit(Brief brief, PathAir.PlaceVelocity place) {
-        return place.part().equals("room port") ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
+        return place.part().equals(PortPlace.IN_ROOM) ? brief.maxOpeningVelocity() : brief.maxPathVelocity();
     }
 
     /** Whether the air keeps its limit at one place. */

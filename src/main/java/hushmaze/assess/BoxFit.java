@@ -7,8 +7,8 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 
 /**
- * Whether a box goes into the space there is. The face with the port at the opening lies on the surface of the opening, so the box's
- * size across that face is its depth; the other two sizes may lie either way along the surface.
+ * Whether a box goes into the space there is. The face with the port at the opening lies on the surface of the opening, so
+ * the box's size across that face is its depth; the other two sizes may lie either way along the surface.
  */
 public final class BoxFit {
     private static final double SLACK = 1e-6;

@@ -12,6 +12,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
+import hushmaze.solid.PortPlace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -117,7 +118,7 @@ final class PathNotices {
             add(
                     NoticeKind.PORT_SMALLER_THAN_OPENING,
                     Severity.WARNING,
-                    "opening port",
+                    PortPlace.AT_OPENING,
                     port.area(),
                     opening.area(),
                     Unit.SQUARE_CENTIMETRE);

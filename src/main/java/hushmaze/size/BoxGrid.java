@@ -19,8 +19,9 @@ import java.util.List;
  * The boxes the rule set looks at: both ways round in the space, 1 to 6 passes, and a ladder of clear widths that starts
  * where the air keeps its velocity limits and the opening goes into the pass.
  *
- * <p>Rules: the path is as long and as high as the space lets it be, or a stated share of that; clear sizes are whole multiples of 5 mm, or of 1/8 in; the turn gap
- * is 1.1 clear widths, where the computed table of U-turns has its least loss; every outer wall has the layers asked for.
+ * <p>Rules: the path is as long and as high as the space lets it be, or a stated share of that; clear sizes are whole
+ * multiples of 5 mm, or of 1/8 in; the turn gap is 1.1 clear widths, where the computed table of U-turns has its least loss;
+ * every outer wall has the layers asked for.
  */
 final class BoxGrid {
     /** Clear sizes in a metric project are multiples of this, m. */

@@ -9,8 +9,8 @@ import java.util.List;
  *
  * <p>All faces of all parts cut space into cells; every cell is full or empty as a whole, so the answer is exact, not
  * sampled. Checked are: no two parts overlap; from outside, with the two ports closed, no air gets in; from the port
- * at the opening every empty cell inside is reached, the port in the room among them; the air inside is just the passes, the gaps at the baffle
- * tips and the ports; the volumes add up; and every face that shall be lined is covered.
+ * at the opening every empty cell inside is reached, the port in the room among them; the air inside is just the passes,
+ * the gaps at the baffle tips and the ports; the volumes add up; and every face that shall be lined is covered.
  */
 public final class PlacementProof {
     /** Planes closer than this are the same plane, m. */

@@ -10,6 +10,11 @@ import hushmaze.project.Port;
  * @param hole the air from the box's outer face to the liner's inner face
  */
 public record PortPlace(Port port, Role role, Cuboid hole) {
+    /** What the port over the opening is called where parts are named. */
+    public static final String AT_OPENING = "opening port";
+    /** What the port in the room is called where parts are named. */
+    public static final String IN_ROOM = "room port";
+
     /** Clear area, m². */
     public double area() {
         return port.area();

@@ -61,11 +61,6 @@ public record BoxLoss(PathEstimate estimate, LossRange path, LossRange walls, Lo
         return path.low();
     }
 
-    /** Pessimistic edge of the route through the walls, third octaves, dB. */
-    public Spectrum wallsLow() {
-        return walls.low();
-    }
-
     private static LossRange path(PathEstimate estimate) {
         Spectrum lining = estimate.thirdsOf("lining");
         Spectrum turns = estimate.thirdsOf("turn");

@@ -34,8 +34,8 @@ final class MazeTerms {
         }
         List<Pass> passes = solid.passes();
         Pass last = passes.get(passes.size() - 1);
-        addStep(list, "opening port", solid.openingPort(), passes.get(0));
-        Spectrum entry = addPortTurn(list, "opening port", solid.openingPort(), passes.get(0), solid);
+        addStep(list, PortPlace.AT_OPENING, solid.openingPort(), passes.get(0));
+        Spectrum entry = addPortTurn(list, PortPlace.AT_OPENING, solid.openingPort(), passes.get(0), solid);
         LiningLimit limit =
                 solid.box().liner() == null ? null : new LiningLimit(solid.box().liner(), list.soundSpeed());
         for (Pass pass : passes) {
@@ -45,8 +45,8 @@ final class MazeTerms {
                 entry = addTurn(list, solid.turns().get(pass.number()), pass, passes.get(pass.number() + 1));
             }
         }
-        addPortTurn(list, "room port", solid.roomPort(), last, solid);
-        addStep(list, "room port", solid.roomPort(), last);
+        addPortTurn(list, PortPlace.IN_ROOM, solid.roomPort(), last, solid);
+        addStep(list, PortPlace.IN_ROOM, solid.roomPort(), last);
     }
 
     /** Length of a pass between its turns, m; zero when turns and ports leave nothing. */
