@@ -83,8 +83,8 @@ public final class Table implements Block {
         strips.add(head);
         for (int i = 0; i < rows.size(); i++) {
             Weight weight = strong.get(i) ? Weight.SEMIBOLD : Weight.REGULAR;
-            // The last two rows stay together, so that no total stands alone under a repeated head.
-            boolean keep = i == rows.size() - 2;
+            // The first three rows stay together, and the last two, so that none stands alone under a head.
+            boolean keep = i < 2 || i == rows.size() - 2;
             strips.add(strip(rows.get(i), widths, weight, width, Stroke.RULE, keep, head, 0));
         }
         return strips;
