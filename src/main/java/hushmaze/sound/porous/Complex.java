@@ -7,29 +7,34 @@ package hushmaze.sound.porous;
  * @param im imaginary part
  */
 public record Complex(double re, double im) {
-    Complex times(Complex b) {
+    /** Product. */
+    public Complex times(Complex b) {
         return new Complex(re * b.re - im * b.im, re * b.im + im * b.re);
     }
 
-    Complex times(double b) {
+    /** Product with a real number. */
+    public Complex times(double b) {
         return new Complex(re * b, im * b);
     }
 
-    Complex dividedBy(Complex b) {
+    /** Quotient. */
+    public Complex dividedBy(Complex b) {
         double size = b.re * b.re + b.im * b.im;
         return new Complex((re * b.re + im * b.im) / size, (im * b.re - re * b.im) / size);
     }
 
-    double absSquared() {
+    /** Square of the size. */
+    public double absSquared() {
         return re * re + im * im;
     }
 
-    Complex plus(Complex b) {
+    /** Sum. */
+    public Complex plus(Complex b) {
         return new Complex(re + b.re, im + b.im);
     }
 
     /** The root with a real part that is not negative. */
-    Complex sqrt() {
+    public Complex sqrt() {
         double size = Math.hypot(re, im);
         double x = Math.sqrt((size + re) / 2);
         double y = Math.sqrt((size - re) / 2);

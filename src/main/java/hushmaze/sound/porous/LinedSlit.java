@@ -43,7 +43,7 @@ public final class LinedSlit {
      * @param frequency Hz
      * @param soundSpeed m/s
      */
-    static Optional<Complex> axialSquared(
+    public static Optional<Complex> axialSquared(
             double clearWidth, double depth, MikiLiner liner, double frequency, double soundSpeed) {
         InvalidValue.within("clearWidth", clearWidth, 1e-6, 100, Unit.MILLIMETRE);
         InvalidValue.within("depth", depth, 1e-6, 100, Unit.MILLIMETRE);
