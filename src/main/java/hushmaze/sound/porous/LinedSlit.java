@@ -44,7 +44,7 @@ public final class LinedSlit {
      * @param soundSpeed m/s
      */
     public static Optional<Complex> axialSquared(
-            double clearWidth, double depth, MikiLiner liner, double frequency, double soundSpeed) {
+            double clearWidth, double depth, LinerModel liner, double frequency, double soundSpeed) {
         InvalidValue.within("clearWidth", clearWidth, 1e-6, 100, Unit.MILLIMETRE);
         InvalidValue.within("depth", depth, 1e-6, 100, Unit.MILLIMETRE);
         double k0 = 2 * Math.PI * frequency / soundSpeed;
@@ -70,7 +70,7 @@ public final class LinedSlit {
      * @param soundSpeed m/s
      */
     public static OptionalDouble attenuation(
-            double clearWidth, double depth, MikiLiner liner, double frequency, double soundSpeed) {
+            double clearWidth, double depth, LinerModel liner, double frequency, double soundSpeed) {
         return axialSquared(clearWidth, depth, liner, frequency, soundSpeed)
                 .map(q -> OptionalDouble.of(decay(q, frequency, soundSpeed)))
                 .orElse(OptionalDouble.empty());
@@ -88,7 +88,12 @@ public final class LinedSlit {
      * @param soundSpeed m/s
      */
     public static OptionalDouble attenuationOfDuct(
-            double clearWidth, double clearHeight, double depth, MikiLiner liner, double frequency, double soundSpeed) {
+            double clearWidth,
+            double clearHeight,
+            double depth,
+            LinerModel liner,
+            double frequency,
+            double soundSpeed) {
         var across = axialSquared(clearWidth, depth, liner, frequency, soundSpeed);
         var along = axialSquared(clearHeight, depth, liner, frequency, soundSpeed);
         if (across.isEmpty() || along.isEmpty()) {

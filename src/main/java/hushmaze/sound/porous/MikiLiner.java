@@ -25,7 +25,7 @@ import hushmaze.quantity.Unit;
  *
  * @param flowResistivity σ, Pa·s/m²
  */
-public record MikiLiner(double flowResistivity) {
+public record MikiLiner(double flowResistivity) implements LinerModel {
     private static final double IMPEDANCE_RE = 5.50;
     private static final double IMPEDANCE_IM = 8.43;
     private static final double IMPEDANCE_POWER = -0.632;
@@ -39,13 +39,13 @@ public record MikiLiner(double flowResistivity) {
         InvalidValue.within("flowResistivity", flowResistivity, 1, 1e7, Unit.PASCAL_SECOND_PER_SQUARE_METRE);
     }
 
-    /** Characteristic impedance over that of air. */
+    @Override
     public Complex impedanceRatio(double frequency) {
         double power = Math.pow(1000 * frequency / flowResistivity, IMPEDANCE_POWER);
         return new Complex(1 + IMPEDANCE_RE * power, -IMPEDANCE_IM * power);
     }
 
-    /** Wavenumber over that of air. */
+    @Override
     public Complex wavenumberRatio(double frequency) {
         double power = Math.pow(1000 * frequency / flowResistivity, WAVENUMBER_POWER);
         return new Complex(1 + WAVENUMBER_RE * power, -WAVENUMBER_IM * power);

@@ -1,7 +1,7 @@
 package hushmaze.sound.wave;
 
 import hushmaze.sound.porous.Complex;
-import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.porous.LinerModel;
 
 /**
  * Fibrous liner in which sound runs in every direction: ρ/ρ0 = ζ γ, n² = γ², with ζ and γ impedance and wavenumber over
@@ -9,7 +9,7 @@ import hushmaze.sound.porous.MikiLiner;
  *
  * @param liner its model
  */
-public record LinerMedium(MikiLiner liner) implements Medium {
+public record LinerMedium(LinerModel liner) implements Medium {
     @Override
     public Complex densityRatio(double frequency) {
         return liner.impedanceRatio(frequency).times(liner.wavenumberRatio(frequency));
