@@ -41,4 +41,30 @@ public record Brief(
         InvalidValue.present("space", space);
         InvalidValue.present("construction", construction);
     }
+
+    /** The same brief for another space. */
+    public Brief withSpace(Space other) {
+        return copy(flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, other, construction);
+    }
+
+    /**
+     * The same brief for other air.
+     *
+     * @param otherFlow m³/s
+     * @param drop most the path may cost, Pa
+     * @param pathVelocity fastest air inside the box, m/s
+     * @param openingVelocity fastest air at the room end, m/s
+     */
+    public Brief withAir(double otherFlow, double drop, double pathVelocity, double openingVelocity) {
+        return copy(otherFlow, drop, pathVelocity, openingVelocity, space, construction);
+    }
+
+    /** The same brief for other materials and connections. */
+    public Brief withConstruction(Construction other) {
+        return copy(flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, space, other);
+    }
+
+    private Brief copy(double air, double drop, double inPath, double atRoom, Space room, Construction made) {
+        return new Brief(opening, air, drop, inPath, atRoom, noise, noiseShare, room, made);
+    }
 }

@@ -39,50 +39,24 @@ final class BriefLimits {
     static Brief with(Brief brief, Relaxation.Limit limit, double value) {
         Space s = brief.space();
         return switch (limit) {
-            case SPACE_WIDTH -> withSpace(brief, new Space(value, s.height(), s.depth()));
-            case SPACE_HEIGHT -> withSpace(brief, new Space(s.width(), value, s.depth()));
-            case SPACE_DEPTH -> withSpace(brief, new Space(s.width(), s.height(), value));
+            case SPACE_WIDTH -> brief.withSpace(new Space(value, s.height(), s.depth()));
+            case SPACE_HEIGHT -> brief.withSpace(new Space(s.width(), value, s.depth()));
+            case SPACE_DEPTH -> brief.withSpace(new Space(s.width(), s.height(), value));
             case PRESSURE_DROP ->
-                withAir(brief, brief.flow(), value, brief.maxPathVelocity(), brief.maxOpeningVelocity());
+                brief.withAir(brief.flow(), value, brief.maxPathVelocity(), brief.maxOpeningVelocity());
             case PATH_VELOCITY ->
-                withAir(brief, brief.flow(), brief.maxPressureDrop(), value, brief.maxOpeningVelocity());
+                brief.withAir(brief.flow(), brief.maxPressureDrop(), value, brief.maxOpeningVelocity());
             case OPENING_VELOCITY ->
-                withAir(brief, brief.flow(), brief.maxPressureDrop(), brief.maxPathVelocity(), value);
+                brief.withAir(brief.flow(), brief.maxPressureDrop(), brief.maxPathVelocity(), value);
             case FLOW ->
-                withAir(brief, value, brief.maxPressureDrop(), brief.maxPathVelocity(), brief.maxOpeningVelocity());
+                brief.withAir(value, brief.maxPressureDrop(), brief.maxPathVelocity(), brief.maxOpeningVelocity());
             case MASS -> withMass(brief, value);
         };
     }
 
-    private static Brief withSpace(Brief b, Space space) {
-        return new Brief(
-                b.opening(),
-                b.flow(),
-                b.maxPressureDrop(),
-                b.maxPathVelocity(),
-                b.maxOpeningVelocity(),
-                b.noise(),
-                b.noiseShare(),
-                space,
-                b.construction());
-    }
-
-    private static Brief withAir(Brief b, double flow, double drop, double pathVelocity, double openingVelocity) {
-        return new Brief(
-                b.opening(),
-                flow,
-                drop,
-                pathVelocity,
-                openingVelocity,
-                b.noise(),
-                b.noiseShare(),
-                b.space(),
-                b.construction());
-    }
-
     private static Brief withMass(Brief b, double mass) {
         Construction c = b.construction();
-        Construction other = new Construction(
+        return b.withConstruction(new Construction(
                 c.board(),
                 c.shellLayers(),
                 c.baffleLayers(),
@@ -90,16 +64,6 @@ final class BriefLimits {
                 c.linedBroadFaces(),
                 c.openingFace(),
                 c.roomFace(),
-                mass);
-        return new Brief(
-                b.opening(),
-                b.flow(),
-                b.maxPressureDrop(),
-                b.maxPathVelocity(),
-                b.maxOpeningVelocity(),
-                b.noise(),
-                b.noiseShare(),
-                b.space(),
-                other);
+                mass));
     }
 }
