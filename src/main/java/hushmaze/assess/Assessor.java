@@ -5,7 +5,6 @@ import hushmaze.air.Need;
 import hushmaze.air.PathAir;
 import hushmaze.build.CutList;
 import hushmaze.build.CutListMaker;
-import hushmaze.build.Effort;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
 import hushmaze.project.Box;
@@ -28,11 +27,11 @@ public final class Assessor {
     private final Project project;
     private final AirState air;
     private final SoundJudge sound;
-    private final Effort effort;
+    private final Methods methods;
 
-    private Assessor(Project project, Effort effort) {
+    private Assessor(Project project, Methods methods) {
         this.project = project;
-        this.effort = effort;
+        this.methods = methods;
         this.air = AirState.of(project.room());
         this.sound = new SoundJudge(project);
     }
@@ -42,20 +41,8 @@ public final class Assessor {
      *
      * @throws InvalidValue if a path has no box, or a box cannot be built
      */
-    public static Assessment assess(Project project, Progress progress) {
-        return assess(project, Effort.DOCUMENT, progress);
-    }
-
-    /**
-     * The same for a window that follows every edit: sheets are laid out by a few fixed orders of the parts without a
-     * search, so that a document may do with fewer.
-     */
-    public static Assessment quick(Project project, Progress progress) {
-        return assess(project, Effort.rounds(0), progress);
-    }
-
-    private static Assessment assess(Project project, Effort effort, Progress progress) {
-        Assessor assessor = new Assessor(project, effort);
+    public static Assessment assess(Project project, Methods methods, Progress progress) {
+        Assessor assessor = new Assessor(project, methods);
         List<PathResult> results = new ArrayList<>();
         List<Spectrum> levels = new ArrayList<>();
         for (int i = 0; i < project.paths().size(); i++) {
@@ -78,7 +65,7 @@ public final class Assessor {
         SoundJudge.PathSound heard = sound.judge(index, solid);
         PathAir flow = AirJudge.air(path, solid, air);
         CutList cuts = CutListMaker.of(solid);
-        List<SheetLayout> layouts = SheetLayouts.of(cuts, project.stock(), effort, progress);
+        List<SheetLayout> layouts = SheetLayouts.of(cuts, project.stock(), methods.sheets(), progress);
         PathResult.Fits fits = BoxFit.fits(solid, path.brief());
         boolean proved = PlacementProof.faults(solid).isEmpty();
         PathResult.Buildable buildable = buildable(path, solid, cuts, layouts, proved);

@@ -2,6 +2,7 @@ package hushmaze.cli;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
@@ -34,6 +35,6 @@ final class LoadedProject {
                 .filter(path -> path.box() == null)
                 .map(VentPath::name)
                 .forEach(name -> talk.println(wording.text("box.laidOut", name)));
-        return Assessor.assess(complete, Progress.NONE);
+        return Assessor.assess(complete, Methods.ALL, Progress.NONE);
     }
 }

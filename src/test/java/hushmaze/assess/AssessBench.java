@@ -23,12 +23,18 @@ public final class AssessBench {
             double layout = (System.nanoTime() - start) / 1e6;
             double check = 0;
             for (int i = 0; i < WARM_UP; i++) {
-                check += Assessor.quick(project, Progress.NONE).room().rating().dbA();
+                check += Assessor.assess(project, Methods.QUICK, Progress.NONE)
+                        .room()
+                        .rating()
+                        .dbA();
             }
             double[] times = new double[RUNS];
             for (int i = 0; i < RUNS; i++) {
                 long begin = System.nanoTime();
-                check += Assessor.quick(project, Progress.NONE).room().rating().dbA();
+                check += Assessor.assess(project, Methods.QUICK, Progress.NONE)
+                        .room()
+                        .rating()
+                        .dbA();
                 times[i] = (System.nanoTime() - begin) / 1e6;
             }
             Arrays.sort(times);

@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class AssessorTest {
     private static Assessment assess(Project project) {
-        return Assessor.quick(LayoutRules.complete(project, Progress.NONE), Progress.NONE);
+        return Assessor.assess(LayoutRules.complete(project, Progress.NONE), Methods.QUICK, Progress.NONE);
     }
 
     private static Project twoPaths() {
@@ -121,7 +121,8 @@ class AssessorTest {
     @Test
     void theSameProjectGivesTheSameAssessment() {
         Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
-        assertThat(Assessor.assess(project, Progress.NONE)).isEqualTo(Assessor.assess(project, Progress.NONE));
+        assertThat(Assessor.assess(project, Methods.ALL, Progress.NONE))
+                .isEqualTo(Assessor.assess(project, Methods.ALL, Progress.NONE));
     }
 
     /**
@@ -190,7 +191,7 @@ class AssessorTest {
 
     @Test
     void aPathWithoutABoxIsAnErrorThatNamesIt() {
-        assertThatThrownBy(() -> Assessor.assess(twoPaths(), Progress.NONE))
+        assertThatThrownBy(() -> Assessor.assess(twoPaths(), Methods.ALL, Progress.NONE))
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining("paths[0].box");
     }
@@ -198,11 +199,11 @@ class AssessorTest {
     @Test
     void tooFewSheetsAndTooSmallSheetsAreToldApart() {
         Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
-        Assessment none = Assessor.quick(withBoardSheet(project, 2.44, 1.22, 0), Progress.NONE);
+        Assessment none = Assessor.assess(withBoardSheet(project, 2.44, 1.22, 0), Methods.QUICK, Progress.NONE);
         assertThat(kinds(none.paths().get(0).notices(), Severity.STOP))
                 .contains(NoticeKind.NOT_ENOUGH_SHEETS)
                 .doesNotContain(NoticeKind.PANEL_LARGER_THAN_SHEET);
-        Assessment small = Assessor.quick(withBoardSheet(project, 0.4, 0.3, null), Progress.NONE);
+        Assessment small = Assessor.assess(withBoardSheet(project, 0.4, 0.3, null), Methods.QUICK, Progress.NONE);
         assertThat(kinds(small.paths().get(0).notices(), Severity.STOP)).contains(NoticeKind.PANEL_LARGER_THAN_SHEET);
         assertThat(small.paths().get(0).buildable().ok()).isFalse();
     }

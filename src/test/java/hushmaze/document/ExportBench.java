@@ -1,6 +1,7 @@
 package hushmaze.document;
 
 import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
 import hushmaze.size.LayoutRules;
@@ -27,7 +28,11 @@ public final class ExportBench {
             for (int i = 0; i < RUNS; i++) {
                 long start = System.nanoTime();
                 DocumentSet.write(
-                        Assessor.assess(project, Progress.NONE), folder.resolve(name), Paper.A4, project.units(), true);
+                        Assessor.assess(project, Methods.ALL, Progress.NONE),
+                        folder.resolve(name),
+                        Paper.A4,
+                        project.units(),
+                        true);
                 line.append(String.format(Locale.ROOT, " %.2f", (System.nanoTime() - start) / 1e9));
             }
             System.out.println(line);

@@ -2,6 +2,7 @@ package hushmaze.app.model;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.project.Box;
 import hushmaze.project.Project;
@@ -126,7 +127,7 @@ public final class ResultModel {
     /** The results of a project; boxes it leaves open are laid out first. */
     static Assessment assess(Project project, Progress progress) {
         progress.check(0, project.name());
-        return Assessor.assess(LayoutRules.complete(project, progress), progress);
+        return Assessor.assess(LayoutRules.complete(project, progress), Methods.ALL, progress);
     }
 
     /** Lays out a box for the path that is looked at from what is wished for it. */
