@@ -40,6 +40,12 @@ public enum NoticeKind {
     OCTAVES_INTERPOLATED,
     /** Noise of the moving air is not in the sum. */
     FLOW_NOISE_NOT_COUNTED,
+    /** A formula of flow noise was carried on beyond what it was published for. */
+    FLOW_NOISE_OUTSIDE_RANGE,
+    /** At low frequencies the room has too few resonances for a level that is the same everywhere. */
+    ROOM_HAS_FEW_MODES,
+    /** The room swallows so much that its reverberant field is an approximation. */
+    ROOM_VERY_DEAD,
     /** The box is bigger than the space. */
     DOES_NOT_FIT,
     /** The box's port is smaller than the opening it is set over. */
