@@ -11,7 +11,7 @@ import java.util.List;
  * @param thirds loss per third octave, dB
  * @param notices where the method left its range
  */
-record BandLoss(Spectrum octaves, Spectrum thirds, List<Notice> notices) {
+public record BandLoss(Spectrum octaves, Spectrum thirds, List<Notice> notices) {
     public BandLoss {
         notices = List.copyOf(notices);
     }

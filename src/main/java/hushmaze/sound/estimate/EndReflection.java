@@ -21,7 +21,7 @@ import hushmaze.quantity.Unit;
  * <p>Differs from the source: used for rectangular mouths with the diameter of equal area. In an insertion loss it counts
  * as a difference: mouths of the box less those of the bare opening.
  */
-final class EndReflection {
+public final class EndReflection {
     private static final double A2 = 2;
 
     /** What surrounds the mouth. */

@@ -33,7 +33,7 @@ import java.util.List;
  * <p>Differs from the source: the part for the bare duct is left out, because it is the loss into thin sheet metal and
  * boards are stiff. P is the lined part of the perimeter only. Thirds are interpolated between octaves over log frequency.
  */
-final class ReynoldsBledsoe {
+public final class ReynoldsBledsoe {
     /** Thinnest liner of the fit, m. */
     public static final double THINNEST = 0.025;
     /** Thickest liner of the fit, m. */

@@ -1,11 +1,13 @@
 package hushmaze.sound.room;
 
+import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Room;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
+import java.util.List;
 
 /**
  * Level in a room for a source at its surface: direct sound and reverberant field.
@@ -25,25 +27,16 @@ import hushmaze.quantity.Unit;
  * <p>Differs from the source: A per third octave is interpolated between octaves over log frequency.
  */
 public final class RoomLevel {
-    /** Where in the room's surfaces the opening is. */
-    public enum Position {
-        MIDDLE_OF_SURFACE(2),
-        EDGE(4),
-        CORNER(8);
-
-        private final double directivity;
-
-        Position(double directivity) {
-            this.directivity = directivity;
-        }
-
-        /** Directivity factor Q. */
-        public double directivity() {
-            return directivity;
-        }
-    }
-
     private RoomLevel() {}
+
+    /** Directivity factor Q of an opening. */
+    public static double directivity(MouthPosition position) {
+        return switch (position) {
+            case MIDDLE_OF_SURFACE -> 2;
+            case EDGE -> 4;
+            case CORNER -> 8;
+        };
+    }
 
     /**
      * Level less power level, dB.
@@ -60,10 +53,33 @@ public final class RoomLevel {
         return 10 * Math.log10(direct + 4 / absorptionArea);
     }
 
+    /** Level in the open at a distance in m less power level, dB: the direct sound alone. */
+    public static double outdoors(double directivity, double distance) {
+        InvalidValue.within("directivity", directivity, 1e-6, 1e6, Unit.NUMBER);
+        InvalidValue.within("distance", distance, 1e-6, 1e6, Unit.METRE);
+        return 10 * Math.log10(directivity / (4 * Math.PI * distance * distance));
+    }
+
     /** Level at a distance in m less power level, per band, dB. */
-    public static Spectrum gain(Room room, Position position, double distance, BandSet bands) {
-        Spectrum areas = absorption(room, bands);
-        return Spectrum.of(bands, i -> gain(position.directivity(), distance, areas.value(i)));
+    public static Spectrum gain(Room room, MouthPosition position, double distance, BandSet bands) {
+        return gain(room.absorptionArea(), position, distance, bands);
+    }
+
+    /** Level at a distance in m less power level, per band, dB; absorption areas per octave 63 Hz to 8 kHz, m². */
+    public static Spectrum gain(List<Double> absorptionArea, MouthPosition position, double distance, BandSet bands) {
+        Spectrum octaves = Spectrum.of(BandSet.OCTAVE, absorptionArea::get);
+        Spectrum areas = bands == BandSet.OCTAVE ? octaves : octaves.interpolatedInThirds();
+        return Spectrum.of(bands, i -> gain(directivity(position), distance, areas.value(i)));
+    }
+
+    /** Level at the room's microphone for a sound power at an opening, dB re 1 pW, in the power's bands. */
+    public static Spectrum fromPower(Spectrum power, Room room, MouthPosition position) {
+        return power.plus(gain(room, position, room.microphoneDistance(), power.bands()));
+    }
+
+    /** Sound power of an opening, dB re 1 pW, that makes a level at the room's microphone, in the level's bands. */
+    public static Spectrum powerFor(Spectrum level, Room room, MouthPosition position) {
+        return level.minus(gain(room, position, room.microphoneDistance(), level.bands()));
     }
 
     /**
@@ -82,13 +98,7 @@ public final class RoomLevel {
     }
 
     private static Spectrum change(Room room, double from, BandSet bands) {
-        Position position = Position.MIDDLE_OF_SURFACE;
+        MouthPosition position = MouthPosition.MIDDLE_OF_SURFACE;
         return gain(room, position, room.microphoneDistance(), bands).minus(gain(room, position, from, bands));
-    }
-
-    private static Spectrum absorption(Room room, BandSet bands) {
-        Spectrum octaves =
-                Spectrum.of(BandSet.OCTAVE, i -> room.absorptionArea().get(i));
-        return bands == BandSet.OCTAVE ? octaves : octaves.interpolatedInThirds();
     }
 }

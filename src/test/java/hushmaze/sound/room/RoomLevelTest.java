@@ -3,12 +3,12 @@ package hushmaze.sound.room;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Room;
 import hushmaze.project.Target;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
-import hushmaze.sound.room.RoomLevel.Position;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -32,9 +32,9 @@ class RoomLevelTest {
 
     @Test
     void directivityDoublesAtEdgeAndCorner() {
-        assertThat(Position.MIDDLE_OF_SURFACE.directivity()).isEqualTo(2);
-        assertThat(Position.EDGE.directivity()).isEqualTo(4);
-        assertThat(Position.CORNER.directivity()).isEqualTo(8);
+        assertThat(RoomLevel.directivity(MouthPosition.MIDDLE_OF_SURFACE)).isEqualTo(2);
+        assertThat(RoomLevel.directivity(MouthPosition.EDGE)).isEqualTo(4);
+        assertThat(RoomLevel.directivity(MouthPosition.CORNER)).isEqualTo(8);
         // Outdoors in effect: 3 dB for each doubling, by hand.
         double far = 1e9;
         assertThat(RoomLevel.gain(4, 1, far) - RoomLevel.gain(2, 1, far)).isCloseTo(3.01, within(0.001));
@@ -68,6 +68,44 @@ class RoomLevelTest {
         Room room = room(1.2);
         assertThat(RoomLevel.atMicrophone(noise, room, BandSet.THIRD_OCTAVE)).isEqualTo(levels);
         assertThat(RoomLevel.atMicrophone(noise, room, BandSet.OCTAVE)).isEqualTo(levels.levelsInOctaves());
+    }
+
+    /** By hand: half a sphere of 1 m radius is 6.283 m², so 10 lg(1 / 6.283) = -7.98 dB; 6.02 dB for each doubling. */
+    @Test
+    void outdoorsTheDirectSoundIsLeftAlone() {
+        assertThat(RoomLevel.outdoors(2, 1)).isCloseTo(-7.98, within(0.005));
+        assertThat(RoomLevel.outdoors(2, 4) - RoomLevel.outdoors(2, 2)).isCloseTo(-6.02, within(0.001));
+    }
+
+    @Test
+    void powerAndLevelAreEachOthersInverse() {
+        Spectrum level = Spectrum.of(BandSet.THIRD_OCTAVE, i -> 50 - 2 * i);
+        Room room = room(1.7);
+        for (MouthPosition position : MouthPosition.values()) {
+            Spectrum back = RoomLevel.fromPower(RoomLevel.powerFor(level, room, position), room, position);
+            for (int i = 0; i < level.size(); i++) {
+                assertThat(back.value(i)).isCloseTo(level.value(i), within(1e-9));
+            }
+        }
+    }
+
+    @Test
+    void theLevelFallsWithDistanceAndAbsorptionAndRisesTowardsTheCorner() {
+        for (double r = 0.2; r < 20; r *= 1.3) {
+            for (double a = 0.2; a < 2000; a *= 3) {
+                assertThat(RoomLevel.gain(2, r * 1.1, a)).isLessThan(RoomLevel.gain(2, r, a));
+                assertThat(RoomLevel.gain(2, r, a * 1.1)).isLessThan(RoomLevel.gain(2, r, a));
+                assertThat(RoomLevel.gain(4, r, a)).isGreaterThan(RoomLevel.gain(2, r, a));
+                assertThat(RoomLevel.gain(2, r, a)).isGreaterThan(RoomLevel.outdoors(2, r));
+            }
+        }
+    }
+
+    @Test
+    void silenceStaysSilent() {
+        Spectrum silence = Spectrum.flat(BandSet.OCTAVE, Double.NEGATIVE_INFINITY);
+        assertThat(RoomLevel.fromPower(silence, room(1), MouthPosition.EDGE)).isEqualTo(silence);
+        assertThat(RoomLevel.powerFor(silence, room(1), MouthPosition.EDGE)).isEqualTo(silence);
     }
 
     private static Room room(double distance) {
