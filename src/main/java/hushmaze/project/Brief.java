@@ -17,6 +17,10 @@ import hushmaze.quantity.Unit;
  * @param noiseShare share of the allowed noise energy this path may use, 0 to 1; absent for an equal share
  * @param space room there is for the box
  * @param construction materials and connections wished for
+ * @param roomMouth where in the room's surfaces the room end is; absent for the middle of a surface
+ * @param fan in the path; absent when there is none, or when its sound is part of the noise
+ * @param outgoing who hears the quiet room through this path; absent when that does not matter
+ * @param sharedDuct the other room on the same duct; absent when there is none
  */
 public record Brief(
         Opening opening,
@@ -27,7 +31,11 @@ public record Brief(
         Noise noise,
         @MayBeAbsent Double noiseShare,
         Space space,
-        Construction construction) {
+        Construction construction,
+        @MayBeAbsent MouthPosition roomMouth,
+        @MayBeAbsent FanSound fan,
+        @MayBeAbsent Outgoing outgoing,
+        @MayBeAbsent SharedDuct sharedDuct) {
     public Brief {
         InvalidValue.present("opening", opening);
         InvalidValue.within("flow", flow, 1e-4, 5, Unit.LITRE_PER_SECOND);
@@ -40,6 +48,33 @@ public record Brief(
         }
         InvalidValue.present("space", space);
         InvalidValue.present("construction", construction);
+    }
+
+    /** A brief without the rarer wishes. */
+    public Brief(
+            Opening opening,
+            double flow,
+            double maxPressureDrop,
+            double maxPathVelocity,
+            double maxOpeningVelocity,
+            Noise noise,
+            Double noiseShare,
+            Space space,
+            Construction construction) {
+        this(
+                opening,
+                flow,
+                maxPressureDrop,
+                maxPathVelocity,
+                maxOpeningVelocity,
+                noise,
+                noiseShare,
+                space,
+                construction,
+                null,
+                null,
+                null,
+                null);
     }
 
     /** The same brief for another space. */
@@ -65,6 +100,24 @@ public record Brief(
     }
 
     private Brief copy(double air, double drop, double inPath, double atRoom, Space room, Construction made) {
-        return new Brief(opening, air, drop, inPath, atRoom, noise, noiseShare, room, made);
+        return new Brief(
+                opening,
+                air,
+                drop,
+                inPath,
+                atRoom,
+                noise,
+                noiseShare,
+                room,
+                made,
+                roomMouth,
+                fan,
+                outgoing,
+                sharedDuct);
+    }
+
+    /** Where the room end is, with the middle of a surface where nothing is said. */
+    public MouthPosition roomMouthOrMiddle() {
+        return roomMouth == null ? MouthPosition.MIDDLE_OF_SURFACE : roomMouth;
     }
 }

@@ -8,14 +8,19 @@ import hushmaze.material.Sheet;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
+import hushmaze.project.DuctRun;
+import hushmaze.project.FanSound;
 import hushmaze.project.LinedFaces;
+import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
+import hushmaze.project.Outgoing;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Room;
+import hushmaze.project.SharedDuct;
 import hushmaze.project.Space;
 import hushmaze.project.Stock;
 import hushmaze.project.Target;
@@ -121,7 +126,50 @@ final class RandomProjects {
                         random.nextBoolean(),
                         choice(PortFace.values()),
                         choice(PortFace.values()),
-                        maybe(() -> between(1, 2000))));
+                        maybe(() -> between(1, 2000))),
+                maybe(() -> choice(MouthPosition.values())),
+                maybe(() -> new FanSound(text(80), choice(FanSound.Side.values()), levels(), text(400))),
+                maybe(this::outgoing),
+                maybe(this::sharedDuct));
+    }
+
+    private Outgoing outgoing() {
+        Outgoing.Receiver receiver = choice(Outgoing.Receiver.values());
+        boolean room = receiver == Outgoing.Receiver.ROOM;
+        return new Outgoing(
+                levels(),
+                receiver,
+                choice(MouthPosition.values()),
+                room ? list(8, 8, () -> between(0.05, 5000)) : null,
+                between(0.1, 1000),
+                target(),
+                text(400));
+    }
+
+    private DuctRun ductRun() {
+        DuctRun.Kind kind = choice(DuctRun.Kind.values());
+        boolean round = kind == DuctRun.Kind.ROUND_SHEET;
+        return new DuctRun(
+                kind,
+                between(0, 200),
+                between(0.03, 3),
+                round && random.nextBoolean() ? null : Double.valueOf(between(0.03, 3)),
+                round ? null : maybe(() -> between(0.003, 0.2)),
+                list(0, 3, () -> between(0.001, 1)));
+    }
+
+    private SharedDuct sharedDuct() {
+        return new SharedDuct(
+                text(80),
+                levels(),
+                maybe(this::levels),
+                between(0.0009, 9),
+                choice(MouthPosition.values()),
+                list(8, 8, () -> between(0.05, 5000)),
+                between(0.1, 100),
+                ductRun(),
+                target(),
+                text(400));
     }
 
     private Noise noise() {
