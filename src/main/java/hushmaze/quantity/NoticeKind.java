@@ -34,6 +34,8 @@ public enum NoticeKind {
     NOT_QUIET_ENOUGH,
     /** The box's own walls decide over the path in the governing band. */
     WALLS_GOVERN,
+    /** The first resonance of an outer panel falls where the walls could then decide. */
+    PANEL_RESONANCE,
     /** The room's own noise is above the target already. */
     OWN_NOISE_ABOVE_TARGET,
     /** Octave figures were spread over third octaves. */

@@ -5,6 +5,7 @@ import hushmaze.material.Liner;
 import hushmaze.material.Saw;
 import hushmaze.material.Screw;
 import hushmaze.material.Sheet;
+import hushmaze.project.EnvelopeElement;
 import hushmaze.quantity.InvalidValue;
 import java.util.List;
 import java.util.function.Function;
@@ -21,6 +22,7 @@ import java.util.function.Function;
  * @param screws with their pilot holes
  * @param targets how quiet a room may have to be
  * @param noises typical noises through a bare opening
+ * @param elements what a room's envelope may have besides its vents
  */
 public record Presets(
         List<Board> boards,
@@ -30,7 +32,8 @@ public record Presets(
         List<Saw> saws,
         List<Screw> screws,
         List<TargetPreset> targets,
-        List<NoisePreset> noises) {
+        List<NoisePreset> noises,
+        List<EnvelopeElement> elements) {
     record BoardsFile(List<Board> boards) {}
 
     record LinersFile(List<Liner> liners) {}
@@ -45,6 +48,8 @@ public record Presets(
 
     record NoisesFile(List<NoisePreset> noises) {}
 
+    record ElementsFile(List<EnvelopeElement> elements) {}
+
     public Presets {
         boards = List.copyOf(boards);
         liners = List.copyOf(liners);
@@ -54,6 +59,7 @@ public record Presets(
         screws = List.copyOf(screws);
         targets = List.copyOf(targets);
         noises = List.copyOf(noises);
+        elements = List.copyOf(elements);
     }
 
     /** Reads the presets of the program from the class path. */
@@ -67,7 +73,8 @@ public record Presets(
                 BundledFile.read("presets/saws.json", SawsFile.class).saws(),
                 BundledFile.read("presets/screws.json", ScrewsFile.class).screws(),
                 BundledFile.read("presets/targets.json", TargetsFile.class).targets(),
-                BundledFile.read("presets/noises.json", NoisesFile.class).noises());
+                BundledFile.read("presets/noises.json", NoisesFile.class).noises(),
+                BundledFile.read("presets/elements.json", ElementsFile.class).elements());
     }
 
     public Board board(String name) {
@@ -100,6 +107,10 @@ public record Presets(
 
     public NoisePreset noise(String name) {
         return find("noise", noises, NoisePreset::name, name);
+    }
+
+    public EnvelopeElement element(String name) {
+        return find("element", elements, EnvelopeElement::name, name);
     }
 
     private static <T> T find(String kind, List<T> list, Function<T, String> naming, String name) {

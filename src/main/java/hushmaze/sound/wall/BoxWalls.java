@@ -1,37 +1,44 @@
 package hushmaze.sound.wall;
 
+import hushmaze.material.Board;
 import hushmaze.project.Opening;
+import hushmaze.project.SlitMouth;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Axis;
-import hushmaze.solid.Cuboid;
-import hushmaze.solid.Pass;
-import hushmaze.solid.PortPlace;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.sound.estimate.PathEstimate.Leg;
+import hushmaze.sound.wall.WallRoute.Kind;
+import hushmaze.sound.wall.WallRoute.Part;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Insertion loss of the route through the boards and joints of a box into the room.
  *
- * <p>Formula: IL = 10 lg(1 + 1/X), X = Σ over passes (q τ Ai + q Li) Fi / So. Fi is the mean of the sound along pass i over
- * that at the opening: what the path has taken before the pass, times (1 - e^-x)/x with x the lining's loss in the pass in
- * nepers. X/(1 + X) instead of X keeps the power let through below the power that comes in; for IL above 10 dB the two agree
- * within 0.5 dB.
+ * <p>Formula: IL = 10 lg(1 + 1/X), X = Σ over passes q (τ Ai + σ w Li + σ' w' Ci) Fi / So. X/(1 + X) instead of X keeps the
+ * power let through below the power that comes in; for IL above 10 dB the two agree within 0.5 dB.
  *
  * <p>Symbols: Ai outer area of the box beside pass i in m²; τ transmission coefficient of the wall ({@link
- * PanelTransmission}); Li leak area of the joints beside it in m² ({@link SlitLeak}), the whole shared out by area; So area
- * of the bare opening in m²; q intensity on the wall over intensity in the opening.
+ * PanelTransmission}); Li and Ci lengths in m of the glued joints and of the cover's joint beside it, w and w' their gaps in m
+ * and σ, σ' their transmission coefficients ({@link SlitLeak}); So area of the bare opening in m²; Fi mean-square pressure in
+ * pass i over that of the wave that comes into the opening; q intensity on the wall over that of a wave of this pressure.
  *
- * <p>Source: the balance of duct break-out, Wout = Win τ S/A (textbook form, from memory), with the fall along the path
- * averaged. The edges are our own judgement: pessimistic, q = 1, joints open 0.1 mm all along; likely, q = 1/4 (diffuse
- * field of the same pressure) and a tenth of that gap; optimistic, q = 1/8 and tight joints. With two or more layers, whose
- * joints overlap, gaps count a third.
+ * <p>Source: the balance of duct break-out, Wout = Win τ S/A (textbook form, from memory). The edges are our own judgement:
+ * pessimistic, q = 1, glued joints open 0.1 mm all along and the cover's 0.2 mm; likely, q = 1/4 (diffuse field of the same
+ * pressure) and a tenth of those gaps; optimistic, q = 1/8 and tight joints. A joint is as deep as the boards; where layers
+ * overlap, a leak must also go sideways between them, at least by the thickness of each further layer. The cover's gasket is
+ * taken to be as deep as the innermost board.
  *
- * <p>Range: boxes standing in the quiet room. The back does not count when the port at the opening is in it: it is then against the
- * building. All other faces are taken as open to the room; nothing is taken off for liner between air and board.
+ * <p>Range: boxes standing in the quiet room. A face against the building does not radiate into it. Nothing is taken off for
+ * liner between air and board. The seal between box and building is taken as tight.
  *
  * <p>Accuracy: 5 dB; workmanship decides.
  *
@@ -40,55 +47,105 @@ import java.util.List;
 public final class BoxWalls {
     /** The edges of the range. */
     public enum Edge {
-        LOW(1, 1e-4),
-        LIKELY(0.25, 1e-5),
-        HIGH(0.125, 0);
+        LOW(1, 1e-4, 2e-4),
+        LIKELY(0.25, 1e-5, 2e-5),
+        HIGH(0.125, 0, 0);
 
         private final double incidence;
         private final double gap;
+        private final double coverGap;
 
-        Edge(double incidence, double gap) {
+        Edge(double incidence, double gap, double coverGap) {
             this.incidence = incidence;
             this.gap = gap;
+            this.coverGap = coverGap;
         }
 
-        /** Width of the gap all along the joints of a single-layer box, m. */
+        /** Gap all along the glued joints, m. */
         public double gap() {
             return gap;
         }
+
+        /** Gap all along the gasket of the cover, m. */
+        public double coverGap() {
+            return coverGap;
+        }
     }
 
-    private static final double OVERLAPPED_JOINTS = 1.0 / 3;
     private static final double NEPER_PER_DECIBEL = Math.log(10) / 10;
     private static final double THIN = 1e-6;
+    /** How far a third octave at a resonance may lie below the mass law, dB: see {@link PanelTransmission}. */
+    private static final double RESONANCE_DIP = 10;
+    /** A clamped square plate's first resonance over a supported one's: 35.99 / 19.74, from memory. */
+    private static final double CLAMPED = 1.8;
 
-    private final double[] exposed;
-    private final double[] transmission;
-    private final double jointLength;
-    private final double jointShare;
+    private final Solid solid;
+    private final Set<Role> covered;
+    private final List<Board> layers;
+    private final Lamination lamination;
     private final double openingArea;
+    private final double soundSpeed;
+    private final WallFaces faces;
+    private final PanelTransmission panel;
 
-    private BoxWalls(Solid solid, double openingArea, double soundSpeed) {
-        this.exposed = exposedAreas(solid);
-        PanelTransmission panel = PanelTransmission.of(solid.box().shell(), soundSpeed);
-        this.transmission = new double[BandSet.THIRD_OCTAVE.size()];
-        for (int i = 0; i < transmission.length; i++) {
-            transmission[i] = Energy.ratio(-panel.transmissionLoss(BandSet.THIRD_OCTAVE.centreHz(i)));
-        }
-        Cuboid outer = solid.outer();
-        this.jointLength = 4 * (outer.size(Axis.X) + outer.size(Axis.Y) + outer.size(Axis.Z));
-        this.jointShare = solid.box().shell().size() > 1 ? OVERLAPPED_JOINTS : 1;
+    private BoxWalls(BoxWalls from, List<Board> layers) {
+        this(from.solid, from.covered, layers, from.lamination, from.openingArea, from.soundSpeed);
+    }
+
+    private BoxWalls(
+            Solid solid,
+            Set<Role> covered,
+            List<Board> layers,
+            Lamination lamination,
+            double openingArea,
+            double soundSpeed) {
+        this.solid = solid;
+        this.covered = covered;
+        this.layers = layers;
+        this.lamination = lamination;
         this.openingArea = openingArea;
+        this.soundSpeed = soundSpeed;
+        double thickness = layers.stream().mapToDouble(Board::thickness).sum();
+        this.faces = new WallFaces(solid, covered, thickness - solid.box().shellThickness());
+        this.panel = PanelTransmission.of(layers, lamination, soundSpeed);
+    }
+
+    /** The walls of a box over an opening, layers glued; speed of sound in m/s. */
+    public static BoxWalls of(Solid solid, Opening opening, double soundSpeed) {
+        return of(solid, opening, Lamination.GLUED, soundSpeed);
     }
 
     /** The walls of a box over an opening; speed of sound in m/s. */
-    public static BoxWalls of(Solid solid, Opening opening, double soundSpeed) {
-        return new BoxWalls(solid, opening.area(), soundSpeed);
+    public static BoxWalls of(Solid solid, Opening opening, Lamination lamination, double soundSpeed) {
+        return new BoxWalls(
+                solid,
+                WallFaces.againstBuilding(solid, opening),
+                solid.box().shell(),
+                lamination,
+                opening.area(),
+                soundSpeed);
+    }
+
+    /** The same walls with one more layer of the outermost board on the outside. */
+    public BoxWalls withOneMoreLayer() {
+        List<Board> more = new ArrayList<>(layers);
+        more.add(layers.get(layers.size() - 1));
+        return new BoxWalls(this, List.copyOf(more));
     }
 
     /** Outer area of the box beside a pass that can radiate into the room, m². */
     public double exposedArea(int pass) {
-        return exposed[pass];
+        return faces.area(pass);
+    }
+
+    /** Length of the glued joints beside a pass, m. */
+    public double gluedJoints(int pass) {
+        return faces.glued(pass);
+    }
+
+    /** Length of the cover's joint beside a pass, m. */
+    public double coverJoint(int pass) {
+        return faces.cover(pass);
     }
 
     /**
@@ -98,63 +155,118 @@ public final class BoxWalls {
      * @param edge of the range
      */
     public Spectrum loss(List<Leg> legs, Edge edge) {
-        double allExposed = 0;
-        for (double area : exposed) {
-            allExposed += area;
-        }
-        double leak = new SlitLeak(edge.gap * jointShare, jointLength).area() / allExposed;
-        double[] losses = new double[transmission.length];
-        for (int band = 0; band < losses.length; band++) {
-            double x = (transmission[band] + leak) * edge.incidence * reached(legs, band) / openingArea;
-            losses[band] = Energy.db(1 + 1 / x);
-        }
-        return new Spectrum(BandSet.THIRD_OCTAVE, losses);
+        return route(levels(legs), edge).loss();
     }
 
-    /** Outer area weighted with how much of the sound reaches it, m². */
-    private double reached(List<Leg> legs, int band) {
-        double taken = 0;
-        double sum = 0;
+    /**
+     * Mean-square pressure in every pass over that of the wave that comes into the opening, third octaves, dB, as the terms of
+     * an estimate give it: what the path has taken before the pass, and (1 - e^-x)/x for x nepers of lining along it.
+     */
+    public static List<Spectrum> levels(List<Leg> legs) {
+        List<Spectrum> levels = new ArrayList<>();
+        Spectrum taken = Spectrum.flat(BandSet.THIRD_OCTAVE, 0);
         for (Leg leg : legs) {
-            taken += leg.entry().value(band);
-            double along = leg.along().value(band);
-            double nepers = along * NEPER_PER_DECIBEL;
-            double mean = nepers < THIN ? 1 : -Math.expm1(-nepers) / nepers;
-            sum += exposed[leg.pass().number()] * mean * Energy.ratio(-taken);
-            taken += along;
+            Spectrum before = taken.plus(leg.entry());
+            levels.add(
+                    Spectrum.of(BandSet.THIRD_OCTAVE, i -> meanAlong(leg.along().value(i)) - before.value(i)));
+            taken = before.plus(leg.along());
         }
-        return sum;
+        return List.copyOf(levels);
     }
 
-    private static double[] exposedAreas(Solid solid) {
-        List<Pass> passes = solid.passes();
-        Cuboid outer = solid.outer();
-        double length = outer.size(Axis.X);
-        double height = outer.size(Axis.Z);
-        int broadFaces = backIsCovered(solid) ? 1 : 2;
-        double[] areas = new double[passes.size()];
-        double low = outer.y0();
-        for (int i = 0; i < areas.length; i++) {
-            boolean last = i == areas.length - 1;
-            // The strip of a pass reaches to the middle of the baffle.
-            double high = last
-                    ? outer.y1()
-                    : (passes.get(i).clear().y1() + passes.get(i + 1).clear().y0()) / 2;
-            areas[i] = (high - low) * (broadFaces * length + 2 * height);
-            low = high;
+    /**
+     * The route and its parts.
+     *
+     * @param levels mean-square pressure in every pass over that of the wave that comes into the opening, third octaves, dB,
+     *     from whatever method
+     * @param edge of the range
+     */
+    public WallRoute route(List<Spectrum> levels, Edge edge) {
+        return route(levels, edge, edge.gap, edge.coverGap);
+    }
+
+    /** What one more layer and tight joints would buy; arguments as for {@link #route}. */
+    public WallChoices choices(List<Spectrum> levels, Edge edge) {
+        BoxWalls more = withOneMoreLayer();
+        return new WallChoices(
+                route(levels, edge),
+                more.route(levels, edge),
+                route(levels, edge, 0, 0),
+                more.route(levels, edge, 0, 0));
+    }
+
+    /** Lowest first resonance among the outer panels between baffles and corners, simply supported, Hz. */
+    public double firstResonance() {
+        double x = solid.cavity().size(Axis.X);
+        double y = solid.cavity().size(Axis.Y);
+        double z = solid.cavity().size(Axis.Z);
+        double pitch = y / solid.passes().size();
+        // A baffle reaches one of the two ends, so an end is free over two passes.
+        double end = Math.min(y, 2 * pitch);
+        return Math.min(
+                panel.firstResonance(x, pitch), Math.min(panel.firstResonance(x, z), panel.firstResonance(end, z)));
+    }
+
+    /**
+     * Notice when the first resonance of a panel may make the walls govern: somewhere between it and that of clamped edges the
+     * route less the dip of a resonance is below the path.
+     *
+     * @param route of these walls
+     * @param path loss of the path, third octaves, dB
+     */
+    public Optional<Notice> resonance(WallRoute route, Spectrum path) {
+        double low = firstResonance();
+        for (int i = 0; i < BandSet.THIRD_OCTAVE.size(); i++) {
+            double upper = BandSet.THIRD_OCTAVE.bands().get(i).upperHz();
+            double lower = BandSet.THIRD_OCTAVE.bands().get(i).lowerHz();
+            boolean near = upper > low && lower < CLAMPED * low;
+            if (near && route.loss().value(i) - RESONANCE_DIP < path.value(i)) {
+                String band = BandSet.THIRD_OCTAVE.bands().get(i).label() + " Hz";
+                return Optional.of(Notice.of(NoticeKind.PANEL_RESONANCE, Severity.NOTE, band));
+            }
         }
-        areas[0] += length * height;
-        areas[areas.length - 1] += length * height;
-        areas[0] -= holeInCountedFace(solid, solid.openingPort());
-        areas[areas.length - 1] -= holeInCountedFace(solid, solid.roomPort());
-        return areas;
+        return Optional.empty();
     }
 
-    private static boolean backIsCovered(Solid solid) {
-        return solid.openingPort().role() == Role.BACK;
+    private WallRoute route(List<Spectrum> levels, Edge edge, double gap, double coverGap) {
+        if (levels.size() != faces.passes()) {
+            throw new IllegalArgumentException(levels.size() + " levels for " + faces.passes() + " passes");
+        }
+        double scale = Energy.db(openingArea / edge.incidence);
+        Spectrum boards = panel.transmissionLoss();
+        Spectrum joints = perLength(gap, faces.allGlued(), jointDepth());
+        Spectrum cover = perLength(coverGap, faces.allCover(), layers.get(0).thickness());
+        List<Part> parts = new ArrayList<>();
+        for (int pass = 0; pass < faces.passes(); pass++) {
+            Spectrum level = levels.get(pass);
+            parts.add(part(pass, Kind.BOARDS, boards, faces.area(pass), level, scale));
+            parts.add(part(pass, Kind.JOINTS, joints, faces.glued(pass), level, scale));
+            parts.add(part(pass, Kind.COVER, cover, faces.cover(pass), level, scale));
+        }
+        return WallRoute.of(parts);
     }
 
-    private static double holeInCountedFace(Solid solid, PortPlace port) {
-        return port.role() == Role.BACK && backIsCovered(solid) ? 0 : port.area();
+    private static Part part(int pass, Kind kind, Spectrum loss, double size, Spectrum level, double scale) {
+        double area = Energy.db(size);
+        return new Part(pass, kind, loss.minus(level).plus(scale - area));
+    }
+
+    /** Loss of one metre of a joint against one square metre of full transmission, dB. */
+    private Spectrum perLength(double gap, double whole, double depth) {
+        SlitLeak slit = new SlitLeak(gap, whole, depth, SlitMouth.IN_SURFACE);
+        return Spectrum.ofFrequency(BandSet.THIRD_OCTAVE, f -> -Energy.db(slit.openArea(f, soundSpeed) / whole));
+    }
+
+    private double jointDepth() {
+        double depth = layers.get(0).thickness();
+        for (Board further : layers.subList(1, layers.size())) {
+            depth += 2 * further.thickness();
+        }
+        return depth;
+    }
+
+    private static double meanAlong(double loss) {
+        double nepers = loss * NEPER_PER_DECIBEL;
+        return nepers < THIN ? 0 : Energy.db(-Math.expm1(-nepers) / nepers);
     }
 }
