@@ -75,5 +75,9 @@ public enum NoticeKind {
     /** The opening is to outdoors: hood, insect screen and slope. */
     OUTDOOR_OPENING,
     /** The box is overhead. */
-    OVERHEAD
+    OVERHEAD,
+    /** In the flat section a mouth in the long side stands for a port through a broad face. */
+    FLAT_PORT_STANDS_IN,
+    /** In the flat section lined broad faces are a property of the air between them. */
+    FLAT_BROAD_LINING
 }

@@ -32,6 +32,8 @@ public record MikiLiner(double flowResistivity) implements LinerModel {
     private static final double WAVENUMBER_RE = 7.81;
     private static final double WAVENUMBER_IM = 11.41;
     private static final double WAVENUMBER_POWER = -0.618;
+    /** Lower end of the range of f/σ, m³/kg. */
+    private static final double FITTED_FROM = 0.01;
     /** Beyond this imaginary part the cotangent is +j to the last bit, and the hyperbolic functions would overflow. */
     private static final double DEEP = 20;
 
@@ -49,6 +51,19 @@ public record MikiLiner(double flowResistivity) implements LinerModel {
     public Complex wavenumberRatio(double frequency) {
         double power = Math.pow(1000 * frequency / flowResistivity, WAVENUMBER_POWER);
         return new Complex(1 + WAVENUMBER_RE * power, -WAVENUMBER_IM * power);
+    }
+
+    /**
+     * Lowest frequency the model was fitted to, Hz: f/σ = 0.01 m³/kg. Below it the figures are an extrapolation; the real
+     * part of the density, ζγ, is even negative below 0.0065 σ, and below 0.001 σ the layer would give energy.
+     */
+    public double fittedFrom() {
+        return FITTED_FROM * flowResistivity;
+    }
+
+    /** Highest frequency the model was fitted to, Hz: f/σ = 1 m³/kg. Above it the liner is nearly air. */
+    public double fittedTo() {
+        return flowResistivity;
     }
 
     /**
