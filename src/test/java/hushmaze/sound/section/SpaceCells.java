@@ -12,9 +12,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** A space cut into cells by the planes of all its blocks: what fills each, and whether the ports are where sound can pass. */
-public final class SpaceCells {
+final class SpaceCells {
     /** What a port's mouth lies between. */
-    public enum Mouth {
+    enum Mouth {
         /** Filled within, nothing outside: as it must be. */
         OPEN,
         /** Somewhere along it no block begins. */
@@ -47,12 +47,12 @@ public final class SpaceCells {
     }
 
     /** The cells of a space. */
-    public static SpaceCells of(WaveSpace space) {
+    static SpaceCells of(WaveSpace space) {
         return new SpaceCells(space);
     }
 
     /** What is on both sides of a port's mouth. */
-    public Mouth mouth(WavePort port) {
+    Mouth mouth(WavePort port) {
         int inside = port.high() ? -1 : 0;
         if (anyAt(port, inside, block -> block == NOTHING)) {
             return Mouth.NOT_AT_A_BLOCK;
@@ -61,7 +61,7 @@ public final class SpaceCells {
     }
 
     /** Whether sound can get from one port to the other. */
-    public boolean connected() {
+    boolean connected() {
         boolean[] reached = reached();
         int[] ends = mouthCells(space.outlet(), space.outlet().high() ? -1 : 0);
         return Arrays.stream(ends).anyMatch(cell -> cell >= 0 && reached[cell]);
