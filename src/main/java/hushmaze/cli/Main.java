@@ -16,7 +16,13 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "hushmaze 0.1.0",
         description = "Designs a quiet air path for a sound-sealed room: a lined maze box over an opening.",
-        subcommands = {AssessCommand.class, ExportCommand.class, NestCommand.class, SampleCommand.class, WaveCommand.class},
+        subcommands = {
+            AssessCommand.class,
+            ExportCommand.class,
+            NestCommand.class,
+            SampleCommand.class,
+            WaveCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:the design fails its brief (assess --strict)", "2:bad input"})
 public final class Main implements Runnable {

@@ -2,6 +2,7 @@ package hushmaze.cli;
 
 import hushmaze.quantity.InvalidValue;
 import hushmaze.sound.section.SectionTask;
+import hushmaze.sound.wave.WaveAccuracy;
 import hushmaze.sound.wave.WaveAnswer;
 import hushmaze.sound.wave.WaveSolver;
 import hushmaze.store.SectionJson;
@@ -20,8 +21,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "wave",
         mixinStandardHelpOptions = true,
-        description = "Wave solution of a section of air and liner between rigid walls: transmission loss for a plane wave"
-                + " that comes in, all of what leaves counted.")
+        description =
+                "Wave solution of a section of air and liner between rigid walls: transmission loss for a plane wave"
+                        + " that comes in, all of what leaves counted.")
 final class WaveCommand implements Callable<Integer> {
     /** A residual above this is told: the loss may be off in its printed digits. */
     private static final double DOUBTFUL = 1e-6;
@@ -44,14 +46,14 @@ final class WaveCommand implements Callable<Integer> {
         answers.forEach(answer -> out.println(csv ? values(answer) : row(answer)));
         answers.stream()
                 .filter(answer -> !(answer.residual() <= DOUBTFUL))
-                .forEach(answer -> err.println("doubtful at " + answer.frequency() + " Hz: the equations are met only to "
-                        + answer.residual()));
+                .forEach(answer -> err.println("doubtful at " + answer.frequency()
+                        + " Hz: the equations are met only to " + answer.residual()));
         return ExitCode.DONE;
     }
 
     private List<WaveAnswer> solve(SectionTask task) {
         try {
-            WaveSolver solver = new WaveSolver(task.space());
+            WaveSolver solver = new WaveSolver(task.space(), WaveAccuracy.FINE);
             List<WaveAnswer> answers = new ArrayList<>();
             for (double frequency : task.frequencies()) {
                 answers.add(solver.solve(frequency));
@@ -68,10 +70,6 @@ final class WaveCommand implements Callable<Integer> {
 
     private static String row(WaveAnswer answer) {
         return String.format(
-                Locale.ROOT,
-                "%11.2f %10.2f %10.1e",
-                answer.frequency(),
-                answer.transmissionLoss(),
-                answer.residual());
+                Locale.ROOT, "%11.2f %10.2f %10.1e", answer.frequency(), answer.transmissionLoss(), answer.residual());
     }
 }

@@ -48,6 +48,10 @@ public enum NoticeKind {
     ROOM_HAS_FEW_MODES,
     /** The room swallows so much that its reverberant field is an approximation. */
     ROOM_VERY_DEAD,
+    /** In the flat section a mouth in the long side stands for a port through a broad face. */
+    FLAT_PORT_STANDS_IN,
+    /** In the flat section lined broad faces are a property of the air between them. */
+    FLAT_BROAD_LINING,
     /** The box is bigger than the space. */
     DOES_NOT_FIT,
     /** The box's port is smaller than the opening it is set over. */
@@ -75,9 +79,5 @@ public enum NoticeKind {
     /** The opening is to outdoors: hood, insect screen and slope. */
     OUTDOOR_OPENING,
     /** The box is overhead. */
-    OVERHEAD,
-    /** In the flat section a mouth in the long side stands for a port through a broad face. */
-    FLAT_PORT_STANDS_IN,
-    /** In the flat section lined broad faces are a property of the air between them. */
-    FLAT_BROAD_LINING
+    OVERHEAD
 }

@@ -40,8 +40,8 @@ class WaveCommandTest {
         String list = DoubleStream.of(frequencies).mapToObj(Double::toString).collect(Collectors.joining(","));
         return Files.writeString(
                 folder.resolve("section.json"),
-                "{\"air\":{\"soundSpeed\":" + C + ",\"density\":1.2041},\"regions\":[" + regions + "],\"inlet\":" + inlet
-                        + ",\"outlet\":" + outlet + ",\"frequenciesHz\":[" + list + "]}");
+                "{\"air\":{\"soundSpeed\":" + C + ",\"density\":1.2041},\"regions\":[" + regions + "],\"inlet\":"
+                        + inlet + ",\"outlet\":" + outlet + ",\"frequenciesHz\":[" + list + "]}");
     }
 
     private static String air(double x, double y, double width, double height) {
@@ -67,10 +67,7 @@ class WaveCommandTest {
         assertThat(outcome.code()).as(outcome.err()).isZero();
         List<String> lines = outcome.out().lines().toList();
         assertThat(lines.get(0)).isEqualTo("frequencyHz,tlDb,residual");
-        return lines.stream()
-                .skip(1)
-                .map(WaveCommandTest::numbers)
-                .toArray(double[][]::new);
+        return lines.stream().skip(1).map(WaveCommandTest::numbers).toArray(double[][]::new);
     }
 
     private static double[] numbers(String line) {
@@ -89,12 +86,18 @@ class WaveCommandTest {
         double h = 100;
         double[] frequencies =
                 DoubleStream.of(khOverPi).map(k -> k * C / (2 * h / 1000)).toArray();
-        Path file = section(air(-150, 0, 250, h) + "," + air(0, 0, h, 250), port("left", -150, 0, h), port("up", 0, 250, h), frequencies);
+        Path file = section(
+                air(-150, 0, 250, h) + "," + air(0, 0, h, 250),
+                port("left", -150, 0, h),
+                port("up", 0, 250, h),
+                frequencies);
         double[][] rows = rows(run("wave", file.toString(), "--csv"));
         assertThat(rows.length).isEqualTo(expected.length);
         for (int i = 0; i < rows.length; i++) {
             assertThat(rows[i][0]).isEqualTo(frequencies[i]);
-            assertThat(rows[i][1]).as("kh/π %s", khOverPi[i]).isCloseTo(expected[i], within(0.005 + 0.003 * expected[i]));
+            assertThat(rows[i][1])
+                    .as("kh/π %s", khOverPi[i])
+                    .isCloseTo(expected[i], within(0.005 + 0.003 * expected[i]));
             assertThat(rows[i][2]).isBetween(0.0, 1e-9);
         }
     }

@@ -121,8 +121,7 @@ class SectionJsonTest {
         assertThat(problem(GOOD.replace("250.5", "-Infinity")))
                 .isEqualTo(FILE + ": frequenciesHz[1]: \"-Infinity\" is not accepted; it must be a finite number");
         assertThat(problem(GOOD.replace("\"heightMm\":100", "\"heightMm\":1e999")))
-                .isEqualTo(FILE
-                        + ": regions[0].heightMm: 1E+999 is not accepted; it must be a finite number in mm");
+                .isEqualTo(FILE + ": regions[0].heightMm: 1E+999 is not accepted; it must be a finite number in mm");
     }
 
     @Test

@@ -1,6 +1,5 @@
 package hushmaze.sound.section;
 
-import hushmaze.project.PortFace;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
@@ -95,6 +94,11 @@ public final class SolidSpace {
                 soundSpeed, true, blocks, duct(inlet.role(), inlet.hole()), duct(outlet.role(), outlet.hole())));
     }
 
+    /** Whether the flat section is a poor picture of a box: a port goes through a broad face. */
+    public static boolean needsFull(Solid solid) {
+        return isBroad(solid.openingPort()) || isBroad(solid.roomPort());
+    }
+
     /** What the flat section of a box leaves out. */
     public static List<Notice> flatNotices(Solid solid) {
         List<Notice> notices = new ArrayList<>();
@@ -135,8 +139,7 @@ public final class SolidSpace {
     }
 
     private static boolean isBroad(PortPlace port) {
-        PortFace face = port.port().face();
-        return face.isBroad();
+        return port.port().face().isBroad();
     }
 
     private static boolean isCut(Cuboid block, double z) {
