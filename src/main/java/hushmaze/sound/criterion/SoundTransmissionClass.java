@@ -16,7 +16,7 @@ import hushmaze.quantity.Spectrum;
  * <p>Source: ASTM E413; contour and rules from memory, the contour the same in two public programs.
  *
  * <p>Range: third octaves. Octaves are interpolated first, which the standard does not do; the class then says so. For
- * seventeen partitions printed with octaves and class it comes within 1 for fifteen and within 3 for all: narrow dips are
+ * seventeen partitions printed with octaves and class it comes within 1 for fourteen and within 3 for all: narrow dips are
  * lost.
  *
  * <p>Accuracy: exact for third octaves.
