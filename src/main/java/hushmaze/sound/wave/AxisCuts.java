@@ -8,17 +8,19 @@ import java.util.Arrays;
  */
 final class AxisCuts {
     /** Longest interval, in radians of the shortest wave. */
-    private static final double LONGEST = 6;
+    private static final double LONGEST = 9;
     /** Degree for an interval of x radians: DEGREE_START + DEGREE_RISE x. */
     private static final double DEGREE_START = 3;
 
     private static final double DEGREE_RISE = 0.7;
+    /** Added to the degree of an interval that ends at a re-entrant edge. */
+    private static final int DEGREE_SHARP = 2;
     /** Ratio of neighbouring small intervals. */
     private static final double RATIO = 0.2;
     /** Share of an interval that the layers next to an edge take. */
     private static final double SHARE = 0.3;
     /** Layers next to an edge. */
-    private static final int LAYERS = 1;
+    private static final int LAYERS = 0;
 
     final AxisGrid grid;
     /** Interval between the block grid's lines in which each new interval lies. */
@@ -53,13 +55,18 @@ final class AxisCuts {
                 block++;
             }
             blockInterval[i] = block;
-            basis[i] = IntervalBasis.ofDegree(degree((line[i + 1] - line[i]) * wavenumber[block], accuracy));
+            boolean sharp = i == lineOf[block] && edges.on(axis, block)
+                    || i + 1 == lineOf[block + 1] && edges.on(axis, block + 1);
+            double radians = (line[i + 1] - line[i]) * wavenumber[block];
+            basis[i] = IntervalBasis.ofDegree(degree(radians, sharp, accuracy));
         }
         grid = new AxisGrid(line, basis);
     }
 
-    private static int degree(double radians, WaveAccuracy accuracy) {
-        int degree = (int) Math.ceil(DEGREE_START + DEGREE_RISE * radians) + accuracy.extraDegree();
+    private static int degree(double radians, boolean sharp, WaveAccuracy accuracy) {
+        int degree = (int) Math.ceil(DEGREE_START + DEGREE_RISE * radians)
+                + (sharp ? DEGREE_SHARP : 0)
+                + accuracy.extraDegree();
         return Math.max(1, Math.min(IntervalBasis.MAX_DEGREE, degree));
     }
 
