@@ -1,14 +1,13 @@
 package hushmaze.cli;
 
 import hushmaze.quantity.InvalidValue;
+import hushmaze.sound.section.SectionSolver;
 import hushmaze.sound.section.SectionTask;
-import hushmaze.sound.wave.WaveAccuracy;
 import hushmaze.sound.wave.WaveAnswer;
-import hushmaze.sound.wave.WaveSolver;
 import hushmaze.store.SectionJson;
+import hushmaze.work.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -27,9 +26,6 @@ import picocli.CommandLine.Parameters;
 final class WaveCommand implements Callable<Integer> {
     /** A residual above this is told: the loss may be off in its printed digits. */
     private static final double DOUBTFUL = 1e-6;
-
-    /** Errors below 0.01 dB at losses of 20 dB beside sharp edges, at three times the cost of the standard. */
-    private static final WaveAccuracy ACCURACY = new WaveAccuracy(1, 1);
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -56,12 +52,7 @@ final class WaveCommand implements Callable<Integer> {
 
     private List<WaveAnswer> solve(SectionTask task) {
         try {
-            WaveSolver solver = new WaveSolver(task.space(), ACCURACY);
-            List<WaveAnswer> answers = new ArrayList<>();
-            for (double frequency : task.frequencies()) {
-                answers.add(solver.solve(frequency));
-            }
-            return answers;
+            return SectionSolver.solve(task, Progress.NONE);
         } catch (InvalidValue e) {
             throw new InvalidValue(file + ": " + e.field(), e.given(), e.limit(), e.unit());
         }

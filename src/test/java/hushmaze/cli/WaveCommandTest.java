@@ -155,6 +155,31 @@ class WaveCommandTest {
     }
 
     @Test
+    void aSectionLargeToTheWaveGivesTwoAndTheHighestFrequency() throws IOException {
+        Path file = section(
+                air(0, 0, 100_000, 100_000), port("left", 0, 0, 100), port("right", 100_000, 0, 100), 20, 20_000);
+        Outcome outcome = run("wave", file.toString());
+        assertThat(outcome.code()).isEqualTo(2);
+        // The side of a square of 4000 square waves is 63.2 waves: 100 m at 217 Hz.
+        assertThat(outcome.err().strip())
+                .isEqualTo(
+                        file + ": frequenciesHz[1] of a section of this size: 20000.0 Hz is not accepted; it must be at"
+                                + " most 217 Hz");
+    }
+
+    /** A straight duct in sixty steps of a hundredth of a millimetre loses next to nothing. */
+    @Test
+    void aSectionOfManyStepsIsSolvedWithSimplerElements() throws IOException {
+        StringBuilder steps = new StringBuilder(air(0, 0, 10, 100));
+        for (int i = 1; i < 60; i++) {
+            steps.append(",").append(air(10 * i, 0, 10, 100 + 0.01 * i));
+        }
+        Path file = section(steps.toString(), port("left", 0, 0, 100), port("right", 600, 0, 100.59), 250);
+        double[][] rows = rows(run("wave", file.toString(), "--csv"));
+        assertThat(rows[0][1]).isCloseTo(0, within(1e-3));
+    }
+
+    @Test
     void aFileThatIsNotThereGivesTwo() {
         Outcome outcome = run("wave", folder.resolve("none.json").toString());
         assertThat(outcome.code()).isEqualTo(2);
