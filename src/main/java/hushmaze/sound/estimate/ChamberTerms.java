@@ -29,11 +29,11 @@ final class ChamberTerms {
     static void add(TermList list, Solid solid, Opening opening) {
         Pass chamber = solid.passes().get(0);
         double[] absorption = meanAbsorption(solid, list.soundSpeed());
-        OffsetChamber.Shape shape = shape(solid);
+        TwoRegionPlenum.Shape shape = shape(solid);
         if (linedArea(solid.box(), chamber) == 0) {
             list.add(Notice.of(NoticeKind.NO_LINER, Severity.WARNING, ""));
         }
-        list.add("chamber", "", SOURCE, OffsetChamber.loss(shape, absorption, list.soundSpeed()));
+        list.add("chamber", "", SOURCE, TwoRegionPlenum.loss(shape, absorption, list.soundSpeed()));
         list.add(new PathEstimate.Leg(
                 chamber, fieldBelowOpening(shape, absorption, opening), Spectrum.flat(BandSet.THIRD_OCTAVE, 0)));
     }
@@ -42,14 +42,14 @@ final class ChamberTerms {
      * How far the sound on the chamber's walls is below that in the opening, dB: all power that enters is taken by the
      * walls and the outlet, W = I (α A + So).
      */
-    private static Spectrum fieldBelowOpening(OffsetChamber.Shape shape, double[] absorption, Opening opening) {
+    private static Spectrum fieldBelowOpening(TwoRegionPlenum.Shape shape, double[] absorption, Opening opening) {
         return Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double taken = absorption[i] * shape.innerArea() + shape.outletArea();
             return Math.max(0, 10 * Math.log10(taken / opening.area()));
         });
     }
 
-    private static OffsetChamber.Shape shape(Solid solid) {
+    private static TwoRegionPlenum.Shape shape(Solid solid) {
         Pass chamber = solid.passes().get(0);
         Box box = solid.box();
         PortPlace inlet = solid.openingPort();
@@ -60,7 +60,7 @@ final class ChamberTerms {
         }
         double slant = Math.sqrt(squares);
         boolean lined = box.linedFaces().walls() || box.linedFaces().broad();
-        return new OffsetChamber.Shape(
+        return new TwoRegionPlenum.Shape(
                 chamber.length(),
                 chamber.area(),
                 innerArea(chamber),

@@ -36,8 +36,9 @@ final class MazeTerms {
         Pass last = passes.get(passes.size() - 1);
         addStep(list, PortPlace.AT_OPENING, solid.openingPort(), passes.get(0));
         Spectrum entry = addPortTurn(list, PortPlace.AT_OPENING, solid.openingPort(), passes.get(0), solid);
-        LiningLimit limit =
-                solid.box().liner() == null ? null : new LiningLimit(solid.box().liner(), list.soundSpeed());
+        LinedSlitLimit limit = solid.box().liner() == null
+                ? null
+                : new LinedSlitLimit(solid.box().liner(), list.soundSpeed());
         for (Pass pass : passes) {
             Spectrum along = addLining(list, pass, solid, limit);
             list.add(new PathEstimate.Leg(pass, entry, along));
@@ -76,7 +77,7 @@ final class MazeTerms {
         return Math.max(0, high - low);
     }
 
-    private static Spectrum addLining(TermList list, Pass pass, Solid solid, LiningLimit limit) {
+    private static Spectrum addLining(TermList list, Pass pass, Solid solid, LinedSlitLimit limit) {
         double thickness = Math.max(pass.broadLiner(), Math.max(pass.lowLiner(), pass.highLiner()));
         double run = run(pass, solid);
         if (thickness == 0 || run == 0) {
@@ -91,10 +92,10 @@ final class MazeTerms {
 
     private static Spectrum addTurn(TermList list, Turn turn, Pass before, Pass after) {
         double width = before.width();
-        boolean lined = SquareTurn.lines(turn.endLiner(), width)
-                && SquareTurn.lines(Math.max(before.lowLiner(), before.highLiner()), width)
-                && SquareTurn.lines(Math.max(after.lowLiner(), after.highLiner()), width);
-        BandLoss loss = SquareTurn.loss(width, lined);
+        boolean lined = AshraeSquareElbow.lines(turn.endLiner(), width)
+                && AshraeSquareElbow.lines(Math.max(before.lowLiner(), before.highLiner()), width)
+                && AshraeSquareElbow.lines(Math.max(after.lowLiner(), after.highLiner()), width);
+        BandLoss loss = AshraeSquareElbow.loss(width, lined);
         list.add("turn", "turn " + (turn.number() + 1), TURN_SOURCE, loss);
         return loss.thirds();
     }
@@ -106,8 +107,9 @@ final class MazeTerms {
         boolean side = port.role().normal() == Axis.Y;
         double width = side ? pass.width() : pass.height();
         double opposite = side ? oppositeLiner(port, pass) : pass.broadLiner();
-        boolean lined = SquareTurn.lines(solid.box().endLiner(), width) && SquareTurn.lines(opposite, width);
-        BandLoss loss = SquareTurn.loss(width, lined);
+        boolean lined =
+                AshraeSquareElbow.lines(solid.box().endLiner(), width) && AshraeSquareElbow.lines(opposite, width);
+        BandLoss loss = AshraeSquareElbow.loss(width, lined);
         list.add("turn", part, TURN_SOURCE, loss);
         return loss.thirds();
     }

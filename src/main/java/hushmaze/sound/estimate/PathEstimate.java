@@ -20,13 +20,13 @@ import java.util.List;
  * <ul>
  *   <li>{@code lining}: {@link ReynoldsBledsoe}, one straight run per pass. A run is what lies between the turns: the
  *       stretch beyond a baffle's tip and the stretch in front of a port that turns belong to the turn.
- *   <li>{@code turn}: {@link SquareTurn}. A U-turn counts as one square turn: its two bends are close together, interfere,
+ *   <li>{@code turn}: {@link AshraeSquareElbow}. A U-turn counts as one square turn: its two bends are close together, interfere,
  *       and are not twice one. A port in a side or broad face counts as one square turn. A turn counts as lined only if
  *       both the end and the sides around it carry liner of a tenth of the width.
  *   <li>{@code areaStep}: {@link AreaStep} between each port and its pass, plane waves only.
  *   <li>{@code mouths}: {@link EndReflection} of the box's mouths less those of the bare opening, all flush: at a register
  *       the outlet, at a wall opening both, in a duct none. Negative when the box's mouths are larger than the opening.
- *   <li>{@code chamber}: {@link OffsetChamber}, instead of lining, turns and area steps.
+ *   <li>{@code chamber}: {@link TwoRegionPlenum}, instead of lining, turns and area steps.
  * </ul>
  *
  * <p>The bare opening counts as the mouth of a duct of its size; for a hole in a thin wall that is an assumption. The

@@ -24,7 +24,7 @@ import java.util.List;
  *
  * <p>Differs from the source: thirds are interpolated between octaves over log frequency.
  */
-final class SquareTurn {
+final class AshraeSquareElbow {
     /** Thinnest liner, as a share of the clear width, that makes a turn a lined one. */
     public static final double LINED_SHARE = 0.1;
 
@@ -37,7 +37,7 @@ final class SquareTurn {
 
     private static final List<Notice> NO_NOTICES = List.of();
 
-    private SquareTurn() {}
+    private AshraeSquareElbow() {}
 
     /**
      * Loss at one frequency, dB.

@@ -12,7 +12,7 @@ import java.util.List;
  * Transmission loss of a lined chamber whose inlet and outlet are out of line, over all bands.
  *
  * <p>Formula: two regions. From the first cut-on of the inlet, f = c / (2 a), upwards {@link WellsPlenum}; below it {@link
- * ExpansionChamber} with the area ratio of chamber to inlet and the lining's attenuation along the chamber from {@link
+ * LossyExpansionChamber} with the area ratio of chamber to inlet and the lining's attenuation along the chamber from {@link
  * ReynoldsBledsoe}.
  *
  * <p>Symbols: a larger side of the inlet in m; c speed of sound in m/s.
@@ -28,7 +28,7 @@ import java.util.List;
  * <p>Differs from the source: mean absorption from the liner's normal-incidence absorption, which is below the
  * random-incidence value that the formula asks for and therefore pessimistic.
  */
-final class OffsetChamber {
+final class TwoRegionPlenum {
     /** Smallest chamber that was tested, m³. */
     public static final double SMALLEST = 0.5;
 
@@ -62,7 +62,7 @@ final class OffsetChamber {
         }
     }
 
-    private OffsetChamber() {}
+    private TwoRegionPlenum() {}
 
     /**
      * Loss of a chamber in all bands.
@@ -77,7 +77,7 @@ final class OffsetChamber {
         Spectrum thirds = Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
             return f < cutOn
-                    ? ExpansionChamber.transmissionLoss(
+                    ? LossyExpansionChamber.transmissionLoss(
                             f, shape.crossArea() / shape.inletArea(), shape.length(), along.value(i), soundSpeed)
                     : WellsPlenum.transmissionLoss(
                             shape.outletArea(), shape.innerArea(), shape.slant(), shape.cosine(), absorption[i]);

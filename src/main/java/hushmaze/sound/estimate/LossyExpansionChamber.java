@@ -21,11 +21,11 @@ import hushmaze.quantity.Unit;
  *
  * <p>Differs from the source: nothing.
  */
-final class ExpansionChamber {
+final class LossyExpansionChamber {
     /** dB per neper of energy. */
     private static final double DECIBEL_PER_NEPER = 10 / Math.log(10);
 
-    private ExpansionChamber() {}
+    private LossyExpansionChamber() {}
 
     /**
      * Transmission loss, dB.

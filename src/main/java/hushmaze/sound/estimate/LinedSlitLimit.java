@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  *
  * <p>Differs from the handbook: this limit is not in it.
  */
-final class LiningLimit {
+final class LinedSlitLimit {
     /** Upper edge of the 500 Hz octave's middle third, Hz: the limit is used up to there. */
     private static final double HIGHEST = 562;
 
@@ -31,7 +31,7 @@ final class LiningLimit {
     private final double soundSpeed;
     private final Map<Section, double[]> known = new HashMap<>();
 
-    LiningLimit(Liner liner, double soundSpeed) {
+    LinedSlitLimit(Liner liner, double soundSpeed) {
         this.liner = liner;
         this.soundSpeed = soundSpeed;
     }
