@@ -14,6 +14,7 @@ public enum Dimension {
     POWER("a power"),
     TEMPERATURE("a temperature"),
     LEVEL("a level"),
+    FREQUENCY("a frequency"),
     FRACTION("a fraction"),
     CONCENTRATION("a concentration");
 

@@ -8,10 +8,42 @@ public enum NoticeKind {
     LINER_OUTSIDE_RANGE,
     /** A lined run is shorter than what the lining formula was fitted to. */
     RUN_SHORTER_THAN_RANGE,
+    /** A lined run is longer than what the lining formula was fitted to. */
+    RUN_LONGER_THAN_RANGE,
+    /** Clear area over lined perimeter is outside the printed table of lined ducts. */
+    LINED_SECTION_OUTSIDE_RANGE,
     /** A term was held at its cap. */
     TERM_CAPPED,
-    /** A chamber is smaller than what its formula was tested on. */
+    /** A straight run was held to what the lining can take from a beam down its middle. */
+    BEAM_CAPPED,
+    /** One can see straight through the box: high sound passes as a beam. */
+    LINE_OF_SIGHT,
+    /** The flow resistivity's frequency range for the liner's model does not reach down to the lowest bands. */
+    LINER_MODEL_BELOW_RANGE,
+    /** The flow resistivity's frequency range for the liner's model does not reach up to the highest bands. */
+    LINER_MODEL_ABOVE_RANGE,
+    /** The liner at a turn is too thin for the column of lined turns. */
+    TURN_LINER_THIN,
+    /** The liner does not go on far enough beyond a turn for the column of lined turns. */
+    TURN_LINING_SHORT,
+    /** The highest bands of a turn are beyond the last limit of its table. */
+    TURN_ABOVE_TABLE,
+    /** Two turns are so close, or so bare between them, that their losses do not add up. */
+    TURNS_INTERFERE,
+    /** A change of area counts below its first cut-on only. */
+    STEP_BELOW_CUT_ON_ONLY,
+    /** The duct behind a mouth is too short to be the long straight one of its formula. */
+    MOUTH_WITHOUT_STRAIGHT_DUCT,
+    /** A chamber's volume is outside what its method was tested on. */
     CHAMBER_OUTSIDE_RANGE,
+    /** A chamber has little liner for its ports. */
+    CHAMBER_LINING_SMALL,
+    /** A chamber is small to the wavelength where the formula of a diffuse field begins. */
+    CHAMBER_SMALL_TO_WAVELENGTH,
+    /** Between two cut-ons neither of a chamber's formulas holds. */
+    CHAMBER_REGIONS_JOINED,
+    /** A chamber's ports are not in its two ends. */
+    CHAMBER_PORTS_NOT_OPPOSITE,
     /** The path has no liner. */
     NO_LINER,
     /** A turn's gap is narrower than the pass. */
@@ -40,6 +72,8 @@ public enum NoticeKind {
     OWN_NOISE_ABOVE_TARGET,
     /** Octave figures were spread over third octaves. */
     OCTAVES_INTERPOLATED,
+    /** Terms published per octave were interpolated in thirds. */
+    TERMS_INTERPOLATED,
     /** Noise of the moving air is not in the sum. */
     FLOW_NOISE_NOT_COUNTED,
     /** A formula of flow noise was carried on beyond what it was published for. */

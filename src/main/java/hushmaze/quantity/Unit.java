@@ -38,6 +38,7 @@ public enum Unit {
     WATT(Dimension.POWER, "W", "W", 0),
     CELSIUS(Dimension.TEMPERATURE, "°C", "C", 0),
     DECIBEL(Dimension.LEVEL, "dB", "Db", 0),
+    HERTZ(Dimension.FREQUENCY, "Hz", "Hz", 0),
     NUMBER(Dimension.FRACTION, "", "", 0),
     PARTS_PER_MILLION(Dimension.CONCENTRATION, "ppm", "Ppm", -6);
 

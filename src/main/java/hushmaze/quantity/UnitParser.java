@@ -56,6 +56,7 @@ public final class UnitParser {
             Map.entry("°c", Unit.CELSIUS),
             Map.entry("c", Unit.CELSIUS),
             Map.entry("db", Unit.DECIBEL),
+            Map.entry("hz", Unit.HERTZ),
             Map.entry("ppm", Unit.PARTS_PER_MILLION));
 
     private UnitParser() {}

@@ -1,6 +1,7 @@
 package hushmaze.sound;
 
 import hushmaze.quantity.Spectrum;
+import java.util.List;
 
 /**
  * One contribution to a box's insertion loss.
@@ -10,5 +11,11 @@ import hushmaze.quantity.Spectrum;
  * @param source method and where it is published
  * @param octaves insertion loss per octave, dB
  * @param thirds insertion loss per third octave, dB
+ * @param inputs the numbers that went in, in the order of the formula; may be empty
  */
-public record LossTerm(String key, String part, String source, Spectrum octaves, Spectrum thirds) {}
+public record LossTerm(
+        String key, String part, String source, Spectrum octaves, Spectrum thirds, List<TermInput> inputs) {
+    public LossTerm {
+        inputs = List.copyOf(inputs);
+    }
+}

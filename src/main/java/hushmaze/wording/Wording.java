@@ -12,10 +12,12 @@ import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
 import hushmaze.sound.criterion.CurveRating;
 import java.text.MessageFormat;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 
 /** Verdicts and notices as sentences. */
 public final class Wording {
@@ -172,8 +174,10 @@ public final class Wording {
         return text(key + (n == 1 ? ".one" : ".many"), Integer.toString(n));
     }
 
-    /** A part's name inside a sentence. */
-    private String place(String part) {
-        return TEXTS.containsKey("place." + part) ? TEXTS.getString("place." + part) : part;
+    /** A part's name inside a sentence; of several, parted by commas, each. */
+    private String place(String parts) {
+        return Arrays.stream(parts.split(", "))
+                .map(part -> TEXTS.containsKey("place." + part) ? TEXTS.getString("place." + part) : part)
+                .collect(Collectors.joining(", "));
     }
 }

@@ -222,7 +222,8 @@ public final class SampleAssessment {
                 "pass 1",
                 "Regression for lined ducts (a source named for a test)",
                 octaves,
-                octaves.interpolatedInThirds()));
+                octaves.interpolatedInThirds(),
+                List.of()));
     }
 
     private static List<Notice> notices() {

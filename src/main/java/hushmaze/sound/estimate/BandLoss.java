@@ -1,7 +1,9 @@
 package hushmaze.sound.estimate;
 
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,5 +16,34 @@ import java.util.List;
 public record BandLoss(Spectrum octaves, Spectrum thirds, List<Notice> notices) {
     public BandLoss {
         notices = List.copyOf(notices);
+    }
+
+    /** A loss known at the centres of the thirds only: an octave's centre is that of its middle third. */
+    static BandLoss atCentres(Spectrum thirds, List<Notice> notices) {
+        return new BandLoss(Spectrum.of(BandSet.OCTAVE, i -> atOctave(thirds, i)), thirds, notices);
+    }
+
+    /** No loss at all. */
+    static BandLoss none() {
+        return new BandLoss(Spectrum.flat(BandSet.OCTAVE, 0), Spectrum.flat(BandSet.THIRD_OCTAVE, 0), List.of());
+    }
+
+    /** The same loss, but no more in any band than the given thirds, dB. */
+    BandLoss heldTo(Spectrum most) {
+        return new BandLoss(
+                Spectrum.of(BandSet.OCTAVE, i -> Math.min(octaves.value(i), atOctave(most, i))),
+                Spectrum.of(BandSet.THIRD_OCTAVE, i -> Math.min(thirds.value(i), most.value(i))),
+                notices);
+    }
+
+    /** The same loss with one notice more. */
+    BandLoss with(Notice notice) {
+        List<Notice> all = new ArrayList<>(notices);
+        all.add(notice);
+        return new BandLoss(octaves, thirds, all);
+    }
+
+    private static double atOctave(Spectrum thirds, int octave) {
+        return thirds.value(3 * octave + 1);
     }
 }

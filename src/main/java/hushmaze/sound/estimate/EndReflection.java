@@ -11,12 +11,14 @@ import hushmaze.quantity.Unit;
  * <p>Symbols: ERL in dB; D = sqrt(4 A / π) equivalent diameter in m, A clear area in m²; c speed of sound in m/s; f in Hz;
  * a1 = 0.7 flush in a large surface, 1.0 free; a2 = 2.
  *
- * <p>Source: ASHRAE research project RP-1314; constants from memory. The flush form agrees within 0.2 dB with the exact
- * plane-wave reflection of a piston in a baffle.
+ * <p>Source: ASHRAE research project RP-1314; formula and constants from memory. The flush form agrees within 0.2 dB with the
+ * exact plane-wave reflection of a piston in a baffle.
  *
- * <p>Range: a long straight duct that ends in the open; plane waves.
+ * <p>Range: plane waves in a long straight duct that ends in the open; above the duct's cut-on the loss has all but gone.
+ * {@link Mouths} gives a notice when the straight is short.
  *
- * <p>Accuracy: 1 dB for a straight duct; bends and grilles near the mouth change it by up to 10 dB.
+ * <p>Accuracy: 1 dB for a straight duct; bends and grilles near the mouth change it by up to 10 dB (as read in the abstract of
+ * a paper on end reflection in ventilation ducts).
  *
  * <p>Differs from the source: used for rectangular mouths with the diameter of equal area. In an insertion loss it counts
  * as a difference: mouths of the box less those of the bare opening.
@@ -50,7 +52,11 @@ public final class EndReflection {
      */
     public static double loss(double frequency, double area, double soundSpeed, Setting setting) {
         InvalidValue.within("area", area, 1e-9, Double.POSITIVE_INFINITY, Unit.SQUARE_METRE);
-        double diameter = Math.sqrt(4 * area / Math.PI);
-        return 10 * Math.log10(1 + Math.pow(setting.a1 * soundSpeed / (Math.PI * frequency * diameter), A2));
+        return 10 * Math.log10(1 + Math.pow(setting.a1 * soundSpeed / (Math.PI * frequency * diameter(area)), A2));
+    }
+
+    /** Diameter of the circle of an area in m², m. */
+    static double diameter(double area) {
+        return Math.sqrt(4 * area / Math.PI);
     }
 }

@@ -6,48 +6,57 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
 import hushmaze.solid.Axis;
-import hushmaze.solid.Cuboid;
 import hushmaze.solid.Pass;
 import hushmaze.solid.PortPlace;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.Turn;
+import hushmaze.sound.TermInput;
 import java.util.List;
 
 /** The terms of a maze: a run of lining per pass, a turn per U-turn and turning port, a step per port. */
 final class MazeTerms {
-    private static final String LINING_SOURCE =
-            "Reynolds and Bledsoe regression, ASHRAE Handbook, HVAC Applications (coefficients from memory, checked"
-                    + " against a printed table); lining only; up to 500 Hz no more than the mode of a slit lined with a"
-                    + " porous layer after Miki";
-    private static final String TURN_SOURCE =
-            "square turn by frequency times width, ASHRAE Handbook, HVAC Applications (from memory)";
     private static final String STEP_SOURCE = "plane wave at a change of area, below the first cut-on only";
     private static final Spectrum NOTHING = Spectrum.flat(BandSet.THIRD_OCTAVE, 0);
 
-    private MazeTerms() {}
+    private final TermList list;
+    private final Solid solid;
+    private final List<Pass> passes;
+    private final LinedRun lining;
+    private final TurnSeries turns;
+
+    private MazeTerms(TermList list, Solid solid) {
+        this.list = list;
+        this.solid = solid;
+        this.passes = solid.passes();
+        this.lining =
+                solid.box().liner() == null ? null : new LinedRun(solid.box().liner(), list.soundSpeed());
+        this.turns = new TurnSeries(list);
+    }
 
     static void add(TermList list, Solid solid) {
+        new MazeTerms(list, solid).addAll();
+    }
+
+    private void addAll() {
         if (solid.box().liner() == null || solid.box().linedFaces().equals(LinedFaces.NONE)) {
             list.add(Notice.of(NoticeKind.NO_LINER, Severity.WARNING, ""));
         }
-        List<Pass> passes = solid.passes();
+        sayIfOneSeesThrough();
         Pass last = passes.get(passes.size() - 1);
-        addStep(list, PortPlace.AT_OPENING, solid.openingPort(), passes.get(0));
-        Spectrum entry = addPortTurn(list, PortPlace.AT_OPENING, solid.openingPort(), passes.get(0), solid);
-        LinedSlitLimit limit = solid.box().liner() == null
-                ? null
-                : new LinedSlitLimit(solid.box().liner(), list.soundSpeed());
+        addStep(PortPlace.AT_OPENING, solid.openingPort(), passes.get(0));
+        Spectrum entry = addPortTurn(PortPlace.AT_OPENING, solid.openingPort(), passes.get(0));
         for (Pass pass : passes) {
-            Spectrum along = addLining(list, pass, solid, limit);
-            list.add(new PathEstimate.Leg(pass, entry, along));
+            list.add(new PathEstimate.Leg(pass, entry, addLining(pass)));
+            turns.straight(name(pass), linedRun(pass));
             if (pass.number() < last.number()) {
-                entry = addTurn(list, solid.turns().get(pass.number()), pass, passes.get(pass.number() + 1));
+                entry = addTurn(solid.turns().get(pass.number()), pass, passes.get(pass.number() + 1));
             }
         }
-        addPortTurn(list, PortPlace.IN_ROOM, solid.roomPort(), last, solid);
-        addStep(list, PortPlace.IN_ROOM, solid.roomPort(), last);
+        addPortTurn(PortPlace.IN_ROOM, solid.roomPort(), last);
+        addStep(PortPlace.IN_ROOM, solid.roomPort(), last);
     }
 
     /** Length of a pass between its turns, m; zero when turns and ports leave nothing. */
@@ -77,57 +86,72 @@ final class MazeTerms {
         return Math.max(0, high - low);
     }
 
-    private static Spectrum addLining(TermList list, Pass pass, Solid solid, LinedSlitLimit limit) {
-        double thickness = Math.max(pass.broadLiner(), Math.max(pass.lowLiner(), pass.highLiner()));
-        double run = run(pass, solid);
-        if (thickness == 0 || run == 0) {
+    private static String name(Pass pass) {
+        return "pass " + (pass.number() + 1);
+    }
+
+    private double linedRun(Pass pass) {
+        return pass.linedPerimeter() > 0 ? run(pass, solid) : 0;
+    }
+
+    /** A straight lined pass lets a beam through that its figures know of only in part. */
+    private void sayIfOneSeesThrough() {
+        boolean turned = solid.openingPort().turns() || solid.roomPort().turns();
+        Pass pass = passes.get(0);
+        if (passes.size() > 1 || turned || pass.linedPerimeter() == 0) {
+            return;
+        }
+        double highest = BandSet.THIRD_OCTAVE.centreHz(BandSet.THIRD_OCTAVE.size() - 1);
+        double view = StraightBeam.doubtfulFrom(LinedSlits.of(pass).narrowest(), list.soundSpeed());
+        if (view < highest) {
+            list.add(Notice.of(NoticeKind.LINE_OF_SIGHT, Severity.WARNING, name(pass), highest, view, Unit.HERTZ));
+        }
+    }
+
+    private Spectrum addLining(Pass pass) {
+        double run = linedRun(pass);
+        if (run == 0) {
             return NOTHING;
         }
-        String part = "pass " + (pass.number() + 1);
-        BandLoss regression = ReynoldsBledsoe.loss(pass.linedPerimeter(), pass.area(), thickness, run, part);
-        BandLoss loss = limit.held(regression, pass);
-        list.add("lining", part, LINING_SOURCE, loss);
+        BandLoss loss = lining.loss(pass, run, name(pass));
+        list.add("lining", name(pass), LinedRun.SOURCE, loss, lining.inputs(pass, run));
         return loss.thirds();
     }
 
-    private static Spectrum addTurn(TermList list, Turn turn, Pass before, Pass after) {
-        double width = before.width();
-        boolean lined = AshraeSquareElbow.lines(turn.endLiner(), width)
-                && AshraeSquareElbow.lines(Math.max(before.lowLiner(), before.highLiner()), width)
-                && AshraeSquareElbow.lines(Math.max(after.lowLiner(), after.highLiner()), width);
-        BandLoss loss = AshraeSquareElbow.loss(width, lined);
-        list.add("turn", "turn " + (turn.number() + 1), TURN_SOURCE, loss);
-        return loss.thirds();
+    private Spectrum addTurn(Turn turn, Pass before, Pass after) {
+        double sides = Math.min(
+                Math.max(before.lowLiner(), before.highLiner()), Math.max(after.lowLiner(), after.highLiner()));
+        return turns.turn(new TurnSeries.Place(
+                "turn " + (turn.number() + 1),
+                before.width(),
+                Math.min(turn.endLiner(), sides),
+                Math.min(run(before, solid), run(after, solid))));
     }
 
-    private static Spectrum addPortTurn(TermList list, String part, PortPlace port, Pass pass, Solid solid) {
+    private Spectrum addPortTurn(String part, PortPlace port, Pass pass) {
         if (!port.turns()) {
             return NOTHING;
         }
         boolean side = port.role().normal() == Axis.Y;
         double width = side ? pass.width() : pass.height();
         double opposite = side ? oppositeLiner(port, pass) : pass.broadLiner();
-        boolean lined =
-                AshraeSquareElbow.lines(solid.box().endLiner(), width) && AshraeSquareElbow.lines(opposite, width);
-        BandLoss loss = AshraeSquareElbow.loss(width, lined);
-        list.add("turn", part, TURN_SOURCE, loss);
-        return loss.thirds();
+        return turns.turn(
+                new TurnSeries.Place(part, width, Math.min(solid.box().endLiner(), opposite), run(pass, solid)));
     }
 
     private static double oppositeLiner(PortPlace port, Pass pass) {
         return port.role() == Role.FIRST_SIDE ? pass.highLiner() : pass.lowLiner();
     }
 
-    private static void addStep(TermList list, String part, PortPlace port, Pass pass) {
-        Cuboid hole = port.hole();
-        double widest = Math.max(pass.width(), pass.height());
-        for (Axis axis : Axis.values()) {
-            if (axis != port.role().normal()) {
-                widest = Math.max(widest, hole.size(axis));
-            }
-        }
+    private void addStep(String part, PortPlace port, Pass pass) {
+        double widest = Math.max(
+                Math.max(pass.width(), pass.height()),
+                Math.max(port.port().width(), port.port().height()));
         double cutOn = AreaStep.cutOn(list.soundSpeed(), widest);
-        double loss = AreaStep.loss(port.area(), pass.area());
-        list.add("areaStep", part, STEP_SOURCE, f -> f < cutOn ? loss : 0);
+        List<TermInput> inputs = List.of(
+                new TermInput("portArea", port.area(), Unit.SQUARE_METRE),
+                new TermInput("passArea", pass.area(), Unit.SQUARE_METRE),
+                new TermInput("cutOn", cutOn, Unit.HERTZ));
+        list.add("areaStep", part, STEP_SOURCE, AreaStep.loss(port.area(), pass.area(), cutOn, part), inputs);
     }
 }

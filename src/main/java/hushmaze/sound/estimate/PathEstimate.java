@@ -18,26 +18,27 @@ import java.util.List;
  * <p>Terms, which add up arithmetically:
  *
  * <ul>
- *   <li>{@code lining}: {@link ReynoldsBledsoe}, one straight run per pass. A run is what lies between the turns: the
- *       stretch beyond a baffle's tip and the stretch in front of a port that turns belong to the turn.
- *   <li>{@code turn}: {@link AshraeSquareElbow}. A U-turn counts as one square turn: its two bends are close together, interfere,
- *       and are not twice one. A port in a side or broad face counts as one square turn. A turn counts as lined only if
- *       both the end and the sides around it carry liner of a tenth of the width.
+ *   <li>{@code lining}: {@link LinedRun}, one straight run per pass. A run is what lies between the turns: the stretch
+ *       beyond a baffle's tip and the stretch in front of a port that turns belong to the turn.
+ *   <li>{@code turn}: {@link AshraeSquareElbow}. A U-turn counts as one square turn: its two bends are close together,
+ *       interfere, and are not twice one. A port in a side or broad face counts as one square turn. A turn counts as lined
+ *       only if both the end and the sides around it carry liner of a tenth of the width, for two widths. How turns add up:
+ *       {@link TurnSeries}.
  *   <li>{@code areaStep}: {@link AreaStep} between each port and its pass, plane waves only.
- *   <li>{@code mouths}: {@link EndReflection} of the box's mouths less those of the bare opening, all flush: at a register
- *       the outlet, at a wall opening both, in a duct none. Negative when the box's mouths are larger than the opening.
+ *   <li>{@code mouths}: {@link Mouths} of the box less those of the bare opening. Negative when the box's mouths are larger
+ *       than the opening.
  *   <li>{@code chamber}: {@link TwoRegionPlenum}, instead of lining, turns and area steps.
  * </ul>
  *
- * <p>The bare opening counts as the mouth of a duct of its size; for a hole in a thin wall that is an assumption. The
- * methods give transmission losses between unlined ducts of the ports' sections; with the mouths they make an
- * insertion loss. Liner that stops short, gaps and the way round through the walls are not in it.
+ * <p>The methods give transmission losses between unlined ducts of the ports' sections; with the mouths they make an
+ * insertion loss. Liner that stops short, gaps and the way round through the walls are not in it. The path run the other
+ * way loses the same.
  *
  * @param terms in the order of the air, mouths last
  * @param legs what happens to the sound in each pass, for the route through the walls
  * @param octaves sum of the terms per octave, dB
  * @param thirds sum of the terms per third octave, dB
- * @param notices where a method left its range; a short run or a thin liner once for all passes
+ * @param notices where a method left its range; what holds for several parts is said once, of the worst of them
  */
 public record PathEstimate(
         List<LossTerm> terms, List<Leg> legs, Spectrum octaves, Spectrum thirds, List<Notice> notices) {

@@ -6,19 +6,14 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
-import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
 import hushmaze.sound.LossTerm;
-import hushmaze.sound.estimate.EndReflection.Setting;
+import hushmaze.sound.TermInput;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /** The terms of one estimate while they are gathered. */
 final class TermList {
-    private static final String MOUTHS_SOURCE =
-            "end reflection after ASHRAE RP-1314 (constants from memory), box less bare opening";
-
     private final double soundSpeed;
     private final List<LossTerm> terms = new ArrayList<>();
     private final List<PathEstimate.Leg> legs = new ArrayList<>();
@@ -32,54 +27,50 @@ final class TermList {
         return soundSpeed;
     }
 
-    void add(String key, String part, String source, BandLoss loss) {
-        terms.add(new LossTerm(key, part, source, loss.octaves(), loss.thirds()));
+    void add(String key, String part, String source, BandLoss loss, List<TermInput> inputs) {
+        terms.add(new LossTerm(key, part, source, loss.octaves(), loss.thirds(), inputs));
         loss.notices().forEach(this::add);
-    }
-
-    /** Adds a term whose formula holds at any frequency in Hz. */
-    void add(String key, String part, String source, DoubleUnaryOperator lossAt) {
-        Spectrum thirds = Spectrum.ofFrequency(BandSet.THIRD_OCTAVE, lossAt);
-        // The middle third of an octave has the octave's own centre.
-        Spectrum octaves = Spectrum.of(BandSet.OCTAVE, i -> thirds.value(3 * i + 1));
-        terms.add(new LossTerm(key, part, source, octaves, thirds));
     }
 
     void add(PathEstimate.Leg leg) {
         legs.add(leg);
     }
 
-    /** Adds a notice; what would be said alike of several passes is said once, of the shortest run. */
+    /**
+     * Adds a notice. What holds for several parts is said once: with the number furthest from its limit, naming all parts,
+     * parted by commas.
+     */
     void add(Notice notice) {
-        if (notice.kind() == NoticeKind.LINER_OUTSIDE_RANGE || notice.kind() == NoticeKind.RUN_SHORTER_THAN_RANGE) {
-            for (int i = 0; i < notices.size(); i++) {
-                if (notices.get(i).kind() == notice.kind()) {
-                    notices.set(i, notice.value() < notices.get(i).value() ? notice : notices.get(i));
-                    return;
-                }
+        for (int i = 0; i < notices.size(); i++) {
+            if (sayTheSame(notices.get(i), notice)) {
+                notices.set(i, together(notices.get(i), notice));
+                return;
             }
         }
         notices.add(notice);
     }
 
+    private static boolean sayTheSame(Notice one, Notice other) {
+        return one.kind() == other.kind() && Math.signum(distance(one)) == Math.signum(distance(other));
+    }
+
+    private static Notice together(Notice one, Notice other) {
+        Notice worse = Math.abs(distance(other)) > Math.abs(distance(one)) ? other : one;
+        String part =
+                List.of(one.part().split(", ")).contains(other.part()) ? one.part() : one.part() + ", " + other.part();
+        return new Notice(worse.kind(), worse.severity(), part, worse.value(), worse.limit(), worse.unit());
+    }
+
+    /** How far a notice's value is above its limit, as a share of the limit; zero without a value. */
+    private static double distance(Notice notice) {
+        return notice.value() == null || notice.limit() == null
+                ? 0
+                : (notice.value() - notice.limit()) / Math.abs(notice.limit());
+    }
+
+    /** Adds what the mouths of a box lose more than those of the bare opening. */
     void addMouths(Solid solid, Opening opening) {
-        List<PortPlace> mouths = switch (opening.kind()) {
-            case REGISTER -> List.of(solid.roomPort());
-            case WALL_OPENING -> List.of(solid.openingPort(), solid.roomPort());
-            case IN_DUCT -> List.of();
-        };
-        if (mouths.isEmpty()) {
-            return;
-        }
-        double bare = opening.area();
-        add("mouths", "", MOUTHS_SOURCE, f -> {
-            double sum = 0;
-            for (PortPlace mouth : mouths) {
-                sum += EndReflection.loss(f, mouth.area(), soundSpeed, Setting.FLUSH)
-                        - EndReflection.loss(f, bare, soundSpeed, Setting.FLUSH);
-            }
-            return sum;
-        });
+        new Mouths(solid, opening, soundSpeed).addTo(this);
     }
 
     PathEstimate estimate() {
@@ -90,7 +81,7 @@ final class TermList {
             addTo(thirds, term.thirds());
         }
         if (terms.stream().anyMatch(t -> t.key().equals("lining") || t.key().equals("turn"))) {
-            notices.add(Notice.of(NoticeKind.OCTAVES_INTERPOLATED, Severity.NOTE, ""));
+            notices.add(Notice.of(NoticeKind.TERMS_INTERPOLATED, Severity.NOTE, ""));
         }
         return new PathEstimate(
                 terms,

@@ -6,106 +6,154 @@ import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Transmission loss of a lined chamber whose inlet and outlet are out of line, over all bands.
  *
- * <p>Formula: two regions. From the first cut-on of the inlet, f = c / (2 a), upwards {@link WellsPlenum}; below it {@link
- * LossyExpansionChamber} with the area ratio of chamber to inlet and the lining's attenuation along the chamber from {@link
- * ReynoldsBledsoe}.
+ * <p>Formula: two regions. From the first cut-on of the ports, f2 = c / (2 a), upwards {@link WellsPlenum}; up to f1, the first
+ * cut-on of the chamber itself, c / (2 b), {@link LossyExpansionChamber}; between them both, weighted in a straight line over
+ * lg f. f1 is at least half an octave below f2.
  *
- * <p>Symbols: a larger side of the inlet in m; c speed of sound in m/s.
+ * <p>Symbols: a largest side of the ports and b larger side of the chamber's section in m; c speed of sound in m/s.
  *
- * <p>Source: the two-region method as read in <i>HVAC Systems Duct Design</i>, chapter 11; the cut-off there is an image,
- * c / (2 a) is the exact first cut-on of a rectangular duct.
+ * <p>Source: the two-region method as read in <i>HVAC Systems Duct Design</i>, chapter 11; the cut-off there is an image, c /
+ * (2 a) is the exact first cut-on of a rectangular duct.
  *
- * <p>Range: chambers of 0.5 m³ to 30 m³ were tested in ASHRAE research project RP-1026 (as read in its abstract). A smaller
- * chamber gets a notice.
+ * <p>Range: chambers of 0.5 m³ to 30 m³ were tested, 50 Hz to 5 kHz, in ASHRAE research project RP-1026 (as read in its
+ * abstract); lined area at least ten times that of the port (as read in a text on architectural acoustics); from f2 on
+ * waves short to the chamber; ports in opposite ends. Each has its notice.
  *
- * <p>Accuracy: 5 dB, worse near the cut-on, where the regions do not join.
+ * <p>Accuracy: 5 dB, worse between f1 and f2, where the chamber carries cross waves and its field is not diffuse yet.
  *
- * <p>Differs from the source: mean absorption from the liner's normal-incidence absorption, which is below the
- * random-incidence value that the formula asks for and therefore pessimistic.
+ * <p>Differs from the source: the source changes from one formula to the other at f2, with a jump. Of unequal ports the
+ * larger counts in Wells' formula, and the lesser of the two angles, so that the loss is the same both ways; with the
+ * smaller port as large as the bare opening that is also what reciprocity asks of an insertion loss. Mean absorption is
+ * from the liner's normal-incidence absorption, which is below the random-incidence value that the formula asks for
+ * and therefore pessimistic. The lining along the chamber is that of {@link LinedRun}.
  */
 final class TwoRegionPlenum {
     /** Smallest chamber that was tested, m³. */
-    public static final double SMALLEST = 0.5;
+    static final double SMALLEST = 0.5;
+    /** Largest chamber that was tested, m³. */
+    static final double LARGEST = 30;
+    /** Lined area over port area that a chamber should have. */
+    static final double LINED_PORTS = 10;
+
+    private static final String PART = "chamber";
 
     /**
      * A chamber, all lengths in m.
      *
      * @param length along x
-     * @param crossArea across x, m²
-     * @param innerArea of all faces, m²
-     * @param linedPerimeter across x
-     * @param linerThickness zero if bare
-     * @param inletArea m²
-     * @param inletLonger longer side of the inlet
-     * @param outletArea m²
-     * @param slant from inlet to outlet
-     * @param cosine of the angle at the inlet, 0 to 1
+     * @param width across y
+     * @param height across z
+     * @param linedArea of its faces, m²
+     * @param oneArea of one port, m²
+     * @param otherArea of the other port, m²
+     * @param longestSide of the ports
+     * @param slant from port to port
+     * @param cosine of the lesser angle between a port's axis and the slant, 0 to 1
+     * @param opposite whether the ports are in its two ends
      */
-    public record Shape(
+    record Shape(
             double length,
-            double crossArea,
-            double innerArea,
-            double linedPerimeter,
-            double linerThickness,
-            double inletArea,
-            double inletLonger,
-            double outletArea,
+            double width,
+            double height,
+            double linedArea,
+            double oneArea,
+            double otherArea,
+            double longestSide,
             double slant,
-            double cosine) {
+            double cosine,
+            boolean opposite) {
         double volume() {
-            return crossArea * length;
+            return length * width * height;
+        }
+
+        double innerArea() {
+            return 2 * (length * width + length * height + width * height);
+        }
+
+        double largerPort() {
+            return Math.max(oneArea, otherArea);
         }
     }
 
-    private TwoRegionPlenum() {}
+    private final Shape shape;
+    private final double soundSpeed;
+    private final double lowerCutOn;
+    private final double upperCutOn;
+
+    TwoRegionPlenum(Shape shape, double soundSpeed) {
+        this.shape = shape;
+        this.soundSpeed = soundSpeed;
+        this.upperCutOn = AreaStep.cutOn(soundSpeed, shape.longestSide());
+        this.lowerCutOn = Math.min(
+                upperCutOn / Math.sqrt(2), AreaStep.cutOn(soundSpeed, Math.max(shape.width(), shape.height())));
+    }
+
+    /** First cut-on of the ports, Hz. */
+    double cutOn() {
+        return upperCutOn;
+    }
 
     /**
-     * Loss of a chamber in all bands.
+     * Loss of the chamber in all bands.
      *
-     * @param shape of the chamber
+     * @param along what the lining takes along the chamber per third octave, dB
      * @param absorption mean coefficient of its faces per third octave, 0 to 1
-     * @param soundSpeed m/s
      */
-    public static BandLoss loss(Shape shape, double[] absorption, double soundSpeed) {
-        double cutOn = AreaStep.cutOn(soundSpeed, shape.inletLonger());
-        Spectrum along = along(shape);
+    BandLoss loss(Spectrum along, double[] absorption) {
+        LossyExpansionChamber plane = new LossyExpansionChamber(
+                shape.width() * shape.height(), shape.oneArea(), shape.otherArea(), shape.length());
         Spectrum thirds = Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
-            return f < cutOn
-                    ? LossyExpansionChamber.transmissionLoss(
-                            f, shape.crossArea() / shape.inletArea(), shape.length(), along.value(i), soundSpeed)
-                    : WellsPlenum.transmissionLoss(
-                            shape.outletArea(), shape.innerArea(), shape.slant(), shape.cosine(), absorption[i]);
+            double diffuse = WellsPlenum.transmissionLoss(
+                    shape.largerPort(), shape.innerArea(), shape.slant(), shape.cosine(), absorption[i]);
+            double share = diffuseShare(f);
+            return share * diffuse + (1 - share) * plane.transmissionLoss(f, along.value(i), soundSpeed);
         });
-        // The middle third of an octave has the octave's own centre.
-        Spectrum octaves = Spectrum.of(BandSet.OCTAVE, i -> thirds.value(3 * i + 1));
-        return new BandLoss(octaves, thirds, notices(shape));
+        return BandLoss.atCentres(thirds, notices());
     }
 
-    private static Spectrum along(Shape shape) {
-        if (shape.linerThickness() == 0 || shape.linedPerimeter() == 0) {
-            return Spectrum.flat(BandSet.THIRD_OCTAVE, 0);
-        }
-        return ReynoldsBledsoe.uncapped(
-                        shape.linedPerimeter() / shape.crossArea(), shape.linerThickness(), shape.length())
-                .interpolatedInThirds();
+    /** Share of the formula for a diffuse field at a frequency in Hz, 0 to 1. */
+    private double diffuseShare(double f) {
+        return Math.max(0, Math.min(1, Math.log(f / lowerCutOn) / Math.log(upperCutOn / lowerCutOn)));
     }
 
-    private static List<Notice> notices(Shape shape) {
-        if (shape.volume() >= SMALLEST) {
-            return List.of();
+    private List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        double volume = shape.volume();
+        if (volume < SMALLEST || volume > LARGEST) {
+            double limit = volume < SMALLEST ? SMALLEST : LARGEST;
+            notices.add(Notice.of(
+                    NoticeKind.CHAMBER_OUTSIDE_RANGE, Severity.WARNING, PART, volume, limit, Unit.CUBIC_METRE));
         }
-        return List.of(Notice.of(
-                NoticeKind.CHAMBER_OUTSIDE_RANGE,
-                Severity.WARNING,
-                "chamber",
-                shape.volume(),
-                SMALLEST,
-                Unit.CUBIC_METRE));
+        double asked = LINED_PORTS * shape.largerPort();
+        if (shape.linedArea() > 0 && shape.linedArea() < asked) {
+            notices.add(Notice.of(
+                    NoticeKind.CHAMBER_LINING_SMALL,
+                    Severity.WARNING,
+                    PART,
+                    shape.linedArea(),
+                    asked,
+                    Unit.SQUARE_METRE));
+        }
+        double wavelength = soundSpeed / upperCutOn;
+        double across = Math.min(shape.length(), Math.min(shape.width(), shape.height()));
+        if (wavelength > across) {
+            notices.add(Notice.of(
+                    NoticeKind.CHAMBER_SMALL_TO_WAVELENGTH,
+                    Severity.WARNING,
+                    PART,
+                    wavelength,
+                    across,
+                    Unit.MILLIMETRE));
+        }
+        notices.add(
+                Notice.of(NoticeKind.CHAMBER_REGIONS_JOINED, Severity.NOTE, PART, lowerCutOn, upperCutOn, Unit.HERTZ));
+        return notices;
     }
 }

@@ -14,15 +14,16 @@ import hushmaze.quantity.Unit;
  * <p>Source: Wells (Noise Control, 1958; citation from memory), formula as read in an engineering reference on chamber
  * attenuation, whose worked example prints 17.3 dB (computed with 0.3 m² though it states 0.25 m²).
  *
- * <p>Range: wavelength small against the plenum and not below the first cut-on of the inlet.
+ * <p>Range: wavelength small against the plenum and not below the first cut-on of the inlet; {@link TwoRegionPlenum} keeps
+ * to the second and gives a notice of the first. Read with the angle of parallel axes.
  *
- * <p>Accuracy: about 3 dB; it is known to be low at some angles and high below 250 Hz.
+ * <p>Accuracy: about 3 dB; known to be low at some angles and high below 250 Hz (from memory).
  *
  * <p>Differs from the source: α is held below 0.99; a result below zero is given as zero.
  */
 final class WellsPlenum {
     /** Highest mean absorption the formula is used with. */
-    public static final double MOST_ABSORPTION = 0.99;
+    static final double MOST_ABSORPTION = 0.99;
 
     private WellsPlenum() {}
 
@@ -35,7 +36,7 @@ final class WellsPlenum {
      * @param cosine of the angle between the inlet's axis and that distance, 0 to 1
      * @param absorption mean coefficient, above 0 to 1
      */
-    public static double transmissionLoss(
+    static double transmissionLoss(
             double outletArea, double innerArea, double slant, double cosine, double absorption) {
         InvalidValue.within("outletArea", outletArea, 1e-9, Double.POSITIVE_INFINITY, Unit.SQUARE_METRE);
         InvalidValue.within("innerArea", innerArea, 1e-9, Double.POSITIVE_INFINITY, Unit.SQUARE_METRE);

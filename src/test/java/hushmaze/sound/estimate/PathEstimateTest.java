@@ -1,6 +1,7 @@
 package hushmaze.sound.estimate;
 
 import static hushmaze.sound.SampleBoxes.SOUND_SPEED;
+import static hushmaze.sound.SampleBoxes.board;
 import static hushmaze.sound.SampleBoxes.chamber;
 import static hushmaze.sound.SampleBoxes.liner;
 import static hushmaze.sound.SampleBoxes.maze;
@@ -19,9 +20,11 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
 import hushmaze.solid.RandomBoxes;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.LossTerm;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Estimates worked by hand from the single methods for boxes with round sizes; properties over random boxes. */
@@ -144,6 +147,135 @@ class PathEstimateTest {
         assertThat(estimate.terms()).extracting(LossTerm::key).doesNotContain("lining");
     }
 
+    /** Three passes of 0.6 m with runs of 0.5, 0.4 and 0.5 m: short runs are said once, of the shortest, naming all. */
+    @Test
+    void whatHoldsForSeveralPartsIsSaidOnce() {
+        List<Notice> notices = of(maze(3), Opening.Kind.IN_DUCT).notices();
+        assertThat(notices).extracting(Notice::kind).doesNotHaveDuplicates();
+        Notice run = notice(notices, NoticeKind.RUN_SHORTER_THAN_RANGE);
+        assertThat(run.part()).isEqualTo("pass 1, pass 2, pass 3");
+        assertThat(run.value()).isCloseTo(0.4, within(1e-9));
+        assertThat(run.limit()).isEqualTo(3.048);
+        assertThat(run.unit()).isEqualTo(Unit.MILLIMETRE);
+        assertThat(notice(notices, NoticeKind.TERMS_INTERPOLATED).part()).isEmpty();
+        assertThat(notices).extracting(Notice::kind).doesNotContain(NoticeKind.OCTAVES_INTERPOLATED);
+    }
+
+    /** The range of clear area over lined perimeter, 25 to 305 mm, and what is counted for a narrower one. */
+    @Test
+    void aSectionOutsideTheTableIsSaid() {
+        Port slot = new Port(PortFace.END, 0.03, 0.3, 0);
+        PathEstimate narrow = of(straight(0.03, 0.6, slot), Opening.Kind.IN_DUCT);
+        Notice notice = notice(narrow.notices(), NoticeKind.LINED_SECTION_OUTSIDE_RANGE);
+        // By hand: 0.03 · 0.3 / (2 · 0.3) = 15 mm.
+        assertThat(notice.value()).isCloseTo(0.015, within(1e-9));
+        assertThat(notice.limit()).isEqualTo(0.025);
+        // Counted as 25 mm, 12.19 per ft: 1.77 · 12.19^0.695 · 1.969 ft.
+        assertThat(narrow.octaves().value(4)).isCloseTo(1.77 * Math.pow(12.192, 0.695) * 0.6 / 0.3048, within(0.01));
+        Port port = new Port(PortFace.END, 0.1, 0.3, 0);
+        Notice wide = notice(
+                of(straight(0.7, 0.6, port), Opening.Kind.IN_DUCT).notices(), NoticeKind.LINED_SECTION_OUTSIDE_RANGE);
+        assertThat(wide.value()).isCloseTo(0.35, within(1e-9));
+        assertThat(wide.limit()).isEqualTo(0.305);
+    }
+
+    /** By hand: two waves fit into 100 mm from 6864 Hz on; a turn takes the view away, and a bare pass promises nothing. */
+    @Test
+    void aStraightViewIsSaid() {
+        Notice view = notice(of(maze(1), Opening.Kind.IN_DUCT).notices(), NoticeKind.LINE_OF_SIGHT);
+        assertThat(view.limit()).isCloseTo(6864, within(1e-6));
+        assertThat(of(maze(2), Opening.Kind.IN_DUCT).notices())
+                .extracting(Notice::kind)
+                .doesNotContain(NoticeKind.LINE_OF_SIGHT);
+        Port side = new Port(PortFace.SIDE, 0.1, 0.3, 0);
+        Port end = new Port(PortFace.END, 0.1, 0.3, 0);
+        Box turned = maze(1, 0.6, liner(0.025), LinedFaces.FOLD_PLANE, 1, side, end);
+        Box bare = maze(1, 0.6, null, LinedFaces.NONE, 1);
+        for (Box box : List.of(turned, bare)) {
+            assertThat(of(box, Opening.Kind.IN_DUCT).notices())
+                    .extracting(Notice::kind)
+                    .doesNotContain(NoticeKind.LINE_OF_SIGHT);
+        }
+    }
+
+    /** A mouth that differs from the opening needs straight duct behind it; one that does not cancels out. */
+    @Test
+    void aMouthWithoutStraightDuctIsSaid() {
+        Port side = new Port(PortFace.SIDE, 0.1, 0.2, 0);
+        Port end = new Port(PortFace.END, 0.1, 0.2, 0);
+        Box box = maze(2, 0.6, liner(0.025), LinedFaces.FOLD_PLANE, 1, side, end);
+        Notice notice = notice(of(box, Opening.Kind.WALL_OPENING).notices(), NoticeKind.MOUTH_WITHOUT_STRAIGHT_DUCT);
+        assertThat(notice.part()).isEqualTo("opening port");
+        assertThat(notice.value()).isZero();
+        // Three diameters of the circle of 0.02 m².
+        assertThat(notice.limit()).isCloseTo(3 * 0.15958, within(1e-4));
+        assertThat(of(maze(2), Opening.Kind.WALL_OPENING).notices())
+                .extracting(Notice::kind)
+                .doesNotContain(NoticeKind.MOUTH_WITHOUT_STRAIGHT_DUCT);
+    }
+
+    /** By hand: the pass of 300 mm cuts on at 572 Hz; ports as large as the pass are no step. */
+    @Test
+    void aStepAboveItsCutOnIsSaid() {
+        Port small = new Port(PortFace.END, 0.05, 0.15, 0);
+        Box box = maze(1, 0.6, liner(0.025), LinedFaces.FOLD_PLANE, 1, small, small);
+        Notice notice = notice(of(box, Opening.Kind.IN_DUCT).notices(), NoticeKind.STEP_BELOW_CUT_ON_ONLY);
+        assertThat(notice.part()).isEqualTo("opening port, room port");
+        assertThat(notice.limit()).isCloseTo(572, within(1e-9));
+        assertThat(of(maze(1), Opening.Kind.IN_DUCT).notices())
+                .extracting(Notice::kind)
+                .doesNotContain(NoticeKind.STEP_BELOW_CUT_ON_ONLY);
+    }
+
+    /** Every term can be worked again from what it names: here the lining at 1 kHz and the step. */
+    @Test
+    void termsNameTheirInputs() {
+        Port small = new Port(PortFace.END, 0.05, 0.15, 0);
+        Box box = maze(1, 0.6, liner(0.025), LinedFaces.FOLD_PLANE, 1, small, small);
+        PathEstimate estimate = of(box, Opening.Kind.REGISTER);
+        assertThat(estimate.terms())
+                .allSatisfy(term -> assertThat(term.inputs()).isNotEmpty());
+        LossTerm step = estimate.terms().get(0);
+        double m = input(step, "passArea") / input(step, "portArea");
+        assertThat(step.octaves().value(0)).isCloseTo(10 * Math.log10((1 + m) * (1 + m) / (4 * m)), within(1e-9));
+        assertThat(input(step, "cutOn")).isCloseTo(572, within(1e-9));
+        LossTerm lining = estimate.terms().get(1);
+        double perFoot = 0.3048 * input(lining, "linedPerimeter") / input(lining, "clearArea");
+        assertThat(lining.octaves().value(4))
+                .isCloseTo(1.77 * Math.pow(perFoot, 0.695) * input(lining, "run") / 0.3048, within(1e-9));
+    }
+
+    private static double input(LossTerm term, String key) {
+        return term.inputs().stream()
+                .filter(i -> i.key().equals(key))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    private static Notice notice(List<Notice> notices, NoticeKind kind) {
+        List<Notice> found = notices.stream().filter(n -> n.kind() == kind).toList();
+        assertThat(found).as(kind + " in " + notices).hasSize(1);
+        return found.get(0);
+    }
+
+    private static Box straight(double width, double length, Port port) {
+        return new Box(
+                Box.Form.MAZE,
+                1,
+                width,
+                0.3,
+                length,
+                0,
+                List.of(board()),
+                board(),
+                1,
+                liner(0.025),
+                LinedFaces.FOLD_PLANE,
+                port,
+                port);
+    }
+
     /**
      * The chamber by hand at 2 kHz, above the inlet's cut-on of 572 Hz: liner of 50 mm absorbs 0.948, all faces lined: A =
      * 2 (0.5 · 0.4 + 0.5 · 0.9 + 0.4 · 0.9) = 2.02 m²; the ports' centres are 0.4 m out of line over 0.9 m, s = 0.985 m, cos
@@ -153,7 +285,7 @@ class PathEstimateTest {
     void offsetChamberByHand() {
         PathEstimate estimate = of(chamber(liner(0.05)), Opening.Kind.IN_DUCT);
         assertThat(estimate.octaves().value(5)).isCloseTo(22.8, within(0.1));
-        assertThat(estimate.notices()).extracting(Notice::kind).containsExactly(NoticeKind.CHAMBER_OUTSIDE_RANGE);
+        assertThat(estimate.notices()).extracting(Notice::kind).contains(NoticeKind.CHAMBER_OUTSIDE_RANGE);
         assertThat(estimate.terms()).extracting(LossTerm::key).containsExactly("chamber");
     }
 

@@ -20,7 +20,8 @@ class ReynoldsBledsoeTest {
     /**
      * Minimizing Excessive Sound in Ventilation System Design (2009), printed pages 55 and 56: lining and bare duct
      * together, dB/ft. Headed as two-inch liner there, but printed a second time as the tail of the one-inch table, and it
-     * is the one-inch regression. Rows 8.40 (1 kHz), 4.33 and 2.00 are left out: they contradict their neighbours.
+     * is the one-inch regression. All rows but three, which contradict their neighbours: 8.40 at 1 kHz prints 0.08 dB more
+     * than lies between 8.00 and 9.00; 4.33 prints what belongs to 4.50; 2.00 from 2 kHz up repeats the row of 1.77.
      */
     @ParameterizedTest
     @CsvSource({
@@ -68,25 +69,47 @@ class ReynoldsBledsoeTest {
     }
 
     /**
-     * A duct liner's data sheet quoting the ASHRAE Handbook, HVAC Applications, chapter 43: other data than the regression
-     * was fitted to, dB/ft, so only loosely alike. Ducts up to P/A = 4; narrower ones differ more at 125 Hz.
+     * The third misprint: at P/A = 2.00 the formula gives 2.46, 2.11 and 1.87 dB/ft from 2 kHz up (computed apart from the
+     * program), where the table prints once more what it has at 1.77.
+     */
+    @ParameterizedTest
+    @CsvSource({"5, 2.46, 2.24", "6, 2.11, 2.00", "7, 1.87, 1.82"})
+    void aMisprintedRow(int octave, double computed, double printed) {
+        double pa = 2.00;
+        double loss = perFoot(pa, INCH).value(octave) + bareDuct(pa, NOMINAL[octave]);
+        assertThat(loss).isCloseTo(computed, within(0.006)).isGreaterThan(printed + 0.04);
+        assertThat(perFoot(1.77, INCH).value(octave) + bareDuct(1.77, NOMINAL[octave]))
+                .isCloseTo(printed, within(0.02));
+    }
+
+    /**
+     * A duct liner's data sheet quoting the ASHRAE Handbook, HVAC Applications, chapter 43, all rows: other data than the
+     * regression was fitted to, dB/ft, so only loosely alike: 31 % or 0.45 dB from 250 Hz up. At 125 Hz the regression is up
+     * to 2.6 times the printed figure in narrow ducts, which is what {@link LinedSlitLimit} is for.
      */
     @ParameterizedTest
     @CsvSource({
+        "0.0254,8,0.6,1.5,2.7,5.8,7.4,4.3",
+        "0.0254,6,0.5,1.2,2.3,5.0,5.8,3.6",
         "0.0254,4,0.4,0.8,1.9,4.0,4.1,2.8",
         "0.0254,2,0.2,0.5,1.4,2.8,2.2,1.8",
         "0.0254,1,0.1,0.3,1.0,2.0,1.2,1.2",
+        "0.0508,8,0.8,2.9,4.9,7.2,7.4,4.3",
+        "0.0508,6,0.6,2.3,4.2,6.2,5.8,3.6",
         "0.0508,4,0.5,1.6,3.5,5.0,4.1,2.8",
         "0.0508,2,0.3,0.8,2.3,3.3,2.0,1.7",
         "0.0508,1,0.2,0.5,1.8,2.3,1.1,1.1",
     })
     void quotedHandbookTable(
             double thickness, double pa, double b125, double b250, double b500, double b1k, double b2k, double b4k) {
-        double[] printed = {b125, b250, b500, b1k, b2k, b4k};
+        double[] printed = {b250, b500, b1k, b2k, b4k};
         Spectrum lining = perFoot(pa, Math.min(thickness, ReynoldsBledsoe.THICKEST));
         for (int i = 0; i < printed.length; i++) {
-            assertThat(lining.value(i + 1)).as("band %s", i).isCloseTo(printed[i], within(0.85));
+            assertThat(lining.value(i + 2))
+                    .as("band %s", i)
+                    .isCloseTo(printed[i], within(Math.max(0.45, 0.31 * printed[i])));
         }
+        assertThat(lining.value(1)).isBetween(b125 - 0.1, 2.6 * b125);
     }
 
     @Test
