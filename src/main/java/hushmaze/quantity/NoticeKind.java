@@ -113,5 +113,15 @@ public enum NoticeKind {
     /** The opening is to outdoors: hood, insect screen and slope. */
     OUTDOOR_OPENING,
     /** The box is overhead. */
-    OVERHEAD
+    OVERHEAD,
+    /** The path lets so little through that its loss is held at a limit. */
+    PATH_LOSS_HELD,
+    /** Two turns, or a turn and a port, overlap along a pass. */
+    TURNS_OVERLAP,
+    /** The quick wave takes what a port through a broad face sends across the clear height to travel with the plane wave. */
+    QUICK_BROAD_PORT,
+    /** The quick wave takes lined broad faces as a property of the air between them. */
+    QUICK_BROAD_LINING,
+    /** A section is so many waves wide that a mode of it may be missing. */
+    MODES_UNCERTAIN
 }

@@ -35,9 +35,14 @@ public record Complex(double re, double im) {
 
     /** The root with a real part that is not negative. */
     public Complex sqrt() {
-        double size = Math.hypot(re, im);
-        double x = Math.sqrt((size + re) / 2);
-        double y = Math.sqrt((size - re) / 2);
+        if (re == 0 && im == 0) {
+            return this;
+        }
+        // The larger part first: the other one as a difference of nearly equal numbers would lose its digits.
+        double larger = Math.sqrt((Math.hypot(re, im) + Math.abs(re)) / 2);
+        double smaller = Math.abs(im) / (2 * larger);
+        double x = re >= 0 ? larger : smaller;
+        double y = re >= 0 ? smaller : larger;
         return new Complex(x, im < 0 ? -y : y);
     }
 }

@@ -1,0 +1,46 @@
+package hushmaze.sound.porous;
+
+import hushmaze.quantity.InvalidValue;
+
+/**
+ * The fluids of a lined slit at one frequency, time factor exp(+jωt).
+ *
+ * @param airSquared squared wavenumber of the air, 1/m²
+ * @param low what fills the layer on the first wall
+ * @param high what fills the layer on the second wall
+ */
+public record SlitMedia(Complex airSquared, Layer low, Layer high) {
+    /**
+     * What fills a layer.
+     *
+     * @param squared squared wavenumber, 1/m²
+     * @param density over that of the air
+     */
+    public record Layer(Complex squared, Complex density) {}
+
+    public SlitMedia {
+        InvalidValue.present("airSquared", airSquared);
+        InvalidValue.present("low", low);
+        InvalidValue.present("high", high);
+    }
+
+    /**
+     * Air without losses between two layers of the same liner.
+     *
+     * @param liner of both layers
+     * @param frequency Hz
+     * @param soundSpeed of the air, m/s
+     */
+    public static SlitMedia of(LinerModel liner, double frequency, double soundSpeed) {
+        double k0 = 2 * Math.PI * frequency / soundSpeed;
+        Complex gamma = liner.wavenumberRatio(frequency);
+        Complex zeta = liner.impedanceRatio(frequency);
+        Layer layer = new Layer(gamma.times(gamma).times(k0 * k0), zeta.times(gamma));
+        return new SlitMedia(new Complex(k0 * k0, 0), layer, layer);
+    }
+
+    /** The same layers with other air. */
+    public SlitMedia withAir(Complex squared) {
+        return new SlitMedia(squared, low, high);
+    }
+}

@@ -1,0 +1,106 @@
+package hushmaze.sound.quick;
+
+/** How the modes of one section meet those of another across a plane. */
+final class Coupling {
+    private Coupling() {}
+
+    /**
+     * H with entries ∫ (h/ρ) u v over the smaller section, h and ρ those of the smaller section; rows are modes of the
+     * larger one.
+     *
+     * <p>Pressure is continuous over the smaller section: its amplitudes are Hᵀ times those of the larger one. The flow of the
+     * larger one is H times that of the smaller one: none through what the smaller one does not cover.
+     */
+    static CMatrix between(ModeSet small, ModeSet large) {
+        CMatrix h = new CMatrix(large.count, small.count);
+        Wave[] ua = waves(small.count);
+        Wave[] ub = waves(small.count);
+        Wave va = new Wave();
+        Wave vb = new Wave();
+        Overlap overlap = new Overlap();
+        double from = small.low();
+        while (from < small.high() - 1e-9) {
+            double to = next(small, large, from);
+            double middle = (from + to) / 2;
+            int ls = small.layerAt(middle);
+            int ll = large.layerAt(middle);
+            for (int n = 0; n < small.count; n++) {
+                small.at(n, ls, from, ua[n]);
+                small.at(n, ls, to, ub[n]);
+            }
+            double wr = small.weightRe(ls);
+            double wi = small.weightIm(ls);
+            for (int m = 0; m < large.count; m++) {
+                large.at(m, ll, from, va);
+                large.at(m, ll, to, vb);
+                for (int n = 0; n < small.count; n++) {
+                    overlap.product(
+                            small.acrossRe(n, ls),
+                            small.acrossIm(n, ls),
+                            ua[n],
+                            ub[n],
+                            large.acrossRe(m, ll),
+                            large.acrossIm(m, ll),
+                            va,
+                            vb,
+                            to - from);
+                    int at = m * small.count + n;
+                    h.re[at] += wr * overlap.re - wi * overlap.im;
+                    h.im[at] += wr * overlap.im + wi * overlap.re;
+                }
+            }
+            from = to;
+        }
+        return h;
+    }
+
+    private static double next(ModeSet small, ModeSet large, double from) {
+        double to = small.high();
+        for (int i = 0; i <= small.layers(); i++) {
+            to = small.edge(i) > from + 1e-9 ? Math.min(to, small.edge(i)) : to;
+        }
+        for (int i = 0; i <= large.layers(); i++) {
+            to = large.edge(i) > from + 1e-9 ? Math.min(to, large.edge(i)) : to;
+        }
+        return to;
+    }
+
+    private static Wave[] waves(int n) {
+        Wave[] waves = new Wave[n];
+        for (int i = 0; i < n; i++) {
+            waves[i] = new Wave();
+        }
+        return waves;
+    }
+
+    /** ∫ v cos(sπ(y - low)/W)·√(ε/W) dy over the section, rows modes, columns s: what a rigidly bounded slab's modes take. */
+    static CMatrix withSlab(ModeSet modes, int count) {
+        CMatrix c = new CMatrix(modes.count, count);
+        Overlap overlap = new Overlap();
+        Wave va = new Wave();
+        Wave vb = new Wave();
+        Wave ca = new Wave();
+        Wave cb = new Wave();
+        double width = modes.high() - modes.low();
+        for (int l = 0; l < modes.layers(); l++) {
+            double from = modes.edge(l);
+            double to = modes.edge(l + 1);
+            for (int m = 0; m < modes.count; m++) {
+                modes.at(m, l, from, va);
+                modes.at(m, l, to, vb);
+                for (int s = 0; s < count; s++) {
+                    double q = s * Math.PI / width;
+                    double size = Math.sqrt((s == 0 ? 1 : 2) / width);
+                    double a = q * (from - modes.low());
+                    double b = q * (to - modes.low());
+                    ca.set(size * Math.cos(a), 0, -size * q * Math.sin(a), 0);
+                    cb.set(size * Math.cos(b), 0, -size * q * Math.sin(b), 0);
+                    overlap.product(modes.acrossRe(m, l), modes.acrossIm(m, l), va, vb, q * q, 0, ca, cb, to - from);
+                    c.re[m * count + s] += overlap.re;
+                    c.im[m * count + s] += overlap.im;
+                }
+            }
+        }
+        return c;
+    }
+}

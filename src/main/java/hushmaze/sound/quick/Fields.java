@@ -1,0 +1,93 @@
+package hushmaze.sound.quick;
+
+import hushmaze.sound.porous.Complex;
+import hushmaze.sound.porous.SlitMedia;
+
+/** Pieces of mode matching that every junction needs. Amplitudes c = a + b, flows f = K (a - b), K the axial wavenumbers. */
+final class Fields {
+    private Fields() {}
+
+    /**
+     * Reflection at the closed end of a section: a slab of liner on a rigid wall over the whole section, or the bare wall.
+     *
+     * @param depth of the slab, m
+     */
+    static CMatrix end(ModeSet modes, double depth, SlitMedia media) {
+        int n = modes.count;
+        if (depth <= 0) {
+            return CMatrix.identity(n);
+        }
+        int slabs = n;
+        CMatrix c = Coupling.withSlab(modes, slabs);
+        double width = modes.high() - modes.low();
+        CVector y = new CVector(slabs);
+        Wave wave = new Wave();
+        for (int s = 0; s < slabs; s++) {
+            double across = s * Math.PI / width;
+            Complex q = media.high().squared().plus(new Complex(-across * across, 0));
+            // j h κ tan(κ e) / ρ
+            Complex tangent = wave.tangent(q, depth);
+            Complex flow = tangent.times(q)
+                    .times(new Complex(0, modes.height))
+                    .dividedBy(media.high().density());
+            y.set(s, flow.re(), flow.im());
+        }
+        CMatrix admittance = c.copy().scaleColumns(y).times(c.transposed());
+        CMatrix difference = new CMatrix(n, n).add(admittance, -1);
+        for (int i = 0; i < n; i++) {
+            int at = i * n + i;
+            difference.re[at] += modes.axial.re[i];
+            difference.im[at] += modes.axial.im[i];
+            admittance.re[at] += modes.axial.re[i];
+            admittance.im[at] += modes.axial.im[i];
+        }
+        return admittance.solve(difference);
+    }
+
+    /** exp(-j κ length) of every mode. */
+    static CVector along(CVector axial, double length) {
+        CVector e = new CVector(axial.size());
+        for (int i = 0; i < e.size(); i++) {
+            double size = Math.exp(axial.im[i] * length);
+            e.set(i, size * Math.cos(axial.re[i] * length), -size * Math.sin(axial.re[i] * length));
+        }
+        return e;
+    }
+
+    /** A reflection seen through a length of the section. */
+    static CMatrix before(CMatrix reflection, CVector along) {
+        return reflection.scaleRows(along).scaleColumns(along);
+    }
+
+    /** Impedance Z = (1 + R)(1 - R)⁻¹ K⁻¹ of what reflects by R. */
+    static CMatrix impedance(CMatrix reflection, CVector axial) {
+        CMatrix sum = reflection.copy().addIdentity(1);
+        CMatrix difference = new CMatrix(reflection.rows, reflection.rows)
+                .add(reflection, -1)
+                .addIdentity(1)
+                .scaleRows(axial);
+        // Z = (1 + R) (K (1 - R))⁻¹, symmetric
+        return difference.transposed().solve(sum.transposed()).transposed();
+    }
+
+    /** Scattering (Z K + 1)⁻¹ (Z K - 1) of chosen ports of an impedance; the other ports lead on to infinity. */
+    static CMatrix scattering(CMatrix impedance, CVector axial, int[] kept) {
+        int n = impedance.rows;
+        CMatrix zk = impedance.copy().scaleColumns(axial);
+        CMatrix right = new CMatrix(n, kept.length);
+        for (int j = 0; j < kept.length; j++) {
+            for (int i = 0; i < n; i++) {
+                right.set(i, j, zk.re[i * n + kept[j]] - (i == kept[j] ? 1 : 0), zk.im[i * n + kept[j]]);
+            }
+        }
+        CMatrix solved = zk.addIdentity(1).solve(right);
+        CMatrix s = new CMatrix(kept.length, kept.length);
+        for (int i = 0; i < kept.length; i++) {
+            for (int j = 0; j < kept.length; j++) {
+                int at = kept[i] * kept.length + j;
+                s.set(i, j, solved.re[at], solved.im[at]);
+            }
+        }
+        return s;
+    }
+}

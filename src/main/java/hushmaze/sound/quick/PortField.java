@@ -1,0 +1,139 @@
+package hushmaze.sound.quick;
+
+import hushmaze.sound.porous.SlitMedia;
+
+/**
+ * A port at one frequency by mode matching.
+ *
+ * @param entry amplitudes of the pass's first modes for each propagating mode of the port's duct, rows modes of the pass
+ * @param reflection of the pass's first modes at the port
+ * @param ductAxial axial wavenumbers of the duct's propagating modes, 1/m
+ * @param passAxial axial wavenumbers of the pass's first modes, 1/m
+ */
+record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector passAxial) {
+    /**
+     * A port in the end of its pass: duct, stretch through the end's liner, pass.
+     *
+     * @param duct modes of the port's duct
+     * @param through modes of the hole through the end's liner; null if the end is bare
+     * @param depth of the end's liner, m
+     * @param pass modes of the pass, all in the same coordinates
+     */
+    static PortField end(ModeSet duct, ModeSet through, double depth, ModeSet pass, int carried) {
+        int open = propagating(duct);
+        Step last = Step.between(through == null ? duct : through, pass);
+        if (through == null) {
+            return new PortField(
+                    last.forward().part(0, 0, carried, open),
+                    last.backLarge().part(0, 0, carried, carried),
+                    head(duct.axial, open),
+                    head(pass.axial, carried));
+        }
+        Step first = Step.between(duct, through);
+        CVector along = Fields.along(through.axial, depth);
+        // waves in the hole: a = S1 in + R1 b, b = R2 a + S2 back, with R1, R2 seen through the hole's length
+        CMatrix r1 = Fields.before(first.backLarge(), along);
+        CMatrix entry = first.forward().part(0, 0, through.count, open).scaleRows(along);
+        CMatrix loop = new CMatrix(r1.rows, r1.rows)
+                .add(r1.times(last.backSmall()), -1)
+                .addIdentity(1);
+        CMatrix right = new CMatrix(through.count, open + pass.count);
+        right.put(0, 0, entry);
+        right.put(0, open, r1.times(last.backward()));
+        CMatrix inside = last.forward().times(loop.solve(right));
+        CMatrix reflection =
+                inside.part(0, open, carried, carried).add(last.backLarge().part(0, 0, carried, carried), 1);
+        return new PortField(
+                inside.part(0, 0, carried, open), reflection, head(duct.axial, open), head(pass.axial, carried));
+    }
+
+    /**
+     * A port in the side of its pass.
+     *
+     * <p>Under the port's mouth the pass is a section without liner on that side. Its modes carry the field to the faces
+     * towards the pass and towards the closed stub between port and end; the duct's modes drive it from the mouth.
+     *
+     * @param duct modes of the port's duct, which runs across the pass
+     * @param mouth modes of the section under the mouth, the port on its low side
+     * @param pass modes of the pass in the same coordinates
+     * @param stub from the mouth's edge to the end, m
+     * @param endLiner depth of the liner on the end, m
+     */
+    static PortField side(
+            ModeSet duct, ModeSet mouth, ModeSet pass, double stub, double endLiner, SlitMedia media, int carried) {
+        MouthField field = new MouthField(duct, mouth, pass, media);
+        CMatrix z = field.impedance(stub, endLiner);
+        int open = propagating(duct);
+        CVector axial = new CVector(pass.count + duct.count);
+        for (int i = 0; i < pass.count; i++) {
+            axial.set(i, pass.axial.re[i], pass.axial.im[i]);
+        }
+        for (int i = 0; i < duct.count; i++) {
+            axial.set(pass.count + i, duct.axial.re[i], duct.axial.im[i]);
+        }
+        int[] kept = new int[carried + open];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = i < carried ? i : pass.count + i - carried;
+        }
+        CMatrix s = Fields.scattering(z, axial, kept);
+        return new PortField(
+                s.part(0, carried, carried, open),
+                s.part(0, 0, carried, carried),
+                head(duct.axial, open),
+                head(pass.axial, carried));
+    }
+
+    /**
+     * The same with the pass's first mode alone, among so many. Of the power P that enters all modes and the P1 that enters
+     * the first one √(P P1) is taken to travel with it: two such ports in a row then pass as much as if every mode ran the
+     * whole way on its own. No more goes out or back than comes in.
+     */
+    PortField onlyFirst(int carried) {
+        int open = entry.columns;
+        CMatrix one = new CMatrix(carried, open);
+        double out = 0;
+        for (int d = 0; d < open; d++) {
+            double first = entry.re[d] * entry.re[d] + entry.im[d] * entry.im[d];
+            double all = 0;
+            for (int p = 0; p < entry.rows; p++) {
+                int at = p * open + d;
+                double share = Math.max(0, passAxial.re[p] / passAxial.re[0]);
+                all += share * (entry.re[at] * entry.re[at] + entry.im[at] * entry.im[at]);
+            }
+            double gain = first > 0 ? Math.sqrt(Math.sqrt(Math.max(1, all / first))) : 1;
+            one.set(0, d, gain * entry.re[d], gain * entry.im[d]);
+            out += gain * gain * first * passAxial.re[0] / ductAxial.re[d];
+        }
+        double held = out > 1 ? 1 / Math.sqrt(out) : 1;
+        for (int d = 0; d < open; d++) {
+            one.set(0, d, held * one.re[d], held * one.im[d]);
+        }
+        double size = Math.hypot(reflection.re[0], reflection.im[0]);
+        double room = Math.sqrt(Math.max(0, 1 - Math.min(1, out)));
+        double less = size > room ? room / size : 1;
+        CMatrix back = new CMatrix(carried, carried);
+        back.set(0, 0, less * reflection.re[0], less * reflection.im[0]);
+        CVector axial = new CVector(carried);
+        for (int i = 0; i < carried; i++) {
+            axial.set(i, passAxial.re[0], passAxial.im[0]);
+        }
+        return new PortField(one, back, ductAxial, axial);
+    }
+
+    /** Modes of a duct that carry power: of the others the wavenumber is imaginary. */
+    private static int propagating(ModeSet duct) {
+        int n = 0;
+        while (n < duct.count && duct.axial.re[n] > -duct.axial.im[n]) {
+            n++;
+        }
+        return Math.max(1, n);
+    }
+
+    private static CVector head(CVector v, int n) {
+        CVector head = new CVector(n);
+        for (int i = 0; i < n; i++) {
+            head.set(i, v.re[i], v.im[i]);
+        }
+        return head;
+    }
+}

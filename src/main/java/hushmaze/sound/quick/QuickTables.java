@@ -1,0 +1,109 @@
+package hushmaze.sound.quick;
+
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.Unit;
+import hushmaze.sound.porous.Complex;
+import hushmaze.sound.porous.LinerModel;
+import hushmaze.sound.porous.SlitMedia;
+import hushmaze.sound.porous.SlitRoots;
+import hushmaze.sound.porous.SlitSection;
+
+/**
+ * What boxes of one liner have in common: modes of sections, turns and ports, each computed when first asked for and then
+ * kept. Safe for use by several threads.
+ */
+public final class QuickTables {
+    /** How many of each are kept: together some hundred megabytes at most. */
+    private static final int SECTIONS = 120;
+
+    private static final int MOUTHS = 16;
+    private static final int TURNS = 150;
+    private static final int PORTS = 150;
+    /** Loss in the air, k² (1 - j loss), so that nothing resonates for ever; far below anything that can be heard. */
+    private static final double LOSS = 1e-6;
+
+    private static final int BETWEEN_BROAD_FACES = 8;
+
+    private final LinerModel liner;
+    private final double soundSpeed;
+    private final Kept<Fluids, SlitMedia[]> media = new Kept<>(SECTIONS, this::makeMedia);
+    private final Kept<Slit, SectionModes> sections = new Kept<>(SECTIONS, this::makeSection);
+    private final Kept<TurnMouth.Shape, TurnMouth> mouths = new Kept<>(MOUTHS, shape -> new TurnMouth(shape, this));
+    private final Kept<TurnPlace, TurnTable> turns = new Kept<>(TURNS, place -> new TurnTable(place, this));
+    private final Kept<PortShape, PortTable> ports = new Kept<>(PORTS, shape -> new PortTable(shape, this));
+
+    private record Slit(SlitSection section, Fluids fluids) {}
+
+    /**
+     * @param liner of all lined faces; null for bare boxes only
+     * @param soundSpeed m/s
+     */
+    public QuickTables(LinerModel liner, double soundSpeed) {
+        this.liner = liner;
+        this.soundSpeed = InvalidValue.within("soundSpeed", soundSpeed, 200, 500, Unit.METRE_PER_SECOND);
+    }
+
+    /** Whether boxes with liner can be asked for. */
+    boolean hasLiner() {
+        return liner != null;
+    }
+
+    /** m/s. */
+    public double soundSpeed() {
+        return soundSpeed;
+    }
+
+    SlitMedia[] media(Fluids fluids) {
+        return media.get(fluids);
+    }
+
+    SectionModes section(SlitSection section, Fluids fluids) {
+        return sections.get(new Slit(section, fluids));
+    }
+
+    TurnMouth mouth(TurnMouth.Shape shape) {
+        return mouths.get(shape);
+    }
+
+    TurnTable turn(TurnPlace place) {
+        return turns.get(place);
+    }
+
+    PortTable port(PortShape shape) {
+        return ports.get(shape);
+    }
+
+    private SectionModes makeSection(Slit slit) {
+        return new SectionModes(slit.section(), media(slit.fluids()), soundSpeed);
+    }
+
+    /** With lined broad faces the first cross wavenumber of the slit between them is taken from the air's: k² - kz². */
+    private SlitMedia[] makeMedia(Fluids fluids) {
+        SlitMedia[] all = new SlitMedia[QuickGrid.size()];
+        SlitRoots roots = fluids.broadLiner() > 0
+                ? new SlitRoots(new SlitSection(fluids.broadLiner(), fluids.height(), fluids.broadLiner()))
+                : null;
+        for (int f = 0; f < all.length; f++) {
+            SlitMedia plain = plain(QuickGrid.hz(f));
+            plain = plain.withAir(plain.airSquared().times(new Complex(1, -LOSS)));
+            Complex air = roots == null
+                    ? plain.airSquared()
+                    : roots.find(plain, BETWEEN_BROAD_FACES, QuickGrid.middle(f))[0].squared();
+            SlitMedia.Layer layer = plain.high();
+            SlitMedia.Layer weighted =
+                    new SlitMedia.Layer(layer.squared(), layer.density().times(1 / fluids.linerWeight()));
+            all[f] = new SlitMedia(air, weighted, weighted);
+        }
+        return all;
+    }
+
+    private SlitMedia plain(double hz) {
+        if (liner != null) {
+            return SlitMedia.of(liner, hz, soundSpeed);
+        }
+        double k = 2 * Math.PI * hz / soundSpeed;
+        Complex air = new Complex(k * k, 0);
+        SlitMedia.Layer nothing = new SlitMedia.Layer(air, new Complex(1, 0));
+        return new SlitMedia(air, nothing, nothing);
+    }
+}

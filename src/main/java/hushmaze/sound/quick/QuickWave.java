@@ -1,0 +1,163 @@
+package hushmaze.sound.quick;
+
+import hushmaze.quantity.BandSet;
+import hushmaze.quantity.Energy;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
+import hushmaze.solid.Pass;
+import hushmaze.solid.PortPlace;
+import hushmaze.solid.Solid;
+import hushmaze.sound.porous.LinerModel;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Transmission loss of a box's folded, lined path as a chain of lined passes, turns and ports that carry a few modes each.
+ *
+ * <p>Formula: in a pass the pressure is a sum of the slit's modes, u(y) exp(-jκx). Ports and turns scatter these modes by
+ * matrices; through a length L a mode gains exp(-jκL). From the outlet backwards R' = S11 + S12 R (1 - S22 R)⁻¹ S21, then the
+ * amplitudes forwards; the transmission loss is -10 lg of the power that leaves over the power that comes in.
+ *
+ * <p>Symbols: κ axial wavenumbers of the bulk-reacting lined slit ({@link hushmaze.sound.porous.SlitRoots}), 1/m, time factor
+ * exp(+jωt); S scattering of a turn ({@link TurnMouth}, {@link TurnTable}) or port ({@link PortField}), found by mode matching with
+ * all modes that travel in the section and four to six more; carried on are those that travel in the air and up to five
+ * more, as long as they are not far behind the first.
+ *
+ * <p>Source: textbook mode matching, our own use of it; liner after its model. Checked against published and computed tables
+ * of lined slits, mitre bends, double bends and expansion chambers, and box by box against the wave solution of the flat
+ * section.
+ *
+ * <p>Range: 50 Hz to 10 kHz. Flat as the flat section of the wave solution: pressure does not change along the clear
+ * height; a port lower than the pass counts by its own height. Lined broad faces: the first cross wavenumber of the slit
+ * between them is taken from the air's, k² - kz², as an approximation. A port through a broad face is matched in the plane
+ * along the pass and across the clear height. A loss is held at {@value #MOST_LOSS} dB. Turns or ports that overlap along a pass
+ * are joined by a negative length, which is rough above about 250 Hz.
+ *
+ * <p>Accuracy, of third octaves against the wave solution of the flat section on 192 random boxes of 1 to 5 passes whose turns
+ * and ports do not overlap, losses up to 150 dB: median within 0.2 dB up to 5 kHz, nine in ten within 0.3 dB up to 1 kHz and
+ * within 1 dB up to 5 kHz. Ports through broad faces: within about 0.2 dB of a solution in three directions up to
+ * 200 Hz and up to 4 dB too little at 400 to 800 Hz, in two short boxes.
+ *
+ * <p>Reversing the path changes nothing below the first cut-on of the ports' ducts; above, a plane wave that comes in one way
+ * and all modes that leave the other way are different things.
+ */
+public final class QuickWave {
+    /** No more is claimed for a path than this, dB. */
+    public static final double MOST_LOSS = 250;
+
+    /** Overlaps below this are rounding, m. */
+    private static final double OVERLAP = 1e-6;
+
+    private static final double LEAST_ENERGY = Energy.ratio(-MOST_LOSS);
+
+    private QuickWave() {}
+
+    /**
+     * The path of a box on its own; what is computed for it is not kept.
+     *
+     * @param solid of the box
+     * @param liner of all its lined faces
+     * @param soundSpeed m/s
+     */
+    public static QuickResult of(Solid solid, LinerModel liner, double soundSpeed) {
+        return of(solid, new QuickTables(liner, soundSpeed));
+    }
+
+    /**
+     * The path of a box, one of many that share liner and speed of sound.
+     *
+     * @param solid of the box
+     * @param tables of its liner and air
+     */
+    public static QuickResult of(Solid solid, QuickTables tables) {
+        if (!tables.hasLiner() && !solid.liners().isEmpty()) {
+            throw new InvalidValue("liner", "nothing", "given for a box that is lined", "");
+        }
+        PathPlan plan = PathPlan.of(solid);
+        Chain chain = new Chain(plan, tables);
+        BandSums sums = new BandSums(plan.sections().size());
+        double[] loss = new double[QuickGrid.size()];
+        boolean held = false;
+        for (int f = 0; f < loss.length; f++) {
+            double energy = chain.transmitted(f);
+            held |= energy < LEAST_ENERGY;
+            energy = Math.min(1, Math.max(energy, LEAST_ENERGY));
+            // not a minus before the zero of a path that lets everything through
+            loss[f] = 0 - Energy.db(energy);
+            sums.add(f / QuickGrid.PER_BAND, energy, chain);
+        }
+        return new QuickResult(QuickGrid.all(), loss, sums.thirds(), sums.levels(), notices(solid, plan, chain, held));
+    }
+
+    /** Energies summed up per band. */
+    private static final class BandSums {
+        private final double[] through = new double[BandSet.THIRD_OCTAVE.size()];
+        private final double[][] inPass;
+
+        BandSums(int passes) {
+            inPass = new double[passes][through.length];
+        }
+
+        void add(int band, double energy, Chain chain) {
+            through[band] += energy / QuickGrid.PER_BAND;
+            for (int pass = 0; pass < inPass.length; pass++) {
+                inPass[pass][band] += Math.max(LEAST_ENERGY, chain.inPass(pass)) / QuickGrid.PER_BAND;
+            }
+        }
+
+        Spectrum thirds() {
+            return Spectrum.of(BandSet.THIRD_OCTAVE, band -> 0 - Energy.db(through[band]));
+        }
+
+        List<Spectrum> levels() {
+            List<Spectrum> levels = new ArrayList<>();
+            for (double[] pass : inPass) {
+                levels.add(Spectrum.of(BandSet.THIRD_OCTAVE, band -> Energy.db(pass[band])));
+            }
+            return levels;
+        }
+    }
+
+    private static List<Notice> notices(Solid solid, PathPlan plan, Chain chain, boolean held) {
+        List<Notice> notices = new ArrayList<>();
+        if (held) {
+            notices.add(
+                    Notice.of(NoticeKind.PATH_LOSS_HELD, Severity.NOTE, "path", MOST_LOSS, MOST_LOSS, Unit.DECIBEL));
+        }
+        for (int i = 0; i < plan.overlaps().length; i++) {
+            if (plan.overlaps()[i] > OVERLAP) {
+                notices.add(Notice.of(
+                        NoticeKind.TURNS_OVERLAP,
+                        Severity.WARNING,
+                        "pass " + (i + 1),
+                        plan.overlaps()[i],
+                        0,
+                        Unit.MILLIMETRE));
+            }
+        }
+        if (plan.inlet().kind() == PortShape.Kind.BROAD) {
+            notices.add(Notice.of(NoticeKind.QUICK_BROAD_PORT, Severity.NOTE, PortPlace.AT_OPENING));
+        }
+        if (plan.outlet().kind() == PortShape.Kind.BROAD) {
+            notices.add(Notice.of(NoticeKind.QUICK_BROAD_PORT, Severity.NOTE, PortPlace.IN_ROOM));
+        }
+        Pass pass = solid.passes().get(0);
+        if (pass.broadLiner() > 0) {
+            notices.add(Notice.of(
+                    NoticeKind.QUICK_BROAD_LINING,
+                    Severity.NOTE,
+                    "",
+                    pass.broadLiner(),
+                    pass.height(),
+                    Unit.MILLIMETRE));
+        }
+        if (chain.uncertain()) {
+            notices.add(Notice.of(NoticeKind.MODES_UNCERTAIN, Severity.NOTE, "the pass"));
+        }
+        return notices;
+    }
+}

@@ -1,0 +1,34 @@
+package hushmaze.sound.quick;
+
+/**
+ * A change of section: the smaller one opens into the larger one in one plane.
+ *
+ * @param forward amplitudes in the larger section for waves that come in the smaller one
+ * @param backSmall reflected in the smaller one
+ * @param backward amplitudes in the smaller section for waves that come in the larger one
+ * @param backLarge reflected in the larger one
+ */
+record Step(CMatrix forward, CMatrix backSmall, CMatrix backward, CMatrix backLarge) {
+    /** With X = Hᵀ Kl⁻¹ H Ks: (1 + X) bs = 2 Hᵀ al - (1 - X) as, bl = al + Kl⁻¹ H Ks (as - bs). */
+    static Step between(ModeSet small, ModeSet large) {
+        return between(Coupling.between(small, large), small.axial, large.axial);
+    }
+
+    static Step between(CMatrix h, CVector small, CVector large) {
+        CMatrix p = h.copy().scaleRows(large.inverted()).scaleColumns(small);
+        CMatrix t = h.transposed();
+        CMatrix x = t.times(p);
+        int n = small.size();
+        CMatrix right = new CMatrix(n, n + large.size());
+        right.put(0, 0, x.copy().addIdentity(-1));
+        right.put(0, n, new CMatrix(n, large.size()).add(t, 2));
+        CMatrix solved = x.addIdentity(1).solve(right);
+        CMatrix backSmall = solved.part(0, 0, n, n);
+        CMatrix backward = solved.part(0, n, n, large.size());
+        CMatrix forward = p.times(new CMatrix(n, n).add(backSmall, -1).addIdentity(1));
+        CMatrix backLarge = new CMatrix(large.size(), large.size())
+                .add(p.times(backward), -1)
+                .addIdentity(1);
+        return new Step(forward, backSmall, backward, backLarge);
+    }
+}
