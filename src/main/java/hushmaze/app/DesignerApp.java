@@ -4,9 +4,11 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.window.Commands;
 import hushmaze.app.window.DesignerWindow;
 import hushmaze.app.window.DialogQuestions;
+import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
 import hushmaze.store.Presets;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.application.Application;
 import javafx.stage.Stage;
 
@@ -23,7 +25,12 @@ public final class DesignerApp extends Application {
     @Override
     public void start(Stage stage) {
         Path unnamed = Path.of(System.getProperty("user.home"), ".hushmaze", "unnamed.json");
-        designer = new Designer(runner, Presets.load(), new FontMeasure(), unnamed);
+        designer = new Designer(
+                runner,
+                Presets.load(),
+                new FontMeasure(),
+                unnamed,
+                List.of(Methods.ESTIMATE, Methods.QUICK, Methods.ALL));
         Commands commands = new Commands(designer, new DialogQuestions(stage));
         new DesignerWindow(designer, commands, stage).show();
         commands.begin(

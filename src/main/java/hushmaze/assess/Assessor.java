@@ -11,13 +11,13 @@ import hushmaze.project.Box;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.VentPath;
-import hushmaze.quantity.BandSet;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
-import hushmaze.quantity.Spectrum;
 import hushmaze.solid.PlacementProof;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.section.PathWave;
+import hushmaze.sound.section.WaveResult;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,17 +44,16 @@ public final class Assessor {
     public static Assessment assess(Project project, Methods methods, Progress progress) {
         Assessor assessor = new Assessor(project, methods);
         List<PathResult> results = new ArrayList<>();
-        List<Spectrum> levels = new ArrayList<>();
         for (int i = 0; i < project.paths().size(); i++) {
             progress.check(
                     (double) i / project.paths().size(), project.paths().get(i).name());
-            assessor.path(i, results, levels, progress);
+            assessor.path(i, results, progress);
         }
-        RoomResult room = assessor.room(levels);
+        RoomResult room = assessor.room(results);
         return new Assessment(project, room, results, RoomNotices.of(project, room));
     }
 
-    private void path(int index, List<PathResult> results, List<Spectrum> levels, Progress progress) {
+    private void path(int index, List<PathResult> results, Progress progress) {
         VentPath path = project.paths().get(index);
         Box box = path.box();
         if (box == null) {
@@ -62,8 +61,10 @@ public final class Assessor {
                     "paths[" + index + "].box", "nothing", "given, or laid out from the brief first", "");
         }
         Solid solid = build(index, box);
-        SoundJudge.PathSound heard = sound.judge(index, solid);
         PathAir flow = AirJudge.air(path, solid, air);
+        WaveResult wave =
+                methods.wave() ? PathWave.of(solid, box.liner(), air.soundSpeed(), within(progress, index)) : null;
+        SoundJudge.PathSound heard = sound.judge(index, solid, flow, methods.quick(), wave);
         CutList cuts = CutListMaker.of(solid);
         List<SheetLayout> layouts = SheetLayouts.of(cuts, project.stock(), methods.sheets(), progress);
         PathResult.Fits fits = BoxFit.fits(solid, path.brief());
@@ -78,15 +79,20 @@ public final class Assessor {
                 buildable,
                 heard.thirds(),
                 heard.octaves(),
-                heard.loss().estimate().terms(),
+                heard.detail(),
                 flow,
                 cuts,
                 layouts,
                 List.of());
-        List<Notice> notices =
-                PathNotices.of(result, project.stock(), heard.loss().estimate().notices(), proved);
+        List<Notice> notices = PathNotices.of(result, project.stock(), proved);
         results.add(result.withNotices(notices));
-        levels.add(heard.level());
+    }
+
+    /** Progress of one path as a share of all. */
+    private Progress within(Progress progress, int index) {
+        double paths = project.paths().size();
+        return (fraction, doing) -> progress.check(
+                (index + fraction) / paths, project.paths().get(index).name() + ": " + doing);
     }
 
     private static Solid build(int index, Box box) {
@@ -129,18 +135,20 @@ public final class Assessor {
         return area == 0 ? 0 : left / area;
     }
 
-    private RoomResult room(List<Spectrum> levels) {
+    private RoomResult room(List<PathResult> results) {
         double supply = flow(true);
         double extract = flow(false);
         double flow = Math.max(supply, extract);
         Need need = Need.of(project.room());
-        Spectrum own = NoiseNeeds.ownNoise(project.room(), BandSet.THIRD_OCTAVE);
-        Spectrum level = own == null ? Spectrum.flat(BandSet.THIRD_OCTAVE, Double.NEGATIVE_INFINITY) : own;
-        for (Spectrum path : levels) {
-            level = level.energyPlus(path);
-        }
+        RoomNoise noise = RoomNoise.of(project, results, air.soundSpeed());
         return new RoomResult(
-                null, need.co2Steady(flow), need.temperatureRise(flow), supply, extract, level, Rating.of(level));
+                null,
+                need.co2Steady(flow),
+                need.temperatureRise(flow),
+                supply,
+                extract,
+                noise,
+                Rating.of(noise.level()));
     }
 
     private double flow(boolean supply) {

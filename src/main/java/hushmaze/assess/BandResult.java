@@ -13,11 +13,12 @@ import hushmaze.quantity.Band;
  * @param estimate handbook estimate of the path
  * @param quick quick wave method; null when not run
  * @param wave wave solution; null when not run
- * @param walls through the box's own walls and joints
+ * @param path best figure for the path: wave solution, else quick wave, else estimate
+ * @param walls through the box's own walls and joints, likely
  * @param low pessimistic edge of the whole box
  * @param likely of the whole box
  * @param high optimistic edge of the whole box
- * @param level at the microphone through the box, pessimistic edge, dB
+ * @param level everything this path brings to the microphone, with the noise of its air and its fan, pessimistic edge, dB
  */
 public record BandResult(
         Band band,
@@ -27,6 +28,7 @@ public record BandResult(
         double estimate,
         Double quick,
         Double wave,
+        double path,
         double walls,
         double low,
         double likely,
@@ -34,6 +36,11 @@ public record BandResult(
         double level) {
     /** What the path may make less what it makes at the pessimistic edge, dB. */
     public double margin() {
-        return allowed - level;
+        return margin(allowed, level);
+    }
+
+    /** Allowed less made, dB; silence has all the margin there is, whatever is allowed. */
+    static double margin(double allowed, double level) {
+        return level == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : allowed - level;
     }
 }

@@ -7,12 +7,14 @@ import hushmaze.project.Opening;
 import hushmaze.project.Port;
 import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
+import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
 import hushmaze.solid.PortPlace;
+import hushmaze.sound.PathMethods;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,16 +36,16 @@ final class PathNotices {
         this.brief = result.path().brief();
     }
 
-    static List<Notice> of(PathResult result, Stock stock, List<Notice> fromSound, boolean proved) {
+    static List<Notice> of(PathResult result, Stock stock, boolean proved) {
         PathNotices all = new PathNotices(result, stock);
         all.sound();
         all.air();
         all.space();
         all.build(proved);
         all.surroundings();
-        all.notices.addAll(fromSound);
+        all.methods();
+        all.others();
         all.notices.addAll(result.pathAir().notices());
-        all.notRun();
         return all.notices;
     }
 
@@ -59,6 +61,11 @@ final class PathNotices {
         }
         if (result.quiet().wallsGovern()) {
             add(NoticeKind.WALLS_GOVERN, Severity.NOTE, governing());
+        }
+        int governing = BandSet.OCTAVE.bands().indexOf(result.quiet().governing());
+        SoundRoute.Kind loudest = result.sound().loudestInOctave(governing);
+        if (loudest == SoundRoute.Kind.FLOW) {
+            add(NoticeKind.FLOW_NOISE_GOVERNS, result.quiet().ok() ? Severity.NOTE : Severity.WARNING, governing());
         }
         if (result.octaves().stream().anyMatch(b -> b.allowed() == Double.NEGATIVE_INFINITY)) {
             add(NoticeKind.OWN_NOISE_ABOVE_TARGET, Severity.STOP, firstOwnNoiseBand());
@@ -170,9 +177,41 @@ final class PathNotices {
         }
     }
 
-    private void notRun() {
-        add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "quick wave method and wave solution of the path");
-        add(NoticeKind.FLOW_NOISE_NOT_COUNTED, Severity.NOTE, "");
+    /** What the methods themselves have to say. */
+    private void methods() {
+        SoundDetail sound = result.sound();
+        PathMethods methods = sound.loss().methods();
+        notices.addAll(methods.estimate().notices());
+        if (methods.quick() == null) {
+            add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "quick wave");
+        } else {
+            notices.addAll(methods.quick().notices());
+        }
+        notices.addAll(sound.notices());
+        if (methods.wave() == null) {
+            add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "wave solution");
+        } else {
+            notices.addAll(methods.wave().notices());
+            if (methods.wave().computed() < BandSet.THIRD_OCTAVE.size()) {
+                Band last = BandSet.THIRD_OCTAVE.bands().get(methods.wave().computed() - 1);
+                add(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "wave solution above " + last.label() + " Hz");
+            }
+        }
+    }
+
+    /** What others hear of the room. */
+    private void others() {
+        for (Heard heard : result.sound().heard()) {
+            if (!heard.received().ok()) {
+                add(
+                        NoticeKind.OTHERS_HEAR_TOO_MUCH,
+                        Severity.STOP,
+                        heard.received().margin().governing().label() + " Hz",
+                        heard.received().margin().margin(),
+                        0,
+                        Unit.DECIBEL);
+            }
+        }
     }
 
     private void add(NoticeKind kind, Severity severity, String part) {

@@ -21,7 +21,7 @@ import java.util.List;
  * @param buildable verdict on parts and sheets
  * @param thirds third-octave bands, lowest first
  * @param octaves octave bands, lowest first
- * @param terms of the estimate
+ * @param sound what is behind the sound figures
  * @param pathAir the air through the box
  * @param cutList what to cut
  * @param layouts one per material and thickness, boards first
@@ -36,7 +36,7 @@ public record PathResult(
         Buildable buildable,
         List<BandResult> thirds,
         List<BandResult> octaves,
-        List<LossTerm> terms,
+        SoundDetail sound,
         PathAir pathAir,
         CutList cutList,
         List<SheetLayout> layouts,
@@ -79,7 +79,6 @@ public record PathResult(
     public PathResult {
         thirds = List.copyOf(thirds);
         octaves = List.copyOf(octaves);
-        terms = List.copyOf(terms);
         layouts = List.copyOf(layouts);
         notices = List.copyOf(notices);
     }
@@ -87,11 +86,21 @@ public record PathResult(
     /** The same result with its notices. */
     PathResult withNotices(List<Notice> others) {
         return new PathResult(
-                path, solid, quiet, air, fits, buildable, thirds, octaves, terms, pathAir, cutList, layouts, others);
+                path, solid, quiet, air, fits, buildable, thirds, octaves, sound, pathAir, cutList, layouts, others);
     }
 
-    /** Whether all four verdicts are good. */
+    /** Terms of the handbook estimate. */
+    public List<LossTerm> terms() {
+        return sound.loss().methods().estimate().terms();
+    }
+
+    /** Whether nobody outside hears more of the room through this path than they may. */
+    public boolean othersOk() {
+        return sound.heard().stream().allMatch(h -> h.received().ok());
+    }
+
+    /** Whether all four verdicts are good, and nobody outside hears too much. */
     public boolean ok() {
-        return quiet.ok() && air.ok() && fits.ok() && buildable.ok();
+        return othersOk() && quiet.ok() && air.ok() && fits.ok() && buildable.ok();
     }
 }

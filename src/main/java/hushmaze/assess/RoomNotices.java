@@ -4,7 +4,10 @@ import hushmaze.project.Project;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
+import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
+import hushmaze.sound.criterion.AWeighting;
+import hushmaze.sound.room.RoomField;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,7 +34,46 @@ final class RoomNotices {
             notices.add(Notice.of(
                     NoticeKind.CO2_HIGH, Severity.WARNING, "", room.co2Steady(), CO2_LIMIT, Unit.PARTS_PER_MILLION));
         }
+        notices.addAll(RoomField.notices(project.room()));
+        envelope(project, room.noise(), notices);
         notices.add(Notice.of(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "room pressure"));
         return notices;
+    }
+
+    private static void envelope(Project project, RoomNoise noise, List<Notice> notices) {
+        if (project.room().envelope() == null) {
+            return;
+        }
+        if (noise.envelope() == null) {
+            notices.add(Notice.of(NoticeKind.ENVELOPE_NOT_COUNTED, Severity.WARNING, ""));
+            return;
+        }
+        if (noise.envelope().loss().assumed()) {
+            notices.add(Notice.of(NoticeKind.ENVELOPE_SHAPE_ASSUMED, Severity.NOTE, ""));
+        }
+        boolean boxesLimit = false;
+        for (int i = 0; i < project.paths().size(); i++) {
+            boxesLimit |= noise.routes().limits(i);
+        }
+        if (!boxesLimit) {
+            int band = loudest(noise.envelope().level());
+            notices.add(Notice.of(
+                    NoticeKind.ENVELOPE_GOVERNS,
+                    Severity.NOTE,
+                    noise.envelope().loss().governing(band).name()));
+        }
+    }
+
+    /** The third octave with the highest A-weighted level. */
+    private static int loudest(Spectrum level) {
+        int loudest = 0;
+        for (int i = 1; i < level.size(); i++) {
+            loudest = weighted(level, i) > weighted(level, loudest) ? i : loudest;
+        }
+        return loudest;
+    }
+
+    private static double weighted(Spectrum level, int band) {
+        return level.value(band) + AWeighting.at(level.bands().centreHz(band));
     }
 }

@@ -10,7 +10,7 @@ import hushmaze.quantity.Spectrum;
  * @param temperatureRise of the air by the room's heat, K
  * @param supply air supplied, m³/s
  * @param extract air taken out by return and exhaust paths, m³/s
- * @param level all paths and the room's own noise, pessimistic edge, third octaves, dB
+ * @param noise everything that is heard in it, pessimistic edge
  * @param rating of that level
  */
 public record RoomResult(
@@ -19,5 +19,10 @@ public record RoomResult(
         double temperatureRise,
         double supply,
         double extract,
-        Spectrum level,
-        Rating rating) {}
+        RoomNoise noise,
+        Rating rating) {
+    /** All of it together, third octaves, dB. */
+    public Spectrum level() {
+        return noise.level();
+    }
+}

@@ -1,15 +1,24 @@
 package hushmaze.assess;
 
 import hushmaze.air.AirState;
+import hushmaze.air.PathAir;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
 import hushmaze.project.Target;
-import hushmaze.quantity.Band;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.BandSet;
+import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Solid;
 import hushmaze.sound.BoxLoss;
+import hushmaze.sound.PathCalculator;
+import hushmaze.sound.PathMethods;
 import hushmaze.sound.criterion.AWeighting;
+import hushmaze.sound.criterion.SoundTransmissionClass;
+import hushmaze.sound.criterion.WeightedReduction;
+import hushmaze.sound.section.WaveResult;
+import hushmaze.sound.wall.BoxWalls;
+import hushmaze.sound.wall.ElementDifference;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,74 +26,140 @@ import java.util.List;
  * Judges the sound of boxes for one project: the needs are found once, so many boxes can be judged in a row.
  *
  * <p>Octave losses are those for this path's own noise: its octave level through the bare opening less its octave level
- * through the box, both summed by energy over the thirds.
+ * through the box, both summed by energy over the thirds. Not for use by several threads at once.
  */
 public final class SoundJudge {
     private final Project project;
     private final List<NoiseNeed> needs;
-    private final double soundSpeed;
+    private final AirState air;
+    private final PathCalculator paths;
 
     public SoundJudge(Project project) {
         this.project = project;
         this.needs = NoiseNeeds.of(project);
-        this.soundSpeed = AirState.of(project.room()).soundSpeed();
+        this.air = AirState.of(project.room());
+        this.paths = new PathCalculator(air.soundSpeed());
     }
 
     /**
      * What comes through one box.
      *
-     * @param loss of path and walls
+     * @param detail what is behind the figures
      * @param level at the microphone, pessimistic edge, third octaves, dB
      * @param thirds bands
      * @param octaves bands
      * @param quiet verdict
      */
     record PathSound(
-            BoxLoss loss, Spectrum level, List<BandResult> thirds, List<BandResult> octaves, PathResult.Quiet quiet) {}
+            SoundDetail detail,
+            Spectrum level,
+            List<BandResult> thirds,
+            List<BandResult> octaves,
+            PathResult.Quiet quiet) {}
 
-    /** Margin of a box to the target at the pessimistic edge, dB; negative infinity if nothing is left for the path. */
-    public double margin(int path, Solid solid) {
-        return judge(path, solid).quiet().margin();
-    }
-
-    PathSound judge(int path, Solid solid) {
-        Brief brief = project.paths().get(path).brief();
+    /**
+     * Margin of a box to the target at the pessimistic edge, dB; negative infinity if nothing is left for the path. Without
+     * the wave solution.
+     *
+     * @param path which path
+     * @param solid of its box
+     * @param quick how much of the quick wave; with it the margin is mostly less
+     */
+    public double margin(int path, Solid solid, PathCalculator.Quick quick) {
+        VentPath vent = project.paths().get(path);
         NoiseNeed need = needs.get(path);
-        BoxLoss loss = BoxLoss.of(solid, brief.opening(), soundSpeed);
-        Spectrum level = need.noiseThirds().minus(loss.thirds().low());
-        List<BandResult> thirds = bands(
-                need.noiseThirds(),
-                need.allowedThirds(),
-                loss.estimate().thirds(),
-                loss.walls().likely(),
-                loss.thirds().low(),
-                loss.thirds().likely(),
-                loss.thirds().high());
-        List<BandResult> octaves = bands(
-                need.noiseOctaves(),
-                need.allowedOctaves(),
-                inOctaves(need, loss.estimate().thirds()),
-                inOctaves(need, loss.walls().likely()),
-                inOctaves(need, loss.thirds().low()),
-                inOctaves(need, loss.thirds().likely()),
-                inOctaves(need, loss.thirds().high()));
-        return new PathSound(loss, level, thirds, octaves, quiet(need, loss, level, thirds, octaves));
+        PathMethods methods = paths.methods(solid, vent.brief().opening(), quick, null);
+        BoxLoss loss = BoxLoss.of(solid, vent.brief().opening(), methods, air.soundSpeed());
+        PathLevel level = PathLevel.of(project.room(), vent, solid, AirJudge.air(vent, solid, air), loss, air);
+        return margin(need, level.total(need.noiseThirds(), loss.thirds().low()));
     }
 
-    private PathResult.Quiet quiet(
-            NoiseNeed need, BoxLoss loss, Spectrum level, List<BandResult> thirds, List<BandResult> octaves) {
-        BandResult governing = least(octaves);
-        double margin = governing.margin();
-        if (need.allowedDbA() != null) {
-            margin = need.allowedDbA() - AWeighting.total(level);
-            governing = loudest(octaves);
-        } else if (isThirdOctaveLimit()) {
-            margin = least(thirds).margin();
+    /**
+     * The sound of one box.
+     *
+     * @param path which path
+     * @param solid of its box
+     * @param flow air through it
+     * @param quick how much of the quick wave
+     * @param wave wave solution of its path; null when it was not run
+     */
+    PathSound judge(int path, Solid solid, PathAir flow, PathCalculator.Quick quick, WaveResult wave) {
+        VentPath vent = project.paths().get(path);
+        Brief brief = vent.brief();
+        NoiseNeed need = needs.get(path);
+        PathMethods methods = paths.methods(solid, brief.opening(), quick, wave);
+        BoxLoss loss = BoxLoss.of(solid, brief.opening(), methods, air.soundSpeed());
+        PathLevel brought = PathLevel.of(project.room(), vent, solid, flow, loss, air);
+        Spectrum level = brought.total(need.noiseThirds(), loss.thirds().low());
+        List<BandResult> thirds = new BandRows(need, loss, level).thirds();
+        List<BandResult> octaves = new BandRows(need, loss, level).octaves();
+        PathResult.Quiet quiet = quiet(need, loss, level, octaves);
+        return new PathSound(detail(need, vent, solid, loss, brought, quiet.margin()), level, thirds, octaves, quiet);
+    }
+
+    private SoundDetail detail(
+            NoiseNeed need, VentPath vent, Solid solid, BoxLoss loss, PathLevel level, double margin) {
+        List<Notice> notices = new ArrayList<>(level.flow().notices());
+        BoxWalls.of(solid, vent.brief().opening(), air.soundSpeed())
+                .resonance(loss.lowWalls(), loss.path().low())
+                .ifPresent(notices::add);
+        Spectrum difference = ElementDifference.ofBox(
+                loss.thirds().likely(), vent.brief().opening().area());
+        return new SoundDetail(
+                loss,
+                level.routes(need.noiseThirds()),
+                level.flow(),
+                improvements(need, vent, solid, loss, level, margin),
+                LossReason.of(loss),
+                WeightedReduction.of(difference),
+                SoundTransmissionClass.of(difference),
+                level.heard(),
+                notices);
+    }
+
+    private List<Improvement> improvements(
+            NoiseNeed need, VentPath vent, Solid solid, BoxLoss loss, PathLevel level, double margin) {
+        var choices = loss.choices(solid, vent.brief().opening(), air.soundSpeed());
+        List<Improvement> improvements = new ArrayList<>();
+        for (Improvement.Kind kind : Improvement.Kind.values()) {
+            Spectrum low = loss.lowWith(
+                    switch (kind) {
+                        case ONE_MORE_LAYER -> choices.oneMoreLayer();
+                        case TIGHT_JOINTS -> choices.sealed();
+                        case BOTH -> choices.both();
+                    });
+            double with = margin(need, level.total(need.noiseThirds(), low));
+            if (Double.isFinite(with) && Double.isFinite(margin)) {
+                improvements.add(new Improvement(kind, with, with - margin));
+            }
         }
-        int octave = octaves.indexOf(governing);
-        boolean walls = inOctaves(need, loss.walls().low()).value(octave)
-                < inOctaves(need, loss.pathLow()).value(octave);
+        return improvements;
+    }
+
+    private double margin(NoiseNeed need, Spectrum level) {
+        if (need.allowedDbA() != null) {
+            return need.allowedDbA() - AWeighting.total(level);
+        }
+        return isThirdOctaveLimit()
+                ? leastMargin(need.allowedThirds(), level)
+                : leastMargin(need.allowedOctaves(), level.levelsInOctaves());
+    }
+
+    private static double leastMargin(Spectrum allowed, Spectrum level) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < level.size(); i++) {
+            least = Math.min(least, BandResult.margin(allowed.value(i), level.value(i)));
+        }
+        return least;
+    }
+
+    private PathResult.Quiet quiet(NoiseNeed need, BoxLoss loss, Spectrum level, List<BandResult> octaves) {
         boolean whole = need.allowedDbA() != null;
+        BandResult governing = whole ? loudest(octaves) : least(octaves);
+        double margin = margin(need, level);
+        int octave = octaves.indexOf(governing);
+        boolean walls = BandRows.inOctaves(need, loss.walls().low()).value(octave)
+                < BandRows.inOctaves(need, loss.path().low()).value(octave);
         return new PathResult.Quiet(margin >= 0, margin, whole, governing.band(), walls, Rating.of(level));
     }
 
@@ -112,38 +187,5 @@ public final class SoundJudge {
 
     private static double weighted(BandResult band) {
         return band.level() + AWeighting.at(band.band().centreHz());
-    }
-
-    private static Spectrum inOctaves(NoiseNeed need, Spectrum lossThirds) {
-        return need.noiseOctaves().minus(need.noiseThirds().minus(lossThirds).levelsInOctaves());
-    }
-
-    private static List<BandResult> bands(
-            Spectrum noise,
-            Spectrum allowed,
-            Spectrum estimate,
-            Spectrum walls,
-            Spectrum low,
-            Spectrum likely,
-            Spectrum high) {
-        List<BandResult> bands = new ArrayList<>();
-        for (int i = 0; i < noise.size(); i++) {
-            Band band = noise.bands().bands().get(i);
-            double needed = Math.max(0, noise.value(i) - allowed.value(i));
-            bands.add(new BandResult(
-                    band,
-                    noise.value(i),
-                    allowed.value(i),
-                    needed,
-                    estimate.value(i),
-                    null,
-                    null,
-                    walls.value(i),
-                    low.value(i),
-                    likely.value(i),
-                    high.value(i),
-                    noise.value(i) - low.value(i)));
-        }
-        return bands;
     }
 }

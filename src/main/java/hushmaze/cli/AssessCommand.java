@@ -31,10 +31,14 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "End with exit code 1 if a verdict is not good.")
     private boolean strict;
 
+    @Option(names = "--quick", description = "Leave out the wave solution, which takes seconds per path.")
+    private boolean quick;
+
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        Assessment assessment = LoadedProject.assess(file, spec.commandLine().getErr());
+        Assessment assessment =
+                LoadedProject.assess(file, quick, spec.commandLine().getErr());
         Wording wording = new Wording(assessment.project().units());
         if (json) {
             out.println(AssessmentJson.of(assessment, wording));

@@ -36,9 +36,13 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--keep", description = "Do not overwrite files that are already there.")
     private boolean keep;
 
+    @Option(names = "--quick", description = "Leave out the wave solution, which takes seconds per path.")
+    private boolean quick;
+
     @Override
     public Integer call() {
-        Assessment assessment = LoadedProject.assess(file, spec.commandLine().getErr());
+        Assessment assessment =
+                LoadedProject.assess(file, quick, spec.commandLine().getErr());
         UnitSystem system = units(assessment.project());
         for (Path written : DocumentSet.write(assessment, folder, paper, system, !keep)) {
             spec.commandLine().getErr().println("wrote " + written);

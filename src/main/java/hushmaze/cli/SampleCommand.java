@@ -29,6 +29,9 @@ final class SampleCommand implements Callable<Integer> {
     @Option(names = "--to", defaultValue = "exports", paramLabel = "DIR", description = "Folder (default exports).")
     private Path folder;
 
+    @Option(names = "--quick", description = "Leave out the wave solution, which takes seconds per path.")
+    private boolean quick;
+
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
@@ -39,7 +42,7 @@ final class SampleCommand implements Callable<Integer> {
                     "no sample \"" + chosen + "\"; there are " + String.join(", ", SampleProjects.names()));
         }
         Assessment assessment = LoadedProject.assess(
-                SampleProjects.read(chosen), spec.commandLine().getErr());
+                SampleProjects.read(chosen), quick, spec.commandLine().getErr());
         Wording wording = new Wording(assessment.project().units());
         new Report(wording).brief(assessment).forEach(out::println);
         int files = DocumentSet.write(

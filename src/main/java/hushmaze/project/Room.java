@@ -22,6 +22,7 @@ import java.util.List;
  * @param altitude above the sea, m
  * @param ownNoise what the room has by itself with the air off, dB; absent when nothing is known of it
  * @param target how quiet it shall be
+ * @param envelope what else lets sound into it; absent when only the vent paths count
  */
 public record Room(
         String name,
@@ -35,7 +36,8 @@ public record Room(
         @Measured(Unit.CELSIUS) double airTemperature,
         @Measured(Unit.METRE) double altitude,
         @MayBeAbsent Spectrum ownNoise,
-        Target target) {
+        Target target,
+        @MayBeAbsent Envelope envelope) {
     private static final int OCTAVES = 8;
 
     public Room {
@@ -62,5 +64,35 @@ public record Room(
             }
         }
         InvalidValue.present("target", target);
+    }
+
+    /** A room of whose envelope nothing is said. */
+    public Room(
+            String name,
+            double volume,
+            int people,
+            double co2PerPerson,
+            double outdoorCo2,
+            double heatGain,
+            List<Double> absorptionArea,
+            double microphoneDistance,
+            double airTemperature,
+            double altitude,
+            Spectrum ownNoise,
+            Target target) {
+        this(
+                name,
+                volume,
+                people,
+                co2PerPerson,
+                outdoorCo2,
+                heatGain,
+                absorptionArea,
+                microphoneDistance,
+                airTemperature,
+                altitude,
+                ownNoise,
+                target,
+                null);
     }
 }

@@ -74,8 +74,16 @@ public enum NoticeKind {
     OCTAVES_INTERPOLATED,
     /** Terms published per octave were interpolated in thirds. */
     TERMS_INTERPOLATED,
-    /** Noise of the moving air is not in the sum. */
-    FLOW_NOISE_NOT_COUNTED,
+    /** Noise of the moving air is the loudest in the governing band. */
+    FLOW_NOISE_GOVERNS,
+    /** Others hear more of the room through the path than they may. */
+    OTHERS_HEAR_TOO_MUCH,
+    /** Sound through the room's envelope is not counted: the level outside is not known. */
+    ENVELOPE_NOT_COUNTED,
+    /** The loss of an element of the envelope was interpolated or given a usual shape. */
+    ENVELOPE_SHAPE_ASSUMED,
+    /** The boxes are no longer what limits the room: its envelope or its own noise is. */
+    ENVELOPE_GOVERNS,
     /** A formula of flow noise was carried on beyond what it was published for. */
     FLOW_NOISE_OUTSIDE_RANGE,
     /** At low frequencies the room has too few resonances for a level that is the same everywhere. */

@@ -11,6 +11,7 @@ import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.PathCalculator.Quick;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +19,9 @@ import java.util.Optional;
 
 /**
  * Proposes a box for a brief by fixed rules: every box of {@link BoxGrid} that keeps the limits on pressure drop (high
- * edge), velocities and mass is judged for sound; of those that meet the target the lightest is taken, else the one with
- * the most margin. The same brief always gives the same box.
+ * edge), velocities and mass is judged for sound by the estimate and ranked, those that meet the target by their mass,
+ * then the others by their margin. The first few are confirmed by the quick wave: the first that
+ * meets the target is taken, else the one with the most margin. The same brief always gives the same box.
  */
 public final class LayoutRules {
     /** A limit is relaxed to at most this many times its value when looking for what would help. */
@@ -28,6 +30,8 @@ public final class LayoutRules {
     private static final int STEPS = 12;
     /** Halvings within the first step that helps. */
     private static final int HALVINGS = 4;
+    /** So many boxes are confirmed at most. */
+    private static final int CONFIRMED = 4;
     /** Margins closer than this are alike, dB. */
     private static final double SAME_MARGIN = 0.1;
 
@@ -68,33 +72,47 @@ public final class LayoutRules {
         if (candidates.isEmpty()) {
             return new Proposal(Optional.empty(), false, 0, relaxations(asked, progress));
         }
+        List<Candidate> ranked = ranked(path, candidates, progress);
         Candidate best = null;
         double bestMargin = 0;
-        for (int i = 0; i < candidates.size(); i++) {
-            progress.check((double) i / candidates.size(), "judging boxes");
-            Candidate candidate = candidates.get(i);
-            double margin = sound.margin(path, candidate.solid());
-            if (best == null || better(candidate, margin, best, bestMargin)) {
-                best = candidate;
+        for (int i = 0; i < Math.min(CONFIRMED, ranked.size()) && !(best != null && bestMargin >= 0); i++) {
+            progress.check((double) i / CONFIRMED, "confirming boxes");
+            double margin = sound.margin(path, ranked.get(i).solid(), Quick.PLAIN);
+            if (best == null || margin > bestMargin) {
+                best = ranked.get(i);
                 bestMargin = margin;
             }
         }
         return new Proposal(Optional.of(best.box()), bestMargin >= 0, candidates.size(), List.of());
     }
 
-    private record Candidate(Box box, Solid solid, double mass) {}
-
-    private static boolean better(Candidate a, double marginA, Candidate b, double marginB) {
-        boolean quietA = marginA >= 0;
-        boolean quietB = marginB >= 0;
-        if (quietA != quietB) {
-            return quietA;
+    /** Those that are quiet enough by the estimate first, the lightest before; the others by their margin. */
+    private List<Candidate> ranked(int path, List<Candidate> candidates, Progress progress) {
+        List<Ranked> all = new ArrayList<>();
+        for (int i = 0; i < candidates.size(); i++) {
+            progress.check((double) i / candidates.size(), "judging boxes");
+            Candidate candidate = candidates.get(i);
+            all.add(new Ranked(candidate, sound.margin(path, candidate.solid(), Quick.NONE)));
         }
-        if (!quietA && Math.abs(marginA - marginB) > SAME_MARGIN) {
-            return marginA > marginB;
-        }
-        return a.mass() < b.mass();
+        all.sort(LayoutRules::compare);
+        return all.stream().map(Ranked::candidate).toList();
     }
+
+    private record Ranked(Candidate candidate, double margin) {}
+
+    private static int compare(Ranked a, Ranked b) {
+        boolean quietA = a.margin() >= 0;
+        boolean quietB = b.margin() >= 0;
+        if (quietA != quietB) {
+            return quietA ? -1 : 1;
+        }
+        double steps = quietA ? 0 : Math.floor(b.margin() / SAME_MARGIN) - Math.floor(a.margin() / SAME_MARGIN);
+        return steps != 0
+                ? (int) Math.signum(steps)
+                : Double.compare(a.candidate().mass(), b.candidate().mass());
+    }
+
+    private record Candidate(Box box, Solid solid, double mass) {}
 
     /** Boxes of the grid that keep every limit but the sound; no more than asked for. */
     private List<Candidate> candidates(VentPath path, Brief brief, int most, Progress progress) {

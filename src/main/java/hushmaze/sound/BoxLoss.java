@@ -5,10 +5,10 @@ import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Solid;
-import hushmaze.sound.estimate.PathEstimate;
-import hushmaze.sound.estimate.PathEstimate.Leg;
 import hushmaze.sound.wall.BoxWalls;
 import hushmaze.sound.wall.BoxWalls.Edge;
+import hushmaze.sound.wall.WallChoices;
+import hushmaze.sound.wall.WallRoute;
 import java.util.List;
 
 /**
@@ -17,74 +17,62 @@ import java.util.List;
  * <p>T = Tp + Tw (1 - Tp), IL = -10 lg T, with Tw and Tp what walls and path let through: what has gone through one is not
  * in the other any more. For losses of 10 dB and more this is the plain sum.
  *
- * <p>One path method exists, so the range is an allowance for method and workmanship, and the factors are our own judgement
- * without a source. Pessimistic: lining × 0.7, turns × 0.5, chamber × 0.6, no area steps, mouths only where they cost.
- * Optimistic: the estimate × 1.15. The sound inside the box that reaches the walls falls by the same reduced or raised
- * losses.
+ * <p>The range of the path is {@link PathMethods#range}, that of the walls {@link BoxWalls}. How far the sound inside has
+ * fallen by each pass is taken from the quick wave; at the edges it falls in the same ratio as the path's loss is less or
+ * more than likely.
  *
- * @param estimate of the path, term by term
+ * @param methods the path by every method
  * @param path range of the path alone, third octaves
  * @param walls range of the route through the walls, third octaves
+ * @param lowWalls that route's parts at the pessimistic edge
  * @param thirds range of the whole box, third octaves
- * @param octaves range of the whole box per octave, for equal incident energy in the three thirds
  */
-public record BoxLoss(PathEstimate estimate, LossRange path, LossRange walls, LossRange thirds, LossRange octaves) {
-    private static final double LOW_LINING = 0.7;
-    private static final double LOW_TURNS = 0.5;
-    private static final double LOW_CHAMBER = 0.6;
-    private static final double HIGH_ALL = 1.15;
+public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, WallRoute lowWalls, LossRange thirds) {
+    /** Losses below this are too small for a ratio, dB. */
+    private static final double SMALL = 1;
 
     /**
      * The loss of a box over an opening.
      *
      * @param solid of the box
      * @param opening the bare opening
+     * @param methods the path by every method that was run
      * @param soundSpeed m/s
      */
-    public static BoxLoss of(Solid solid, Opening opening, double soundSpeed) {
-        PathEstimate estimate = PathEstimate.of(solid, opening, soundSpeed);
-        LossRange path = path(estimate);
+    public static BoxLoss of(Solid solid, Opening opening, PathMethods methods, double soundSpeed) {
+        LossRange path = methods.range();
         BoxWalls boards = BoxWalls.of(solid, opening, soundSpeed);
-        LossRange walls = new LossRange(
-                boards.loss(scaled(estimate.legs(), LOW_TURNS, LOW_LINING), Edge.LOW),
-                boards.loss(estimate.legs(), Edge.LIKELY),
-                boards.loss(scaled(estimate.legs(), HIGH_ALL, HIGH_ALL), Edge.HIGH));
+        WallRoute low = boards.route(levels(methods, path.low()), Edge.LOW);
+        WallRoute likely = boards.route(methods.levels(), Edge.LIKELY);
+        WallRoute high = boards.route(levels(methods, path.high()), Edge.HIGH);
+        LossRange walls = new LossRange(low.loss(), likely.loss(), high.loss());
         LossRange thirds = new LossRange(
-                together(path.low(), walls.low()),
-                together(path.likely(), walls.likely()),
-                together(path.high(), walls.high()));
-        return new BoxLoss(estimate, path, walls, thirds, thirds.inOctaves());
+                together(path.low(), low.loss()),
+                together(path.likely(), likely.loss()),
+                together(path.high(), high.loss()));
+        return new BoxLoss(methods, path, walls, low, thirds);
     }
 
-    /** Pessimistic edge of the path alone, third octaves, dB. */
-    public Spectrum pathLow() {
-        return path.low();
+    /** What one more layer and tight joints would make of the pessimistic edge. */
+    public WallChoices choices(Solid solid, Opening opening, double soundSpeed) {
+        return BoxWalls.of(solid, opening, soundSpeed).choices(levels(methods, path.low()), Edge.LOW);
     }
 
-    private static LossRange path(PathEstimate estimate) {
-        Spectrum lining = estimate.thirdsOf("lining");
-        Spectrum turns = estimate.thirdsOf("turn");
-        Spectrum chamber = estimate.thirdsOf("chamber");
-        Spectrum mouths = estimate.thirdsOf("mouths");
-        Spectrum likely = estimate.thirds();
-        Spectrum low = Spectrum.of(
-                BandSet.THIRD_OCTAVE,
-                i -> LOW_LINING * lining.value(i)
-                        + LOW_TURNS * turns.value(i)
-                        + LOW_CHAMBER * chamber.value(i)
-                        + Math.min(0, mouths.value(i)));
-        Spectrum high = Spectrum.of(BandSet.THIRD_OCTAVE, i -> Math.max(likely.value(i), HIGH_ALL * likely.value(i)));
-        return new LossRange(low, likely, high);
+    /** Pessimistic edge of the whole box with another route through its walls, third octaves, dB. */
+    public Spectrum lowWith(WallRoute other) {
+        return together(path.low(), other.loss());
     }
 
-    private static List<Leg> scaled(List<Leg> legs, double entry, double along) {
-        return legs.stream()
-                .map(leg -> new Leg(leg.pass(), times(leg.entry(), entry), times(leg.along(), along)))
+    /** Sound in every pass when the path loses this instead of the likely figure. */
+    private static List<Spectrum> levels(PathMethods methods, Spectrum loss) {
+        Spectrum likely = methods.best();
+        return methods.levels().stream()
+                .map(level -> Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
+                    double ratio = likely.value(i) < SMALL ? 1 : Math.max(0, loss.value(i) / likely.value(i));
+                    // A level above that of the incident wave is a standing wave, which no lining less takes away.
+                    return level.value(i) > 0 ? level.value(i) : level.value(i) * ratio;
+                }))
                 .toList();
-    }
-
-    private static Spectrum times(Spectrum loss, double factor) {
-        return Spectrum.of(loss.bands(), i -> factor * loss.value(i));
     }
 
     private static Spectrum together(Spectrum path, Spectrum walls) {

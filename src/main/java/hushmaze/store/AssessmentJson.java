@@ -15,6 +15,8 @@ import hushmaze.assess.RoomResult;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.LossTerm;
+import hushmaze.sound.TermInput;
+import hushmaze.sound.room.RoomSum;
 import hushmaze.wording.Wording;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -28,9 +30,11 @@ public final class AssessmentJson {
 
     private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
     private final Wording wording;
+    private final SoundJson sound;
 
     private AssessmentJson(Wording wording) {
         this.wording = wording;
+        this.sound = new SoundJson(mapper, wording);
     }
 
     /** The whole assessment as one JSON text. */
@@ -68,6 +72,17 @@ public final class AssessmentJson {
         number(node, "supplyLps", room.supply() * 1e3);
         number(node, "extractLps", room.extract() * 1e3);
         rating(node, room.rating());
+        values(node.putArray("levelOctavesDb"), room.level().levelsInOctaves());
+        values(node.putArray("levelThirdsDb"), room.level());
+        ArrayNode heard = node.putArray("heard");
+        for (RoomSum.Part part : room.noise().sum().parts()) {
+            ObjectNode row = heard.addObject().put("name", part.name());
+            values(row.putArray("octavesDb"), part.level().levelsInOctaves());
+            values(row.putArray("thirdsDb"), part.level());
+        }
+        if (room.noise().envelope() != null) {
+            node.set("envelope", sound.envelope(room.noise().envelope()));
+        }
         return node;
     }
 
@@ -87,6 +102,7 @@ public final class AssessmentJson {
         Stream.concat(path.octaves().stream(), path.thirds().stream()).forEach(b -> bands.add(band(b)));
         ArrayNode terms = node.putArray("terms");
         path.terms().forEach(t -> terms.add(term(t)));
+        node.set("sound", sound.detail(path.sound()));
         return node;
     }
 
@@ -110,6 +126,12 @@ public final class AssessmentJson {
                 node,
                 "nr",
                 rating.nr().number().isPresent() ? rating.nr().number().getAsDouble() : null);
+        number(
+                node,
+                "rc",
+                rating.rc().number().isPresent() ? rating.rc().number().getAsDouble() : null);
+        node.put("rcRumble", rating.rc().rumble());
+        node.put("rcHiss", rating.rc().hiss());
         number(node, "dbA", rating.dbA());
     }
 
@@ -162,6 +184,7 @@ public final class AssessmentJson {
         number(node, "estimateDb", band.estimate());
         number(node, "quickDb", band.quick());
         number(node, "waveDb", band.wave());
+        number(node, "pathDb", band.path());
         number(node, "wallsDb", band.walls());
         number(node, "lowDb", band.low());
         number(node, "likelyDb", band.likely());
@@ -175,14 +198,24 @@ public final class AssessmentJson {
         node.put("name", term.key());
         node.put("part", term.part());
         node.put("source", term.source());
+        ArrayNode inputs = node.putArray("inputs");
+        for (TermInput input : term.inputs()) {
+            ObjectNode row = inputs.addObject().put("name", input.key());
+            number(row, "value", input.unit().fromSi(input.value()));
+            row.put("unit", input.unit().symbol());
+        }
         values(node.putArray("octavesDb"), term.octaves());
         values(node.putArray("thirdsDb"), term.thirds());
         return node;
     }
 
-    private static void values(ArrayNode node, Spectrum spectrum) {
+    static void values(ArrayNode node, Spectrum spectrum) {
         for (double value : spectrum.values()) {
-            node.add(value);
+            if (Double.isFinite(value)) {
+                node.add(value);
+            } else {
+                node.addNull();
+            }
         }
     }
 
@@ -199,7 +232,7 @@ public final class AssessmentJson {
         return node;
     }
 
-    private static void number(ObjectNode node, String name, Double value) {
+    static void number(ObjectNode node, String name, Double value) {
         if (value == null || !Double.isFinite(value)) {
             node.putNull(name);
         } else {
@@ -207,7 +240,7 @@ public final class AssessmentJson {
         }
     }
 
-    private static String lower(String name) {
+    static String lower(String name) {
         return name.toLowerCase(Locale.ROOT);
     }
 }

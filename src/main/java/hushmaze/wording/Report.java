@@ -33,26 +33,32 @@ public final class Report {
 
     /** Verdicts and octave bands, with the notices that stop a design and are not said by a verdict already. */
     public List<String> brief(Assessment assessment) {
-        return lines(assessment, n -> n.severity() == Severity.STOP && !IN_A_VERDICT.contains(n.kind()));
+        return lines(assessment, false, n -> n.severity() == Severity.STOP && !IN_A_VERDICT.contains(n.kind()));
     }
 
     /** Verdicts, octave bands and all notices. */
     public List<String> full(Assessment assessment) {
-        return lines(assessment, n -> true);
+        return lines(assessment, true, n -> true);
     }
 
-    private List<String> lines(Assessment assessment, Predicate<Notice> wanted) {
+    private List<String> lines(Assessment assessment, boolean all, Predicate<Notice> wanted) {
         List<String> lines = new ArrayList<>();
         lines.add(assessment.project().name());
         add(
                 lines,
                 "",
                 wording.room(assessment.room(), assessment.project().room().target()));
+        wording.envelope(assessment.room()).ifPresent(e -> add(lines, "", e));
         addNotices(lines, assessment.notices(), wanted);
         for (PathResult path : assessment.paths()) {
             lines.add("");
             add(lines, "", path.path().name() + ": " + wording.box(path.path().box()));
             wording.verdicts(path).forEach(v -> add(lines, INDENT, v));
+            wording.heard(path).forEach(v -> add(lines, INDENT, v));
+            if (all) {
+                add(lines, INDENT, wording.improvements(path));
+                add(lines, INDENT, wording.difference(path));
+            }
             lines.add(INDENT + row("octave band, Hz", path, b -> Double.NaN));
             lines.add(INDENT + row("reduction needed, dB", path, BandResult::needed));
             lines.add(INDENT + row("predicted, low", path, BandResult::low));

@@ -1,27 +1,39 @@
 package hushmaze.wording;
 
 import hushmaze.air.PathAir;
+import hushmaze.assess.Heard;
+import hushmaze.assess.LossReason;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.Rating;
+import hushmaze.assess.RoomNoise;
 import hushmaze.assess.RoomResult;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Target;
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
+import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
 import hushmaze.sound.criterion.CurveRating;
+import hushmaze.sound.criterion.SoundTransmissionClass;
+import hushmaze.sound.criterion.TargetMargin;
+import hushmaze.sound.criterion.WeightedReduction;
 import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 
 /** Verdicts and notices as sentences. */
 public final class Wording {
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("hushmaze.wording.texts", Locale.ROOT);
+
+    /** A smaller gain is not worth a word, dB. */
+    private static final double WORTH_SAYING = 0.5;
 
     private final Amounts amounts;
 
@@ -61,7 +73,73 @@ public final class Wording {
         }
         String margin = amounts.decibels(Math.abs(quiet.margin()));
         String key = (quiet.whole() ? "quiet.whole." : "quiet.band.") + (quiet.ok() ? "yes" : "no");
-        return text(key, margin, band, rating) + (quiet.wallsGovern() ? " " + text("quiet.walls") : "");
+        return text(key, margin, band, rating) + " " + why(result.sound().reason());
+    }
+
+    /** Why the box reduces as much as it does and no more. */
+    public String why(LossReason reason) {
+        String first;
+        if (reason.wallsFrom() == null) {
+            first = text("why.path");
+        } else if (reason.wallsFrom().equals(BandSet.OCTAVE.bands().get(0))) {
+            first = text("why.wallsAlways", amounts.decibels(reason.wallsLimit()));
+        } else {
+            first = text("why.walls", reason.wallsFrom().label(), amounts.decibels(reason.wallsLimit()));
+        }
+        return reason.spreadBand() == null
+                ? first
+                : first + " " + text("why.spread", reason.spreadBand().label(), amounts.decibels(reason.spread()));
+    }
+
+    /** What others hear of the room through a path, one sentence each. */
+    public List<String> heard(PathResult result) {
+        return result.sound().heard().stream().map(this::heard).toList();
+    }
+
+    private String heard(Heard heard) {
+        TargetMargin margin = heard.received().margin();
+        return text(
+                "heard." + heard.kind() + (heard.received().ok() ? ".yes" : ".no"),
+                amounts.decibels(Math.abs(margin.margin())),
+                margin.governing().label());
+    }
+
+    /** What more work on the walls would buy. */
+    public String improvements(PathResult result) {
+        String some = result.sound().improvements().stream()
+                .filter(i -> i.gain() >= WORTH_SAYING)
+                .map(i -> text("improve.each", text("improve." + i.kind()), amounts.decibels(i.gain())))
+                .collect(Collectors.joining("; "));
+        return some.isEmpty() ? text("improve.none") : text("improve.some", some);
+    }
+
+    /** The box as consultants rate it: element-normalized level difference and transmission class. */
+    public String difference(PathResult result) {
+        WeightedReduction weighted = result.sound().difference();
+        return text(
+                "difference",
+                String.valueOf(weighted.number()),
+                String.valueOf(weighted.c()),
+                String.valueOf(weighted.ctr()),
+                String.valueOf(result.sound().transmissionClass().number()));
+    }
+
+    /** What comes past the boxes; empty when nothing is known of it. */
+    public Optional<String> envelope(RoomResult room) {
+        RoomNoise.EnvelopeNoise envelope = room.noise().envelope();
+        if (envelope == null) {
+            return Optional.empty();
+        }
+        Spectrum loss = envelope.loss().loss();
+        int loudest = 0;
+        for (int i = 0; i < loss.size(); i++) {
+            loudest = envelope.level().value(i) > envelope.level().value(loudest) ? i : loudest;
+        }
+        return Optional.of(text(
+                "envelope.loss",
+                String.valueOf(WeightedReduction.of(loss).number()),
+                String.valueOf(SoundTransmissionClass.of(loss).number()),
+                envelope.loss().governing(loudest).name()));
     }
 
     /** Whether the air gets through, with pressure drop and the fastest place. */

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.app.model.Designer;
 import hushmaze.app.window.Commands;
 import hushmaze.app.window.DesignerWindow;
+import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
 import hushmaze.store.Presets;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.application.ConditionalFeature;
@@ -36,7 +38,11 @@ class BoxInSpaceIT {
     @Start
     void start(Stage stage) {
         Designer designer = new Designer(
-                TaskRunner.ON_THIS_THREAD, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"));
+                TaskRunner.ON_THIS_THREAD,
+                Presets.load(),
+                new FontMeasure(),
+                folder.resolve("unnamed.json"),
+                List.of(Methods.ESTIMATE));
         Commands commands = new Commands(designer, new Answers(folder));
         new DesignerWindow(designer, commands, stage).show();
         commands.begin(Optional.empty());

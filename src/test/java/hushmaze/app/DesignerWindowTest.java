@@ -6,11 +6,13 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.ResultModel.State;
 import hushmaze.app.window.Commands;
 import hushmaze.app.window.DesignerWindow;
+import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
 import hushmaze.store.Presets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -43,7 +45,8 @@ class DesignerWindowTest {
 
     @Start
     void start(Stage stage) {
-        designer = new Designer(runner, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"));
+        designer = new Designer(
+                runner, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"), List.of(Methods.ESTIMATE));
         Commands commands = new Commands(designer, new Answers(folder));
         new DesignerWindow(designer, commands, stage).show();
         commands.begin(Optional.empty());

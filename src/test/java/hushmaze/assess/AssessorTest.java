@@ -23,7 +23,9 @@ import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.size.LayoutRules;
+import hushmaze.store.AssessmentJson;
 import hushmaze.store.SampleProjects;
+import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
 import java.util.Comparator;
 import java.util.List;
@@ -49,9 +51,13 @@ class AssessorTest {
                 path("out", Purpose.RETURN, 45, null));
     }
 
+    private static final List<Assessment> JUDGED = Stream.concat(
+                    SampleProjects.names().stream().map(SampleProjects::read), Stream.of(twoPaths()))
+            .map(AssessorTest::assess)
+            .toList();
+
     static Stream<Assessment> assessments() {
-        return Stream.concat(SampleProjects.names().stream().map(SampleProjects::read), Stream.of(twoPaths()))
-                .map(AssessorTest::assess);
+        return JUDGED.stream();
     }
 
     @ParameterizedTest
@@ -65,7 +71,8 @@ class AssessorTest {
                 }
                 BandResult octave = path.octaves().get(i);
                 assertThat(octave.level()).isCloseTo(10 * Math.log10(energy), within(1e-6));
-                assertThat(octave.noise() - octave.low()).isCloseTo(octave.level(), within(1e-9));
+                // The moving air adds to what comes through the box.
+                assertThat(octave.level()).isGreaterThanOrEqualTo(octave.noise() - octave.low() - 1e-9);
                 assertThat(octave.low()).isLessThanOrEqualTo(octave.likely() + 1e-9);
                 assertThat(octave.likely()).isLessThanOrEqualTo(octave.high() + 1e-9);
             }
@@ -77,7 +84,7 @@ class AssessorTest {
     void theWholeBoxLetsThroughWhatPathAndWallsDo(Assessment assessment) {
         for (PathResult path : assessment.paths()) {
             for (BandResult band : path.thirds()) {
-                double weaker = Math.min(band.estimate(), band.walls());
+                double weaker = Math.min(band.path(), band.walls());
                 assertThat(band.likely()).isBetween(weaker - 3.02, weaker + 1e-9);
             }
         }
@@ -121,8 +128,10 @@ class AssessorTest {
     @Test
     void theSameProjectGivesTheSameAssessment() {
         Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
-        assertThat(Assessor.assess(project, Methods.ALL, Progress.NONE))
-                .isEqualTo(Assessor.assess(project, Methods.ALL, Progress.NONE));
+        Wording wording = new Wording(project.units());
+        String once = AssessmentJson.of(Assessor.assess(project, Methods.QUICK, Progress.NONE), wording);
+        String again = AssessmentJson.of(Assessor.assess(project, Methods.QUICK, Progress.NONE), wording);
+        assertThat(again).isEqualTo(once);
     }
 
     /**

@@ -57,7 +57,9 @@ class DocumentSetTest {
         assertThat(first[2]).isEqualTo("3");
         assertThat(Double.parseDouble(first[6]))
                 .isEqualTo(result.thirds().get(0).estimate());
-        assertThat(first[7]).as("not computed").isEmpty();
+        assertThat(Double.parseDouble(first[7]))
+                .isEqualTo(result.thirds().get(0).quick());
+        assertThat(first[8]).as("not computed").isEmpty();
         assertThat(Csv.number(Double.POSITIVE_INFINITY)).isEqualTo("inf");
         assertThat(Csv.line(List.of("a,b", "c\"d", "e"))).isEqualTo("\"a,b\",\"c\"\"d\",e\n");
     }

@@ -1,18 +1,12 @@
 package hushmaze.drawing;
 
-import hushmaze.air.AirState;
-import hushmaze.air.PathAir;
-import hushmaze.air.PathLosses;
 import hushmaze.assess.Assessment;
+import hushmaze.assess.Assessor;
 import hushmaze.assess.BandResult;
+import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.Rating;
 import hushmaze.assess.RoomResult;
-import hushmaze.build.CutList;
-import hushmaze.build.CutListMaker;
-import hushmaze.build.Effort;
-import hushmaze.build.SheetLayout;
-import hushmaze.build.SheetLayouts;
 import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.material.Saw;
@@ -45,8 +39,6 @@ import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
-import hushmaze.solid.SolidBuilder;
-import hushmaze.sound.LossTerm;
 import hushmaze.work.Progress;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -144,15 +136,16 @@ public final class SampleAssessment {
                 room(),
                 stock(),
                 paths);
-        List<PathResult> results = paths.stream().map(p -> result(project, p)).toList();
-        Spectrum level = Spectrum.of(
-                BandSet.THIRD_OCTAVE,
-                i -> Energy.sum(results.stream()
-                        .mapToDouble(r -> r.thirds().get(i).level())
-                        .toArray()));
-        RoomResult whole = new RoomResult(null, 9.1e-4, 6.4, 0.028, 0.028, level, Rating.of(level));
+        Assessment judged = Assessor.assess(project, Methods.ESTIMATE, Progress.NONE);
+        List<PathResult> results =
+                judged.paths().stream().map(SampleAssessment::result).toList();
+        RoomResult room = judged.room();
+        RoomResult whole = new RoomResult(null, 9.1e-4, 6.4, 0.028, 0.028, room.noise(), room.rating());
         return new Assessment(
-                project, whole, results, List.of(Notice.of(NoticeKind.FLOW_NOISE_NOT_COUNTED, Severity.NOTE, "")));
+                project,
+                whole,
+                results,
+                List.of(Notice.of(NoticeKind.ROOM_HAS_FEW_MODES, Severity.NOTE, "", 500, 63, Unit.NUMBER)));
     }
 
     private static Room room() {
@@ -179,18 +172,12 @@ public final class SampleAssessment {
                 new Screw("4.5 × 50 mm chipboard screw", 0.0045, 0.05, 0.0028, INVENTED));
     }
 
-    private static PathResult result(Project project, VentPath path) {
-        Solid solid = SolidBuilder.build(path.box());
-        PathAir air = PathLosses.of(
-                solid, path.brief().opening(), path.brief().flow(), AirState.of(project.room()), path.purpose());
-        CutList list = CutListMaker.of(solid);
-        List<SheetLayout> layouts = SheetLayouts.of(list, project.stock(), Effort.rounds(50), Progress.NONE);
-        List<BandResult> thirds = bands(BandSet.THIRD_OCTAVE, path);
-        List<BandResult> octaves = bands(BandSet.OCTAVE, path);
+    private static PathResult result(PathResult judged) {
+        Solid solid = judged.solid();
+        List<BandResult> octaves = bands(BandSet.OCTAVE, judged.path());
         Spectrum level = Spectrum.of(BandSet.OCTAVE, i -> octaves.get(i).level());
-        int sheets = layouts.stream().mapToInt(l -> l.sheets().size()).sum();
         return new PathResult(
-                path,
+                judged.path(),
                 solid,
                 new PathResult.Quiet(true, 2.4, false, new Band(1, -3), false, Rating.of(level)),
                 new PathResult.Air(false, true, false),
@@ -204,26 +191,15 @@ public final class SampleAssessment {
                         solid.mass(),
                         solid.panels().size(),
                         solid.liners().size(),
-                        sheets,
+                        judged.buildable().sheets(),
                         0.23),
-                thirds,
+                bands(BandSet.THIRD_OCTAVE, judged.path()),
                 octaves,
-                terms(),
-                air,
-                list,
-                layouts,
+                judged.sound(),
+                judged.pathAir(),
+                judged.cutList(),
+                judged.layouts(),
                 notices());
-    }
-
-    private static List<LossTerm> terms() {
-        Spectrum octaves = Spectrum.flat(BandSet.OCTAVE, 3);
-        return List.of(new LossTerm(
-                "lining",
-                "pass 1",
-                "Regression for lined ducts (a source named for a test)",
-                octaves,
-                octaves.interpolatedInThirds(),
-                List.of()));
     }
 
     private static List<Notice> notices() {
@@ -258,8 +234,9 @@ public final class SampleAssessment {
                     allowed,
                     Math.max(0, levels.value(i) - allowed),
                     estimate,
+                    estimate + 3,
                     null,
-                    null,
+                    estimate + 3,
                     walls,
                     levels.value(i) - level,
                     likely,

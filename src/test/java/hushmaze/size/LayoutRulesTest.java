@@ -141,8 +141,10 @@ class LayoutRulesTest {
         Proposal roomy = propose(TestRooms.brief(75, null, new Space(1.4, 1.0, 0.5), Opening.Beyond.INDOORS));
         assertThat(tight.quietEnough()).isFalse();
         var judge = new hushmaze.assess.SoundJudge(project);
-        double before = judge.margin(0, SolidBuilder.build(tight.box().orElseThrow()));
-        double after = judge.margin(0, SolidBuilder.build(roomy.box().orElseThrow()));
+        double before = judge.margin(
+                0, SolidBuilder.build(tight.box().orElseThrow()), hushmaze.sound.PathCalculator.Quick.NONE);
+        double after = judge.margin(
+                0, SolidBuilder.build(roomy.box().orElseThrow()), hushmaze.sound.PathCalculator.Quick.NONE);
         assertThat(after).isGreaterThan(before);
     }
 

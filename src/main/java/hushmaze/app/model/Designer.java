@@ -1,11 +1,13 @@
 package hushmaze.app.model;
 
+import hushmaze.assess.Methods;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.project.Project;
 import hushmaze.store.Presets;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -29,13 +31,14 @@ public final class Designer {
      * @param presets to choose from
      * @param measure widths of texts on drawings
      * @param unnamed where work without a file is kept, as if it were the user's file
+     * @param stages methods to judge the project by, one after another, fast ones first
      */
-    public Designer(TaskRunner runner, Presets presets, TextMeasure measure, Path unnamed) {
+    public Designer(TaskRunner runner, Presets presets, TextMeasure measure, Path unnamed, List<Methods> stages) {
         this.presets = presets;
         this.measure = measure;
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
         edit = new EditModel(first, message);
-        results = new ResultModel(edit, runner, message);
+        results = new ResultModel(edit, runner, stages, message);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         title = Bindings.createStringBinding(

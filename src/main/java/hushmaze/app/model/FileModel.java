@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -156,13 +157,11 @@ public final class FileModel {
     /** Writes all documents of the project as it is into a folder. */
     public void export(Path folder, Paper paper) {
         Project asked = edit.project();
-        Assessment known = results.assessmentProperty().get();
+        Optional<Assessment> known = results.complete(asked);
         exporting.set(true);
         runner.run(
                 progress -> {
-                    Assessment assessment = known != null && known.project().equals(asked)
-                            ? known
-                            : ResultModel.assess(asked, progress);
+                    Assessment assessment = known.orElseGet(() -> ResultModel.assess(asked, results.best(), progress));
                     return DocumentSet.write(assessment, folder, paper, asked.units(), true);
                 },
                 written -> {

@@ -29,7 +29,8 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
 /**
- * What the program says about the project: recomputed after every edit, away from the window's thread. Results of a
+ * What the program says about the project: recomputed after every edit, away from the window's thread, by fast methods
+ * first and better ones after them. Results of a
  * project that was edited since are dropped; the older ones stay and are marked until the new ones are there.
  */
 public final class ResultModel {
@@ -44,13 +45,17 @@ public final class ResultModel {
     private final EditModel edit;
     private final TaskRunner runner;
     private final ObjectProperty<Message> message;
+    private final List<Methods> stages;
+    private Methods shownBy;
     private final AtomicInteger wanted = new AtomicInteger();
     private final ReadOnlyObjectWrapper<Assessment> assessment = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.COMPUTING);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper refining = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper layingOut = new ReadOnlyBooleanWrapper();
 
-    ResultModel(EditModel edit, TaskRunner runner, ObjectProperty<Message> message) {
+    ResultModel(EditModel edit, TaskRunner runner, List<Methods> stages, ObjectProperty<Message> message) {
+        this.stages = List.copyOf(stages);
         this.edit = edit;
         this.runner = runner;
         this.message = message;
@@ -93,25 +98,42 @@ public final class ResultModel {
         problem.set("");
         int ticket = wanted.incrementAndGet();
         Project asked = edit.project();
-        if (assessment.get() != null && assessment.get().project().equals(asked)) {
-            state.set(State.CURRENT);
+        boolean known = assessment.get() != null && assessment.get().project().equals(asked);
+        state.set(known ? State.CURRENT : State.COMPUTING);
+        int first = known ? stages.indexOf(shownBy) + 1 : 0;
+        refining.set(known && first < stages.size());
+        run(first, asked, ticket);
+    }
+
+    private void run(int stage, Project asked, int ticket) {
+        if (stage >= stages.size()) {
             return;
         }
-        state.set(State.COMPUTING);
+        Methods methods = stages.get(stage);
         runner.run(
-                progress -> assess(asked, whileWanted(progress, ticket)), result -> take(result, asked, ticket), e -> {
+                progress -> assess(asked, methods, whileWanted(progress, ticket)),
+                result -> take(result, stage, asked, ticket),
+                e -> {
                     if (ticket == wanted.get()) {
                         problem.set(explain(e, asked));
                         state.set(State.FAILED);
+                        refining.set(false);
                     }
                 });
     }
 
-    private void take(Assessment result, Project asked, int ticket) {
+    private void take(Assessment result, int stage, Project asked, int ticket) {
+        if (ticket != wanted.get()) {
+            return;
+        }
+        shownBy = stages.get(stage);
+        refining.set(stage + 1 < stages.size());
+        assessment.set(result);
+        state.set(State.CURRENT);
+        edit.amend(asked, result.project());
+        // Amending a project that left a box open has begun the next stage already.
         if (ticket == wanted.get()) {
-            assessment.set(result);
-            state.set(State.CURRENT);
-            edit.amend(asked, result.project());
+            run(stage + 1, result.project(), ticket);
         }
     }
 
@@ -124,10 +146,27 @@ public final class ResultModel {
         };
     }
 
+    /** Whether results are shown that better methods are still to refine. */
+    public ReadOnlyBooleanProperty refiningProperty() {
+        return refining.getReadOnlyProperty();
+    }
+
+    /** The methods documents are made by: the last of the stages. */
+    Methods best() {
+        return stages.get(stages.size() - 1);
+    }
+
+    /** The results shown, if they are of a project and of the best methods there are. */
+    Optional<Assessment> complete(Project project) {
+        Assessment shown = assessment.get();
+        boolean known = shown != null && shown.project().equals(project) && best().equals(shownBy);
+        return known ? Optional.of(shown) : Optional.empty();
+    }
+
     /** The results of a project; boxes it leaves open are laid out first. */
-    static Assessment assess(Project project, Progress progress) {
+    static Assessment assess(Project project, Methods methods, Progress progress) {
         progress.check(0, project.name());
-        return Assessor.assess(LayoutRules.complete(project, progress), Methods.ALL, progress);
+        return Assessor.assess(LayoutRules.complete(project, progress), methods, progress);
     }
 
     /** Lays out a box for the path that is looked at from what is wished for it. */

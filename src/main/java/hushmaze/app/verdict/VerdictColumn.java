@@ -67,6 +67,7 @@ public final class VerdictColumn extends VBox {
         getChildren().addAll(top, problem, upper, noticeHeading, lower);
         designer.results().assessmentProperty().addListener((p, before, after) -> show());
         designer.results().stateProperty().addListener((p, before, after) -> showState());
+        designer.results().refiningProperty().addListener((p, before, after) -> showState());
         designer.results().problemProperty().addListener((p, before, after) -> showState());
         designer.edit().pathProperty().addListener((p, before, after) -> show());
         show();
@@ -82,7 +83,8 @@ public final class VerdictColumn extends VBox {
 
     private void showState() {
         State now = designer.results().stateProperty().get();
-        state.setText(Texts.word(now));
+        boolean refining = designer.results().refiningProperty().get();
+        state.setText(now == State.CURRENT && refining ? Texts.of("state.refining") : Texts.word(now));
         String why = designer.results().problemProperty().get();
         problem.setText(why);
         problem.setVisible(!why.isEmpty());

@@ -30,6 +30,7 @@ final class SummaryPages {
     private static final Stroke LIMIT = new Stroke(true, Stroke.Pattern.DASHED, Ink.ALERT);
     private static final Stroke LIKELY = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
     private static final Stroke PATH = new Stroke(false, Stroke.Pattern.CHAIN, Ink.BLACK);
+    private static final Stroke ESTIMATE = new Stroke(false, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
     private static final Stroke WALLS = new Stroke(false, Stroke.Pattern.DOTTED, Ink.BLACK);
 
     private final Job job;
@@ -57,6 +58,7 @@ final class SummaryPages {
         all.add(blocks.remark(Labels.of("summary.loss.remark")));
         all.add(blocks.heading(Labels.of("summary.octaves")));
         all.add(octaves());
+        all.addAll(new RouteBlocks(job).all());
         all.addAll(new AirBlocks(job).all());
         all.addAll(new ShoppingBlocks(job).all());
         all.addAll(new TermBlocks(job).all());
@@ -111,7 +113,8 @@ final class SummaryPages {
         List<Series> series = new ArrayList<>();
         series.add(new Series(Labels.of("chart.needed"), LIMIT, true, each(BandResult::needed)));
         series.add(new Series(Labels.of("chart.likely"), LIKELY, false, each(BandResult::likely)));
-        series.add(new Series(Labels.of("chart.path"), PATH, false, each(BandResult::estimate)));
+        series.add(new Series(Labels.of("chart.path"), PATH, false, each(BandResult::path)));
+        series.add(new Series(Labels.of("chart.estimate"), ESTIMATE, false, each(BandResult::estimate)));
         series.add(new Series(Labels.of("chart.walls"), WALLS, false, each(BandResult::walls)));
         return new SpectrumChart(
                 bands(),
@@ -158,6 +161,7 @@ final class SummaryPages {
         all.add(blocks.heading(Labels.of("summary.room")));
         all.add(blocks.paragraph(job.wording()
                 .room(job.assessment().room(), job.assessment().project().room().target())));
+        job.wording().envelope(job.assessment().room()).ifPresent(e -> all.add(blocks.paragraph(e)));
         if (job.assessment().room().pressure() != null) {
             String pressure = job.amounts().pressure(job.assessment().room().pressure());
             all.add(blocks.paragraph(Labels.of("summary.roomPressure", pressure)));

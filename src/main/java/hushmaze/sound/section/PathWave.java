@@ -20,7 +20,7 @@ import java.util.function.ToDoubleFunction;
  * Wave solution of the path of a box, third octave by third octave, 50 Hz to 5 kHz.
  *
  * <p>Every band is the mean transmitted energy at some frequencies, spread evenly over its logarithm. A box that its flat
- * section cannot show, with a port through a broad face, is computed in all three directions up to the 800 Hz band; everything
+ * section cannot show, with a port through a broad face, is computed in all three directions up to the 400 Hz band; everything
  * else by the flat section.
  *
  * <p>Cost of a box of four passes: 0.01 s of processor time a frequency by the flat section at low frequencies, 0.2 s at 5
@@ -29,8 +29,11 @@ import java.util.function.ToDoubleFunction;
 public final class PathWave {
     /** Number of bands, 50 Hz to 5 kHz. */
     public static final int BANDS = 21;
-    /** Bands that are computed in three directions for a box that needs it, 50 to 800 Hz. */
-    public static final int FULL_BANDS = 13;
+    /**
+     * Bands that are computed in three directions for a box that needs it, 50 to 400 Hz: above, the walls of most boxes decide,
+     * and the time grows steeply.
+     */
+    public static final int FULL_BANDS = 10;
 
     /** Frequencies in a band, by the flat section and in three directions. */
     private static final int FLAT_SAMPLES = 5;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Field;
+import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
 import hushmaze.store.Presets;
 import hushmaze.store.ProjectFile;
@@ -12,6 +13,7 @@ import hushmaze.work.TaskRunner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,7 +78,11 @@ class CommandsTest {
 
     private void start(Optional<Path> file) {
         designer = new Designer(
-                TaskRunner.ON_THIS_THREAD, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"));
+                TaskRunner.ON_THIS_THREAD,
+                Presets.load(),
+                new FontMeasure(),
+                folder.resolve("unnamed.json"),
+                List.of(Methods.ESTIMATE));
         commands = new Commands(designer, asked);
         commands.begin(file);
     }

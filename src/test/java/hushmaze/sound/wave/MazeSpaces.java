@@ -34,8 +34,8 @@ final class MazeSpaces {
             if (i + 1 < passes) {
                 boolean far = i % 2 == 0;
                 double from = far ? length - lining - clear : 0;
-                blocks.add(new WaveBlock(
-                        liner, Spaces.flat(from, y + pitch - BAFFLE, from + lining + clear, y + pitch)));
+                blocks.add(
+                        new WaveBlock(liner, Spaces.flat(from, y + pitch - BAFFLE, from + lining + clear, y + pitch)));
             }
         }
         boolean outFar = passes % 2 == 1;

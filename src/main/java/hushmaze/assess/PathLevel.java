@@ -1,0 +1,117 @@
+package hushmaze.assess;
+
+import hushmaze.air.AirState;
+import hushmaze.air.PathAir;
+import hushmaze.project.Brief;
+import hushmaze.project.FanSound;
+import hushmaze.project.MouthPosition;
+import hushmaze.project.Room;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.BandSet;
+import hushmaze.quantity.Spectrum;
+import hushmaze.solid.Solid;
+import hushmaze.sound.BoxLoss;
+import hushmaze.sound.estimate.PathEstimate.Leg;
+import hushmaze.sound.flow.BoxFlow;
+import hushmaze.sound.flow.FlowLoss;
+import hushmaze.sound.flow.FlowNoise;
+import hushmaze.sound.flow.GrilleNoise;
+import hushmaze.sound.room.CrossTalk;
+import hushmaze.sound.room.FanLevel;
+import hushmaze.sound.room.OutgoingLevel;
+import hushmaze.sound.room.RoomLevel;
+import hushmaze.sound.wall.WallRoute.Kind;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What one path brings to the microphone besides the noise through its box, and what others hear through it: pessimistic
+ * edge.
+ *
+ * @param loss of the box
+ * @param flow noise of the moving air at the room port
+ * @param flowLevel that noise at the microphone, third octaves, dB
+ * @param fanLevel of the fan at the microphone; negative infinity without one
+ * @param talkLevel from the other room at the microphone; negative infinity without one
+ * @param heard what others hear
+ */
+record PathLevel(
+        BoxLoss loss, FlowNoise flow, Spectrum flowLevel, Spectrum fanLevel, Spectrum talkLevel, List<Heard> heard) {
+    /** What a pass is counted to take off the noise of moving air, as a share of the estimate: its pessimistic edge. */
+    private static final double LOW_PASS = 0.6;
+
+    static PathLevel of(Room room, VentPath vent, Solid solid, PathAir moving, BoxLoss loss, AirState air) {
+        Brief brief = vent.brief();
+        MouthPosition mouth = brief.roomMouthOrMiddle();
+        FlowNoise flow = flow(solid, moving, loss);
+        List<Heard> heard = new ArrayList<>();
+        Spectrum low = loss.thirds().low();
+        if (brief.outgoing() != null) {
+            heard.add(new Heard(
+                    Heard.Kind.NEIGHBOURS,
+                    OutgoingLevel.of(
+                            brief.outgoing(), vent.name(), brief.opening().area(), low)));
+        }
+        Spectrum talk = silence();
+        if (brief.sharedDuct() != null) {
+            CrossTalk.End here = new CrossTalk.End(vent.name(), brief.opening().area(), low);
+            talk = CrossTalk.fromOther(brief.sharedDuct(), room, mouth, here, air.soundSpeed())
+                    .chain()
+                    .level();
+            if (brief.sharedDuct().levelHere() != null) {
+                heard.add(new Heard(
+                        Heard.Kind.OTHER_ROOM, CrossTalk.toOther(brief.sharedDuct(), here, air.soundSpeed())));
+            }
+        }
+        return new PathLevel(
+                loss,
+                flow,
+                RoomLevel.fromPower(flow.power(), room, mouth),
+                fan(brief.fan(), low, room, mouth),
+                talk,
+                heard);
+    }
+
+    /** Everything this path brings to the microphone when its box loses this, third octaves, dB. */
+    Spectrum total(Spectrum noise, Spectrum lossOfBox) {
+        return noise.minus(lossOfBox).energyPlus(flowLevel).energyPlus(fanLevel).energyPlus(talkLevel);
+    }
+
+    /** The ways to the microphone. */
+    List<SoundRoute> routes(Spectrum noise) {
+        List<SoundRoute> routes = new ArrayList<>();
+        routes.add(new SoundRoute(SoundRoute.Kind.PATH, noise.minus(loss.path().low())));
+        routes.add(new SoundRoute(
+                SoundRoute.Kind.BOARDS, noise.minus(loss.lowWalls().lossThrough(Kind.BOARDS))));
+        Spectrum joints = loss.lowWalls()
+                .lossThrough(Kind.JOINTS)
+                .parallelLoss(loss.lowWalls().lossThrough(Kind.COVER));
+        routes.add(new SoundRoute(SoundRoute.Kind.JOINTS, noise.minus(joints)));
+        routes.add(new SoundRoute(SoundRoute.Kind.FLOW, flowLevel));
+        routes.add(new SoundRoute(SoundRoute.Kind.FAN, fanLevel));
+        routes.add(new SoundRoute(SoundRoute.Kind.TALK, talkLevel));
+        return routes;
+    }
+
+    private static Spectrum fan(FanSound fan, Spectrum low, Room room, MouthPosition mouth) {
+        return fan == null ? silence() : RoomLevel.fromPower(FanLevel.intoRoom(fan, low), room, mouth);
+    }
+
+    private static FlowNoise flow(Solid solid, PathAir moving, BoxLoss loss) {
+        List<FlowLoss> losses = moving.losses().stream()
+                .map(l -> new FlowLoss(l.key(), l.part(), Math.max(0, l.zetaHigh()), l.velocity()))
+                .toList();
+        List<Leg> legs = loss.methods().estimate().legs().stream()
+                .map(leg -> new Leg(leg.pass(), times(leg.entry()), times(leg.along())))
+                .toList();
+        return BoxFlow.of(solid, moving.flow(), BoxFlow.passLosses(legs), losses, GrilleNoise.OPEN_MOUTH);
+    }
+
+    private static Spectrum times(Spectrum lossThirds) {
+        return Spectrum.of(lossThirds.bands(), i -> LOW_PASS * lossThirds.value(i));
+    }
+
+    private static Spectrum silence() {
+        return Spectrum.flat(BandSet.THIRD_OCTAVE, Double.NEGATIVE_INFINITY);
+    }
+}

@@ -1,0 +1,76 @@
+package hushmaze.sound;
+
+import hushmaze.material.Liner;
+import hushmaze.project.Opening;
+import hushmaze.solid.Solid;
+import hushmaze.sound.estimate.PathEstimate;
+import hushmaze.sound.porous.JohnsonLiner;
+import hushmaze.sound.porous.LinerModel;
+import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.quick.QuickResult;
+import hushmaze.sound.quick.QuickTables;
+import hushmaze.sound.quick.QuickWave;
+import hushmaze.sound.section.WaveResult;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+
+/**
+ * Runs estimate and quick wave for many boxes in the same air, and keeps what they have in common.
+ */
+public final class PathCalculator {
+    /** For the tables of a box without liner, which do not use it, Pa·s/m². */
+    private static final double UNUSED_RESISTIVITY = 20000;
+
+    private final double soundSpeed;
+    private final Map<LinerModel, QuickTables> tables = new ConcurrentHashMap<>();
+
+    /** @param soundSpeed m/s */
+    public PathCalculator(double soundSpeed) {
+        this.soundSpeed = soundSpeed;
+    }
+
+    /** How many of the quick wave's figures are wanted. */
+    public enum Quick {
+        /** None: the estimate alone, in microseconds. */
+        NONE,
+        /** With the liner as given. */
+        PLAIN,
+        /** Also with the softest and stiffest liner it may be, and with another model of it. */
+        VARIANTS
+    }
+
+    /**
+     * The path of a box.
+     *
+     * @param solid of the box
+     * @param opening the bare opening
+     * @param wanted how much of the quick wave
+     * @param wave its wave solution, which takes long and is made elsewhere; null if it was not run
+     */
+    public PathMethods methods(Solid solid, Opening opening, Quick wanted, WaveResult wave) {
+        PathEstimate estimate = PathEstimate.of(solid, opening, soundSpeed);
+        if (wanted == Quick.NONE) {
+            return new PathMethods(estimate, null, List.of(), wave);
+        }
+        Liner liner = solid.box().liner();
+        double resistivity = liner == null ? UNUSED_RESISTIVITY : liner.flowResistivity();
+        QuickResult quick = quick(solid, new MikiLiner(resistivity));
+        if (liner == null || wanted == Quick.PLAIN) {
+            return new PathMethods(estimate, quick, List.of(), wave);
+        }
+        List<QuickResult> variants = Stream.of(
+                        new MikiLiner(liner.flowResistivityLow()),
+                        new MikiLiner(liner.flowResistivityHigh()),
+                        new JohnsonLiner(resistivity))
+                .parallel()
+                .map(model -> quick(solid, model))
+                .toList();
+        return new PathMethods(estimate, quick, variants, wave);
+    }
+
+    private QuickResult quick(Solid solid, LinerModel model) {
+        return QuickWave.of(solid, tables.computeIfAbsent(model, m -> new QuickTables(m, soundSpeed)));
+    }
+}
