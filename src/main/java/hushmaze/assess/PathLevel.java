@@ -81,12 +81,16 @@ record PathLevel(
     List<SoundRoute> routes(Spectrum noise) {
         List<SoundRoute> routes = new ArrayList<>();
         routes.add(new SoundRoute(SoundRoute.Kind.PATH, noise.minus(loss.path().low())));
-        routes.add(new SoundRoute(
-                SoundRoute.Kind.BOARDS, noise.minus(loss.lowWalls().lossThrough(Kind.BOARDS))));
+        // What path and walls let through together, less the path, is shared out over the walls' parts.
+        Spectrum walls = noise.minus(loss.thirds().low())
+                .energyMinus(noise.minus(loss.path().low()));
+        Spectrum boards = loss.lowWalls().lossThrough(Kind.BOARDS);
         Spectrum joints = loss.lowWalls()
                 .lossThrough(Kind.JOINTS)
                 .parallelLoss(loss.lowWalls().lossThrough(Kind.COVER));
-        routes.add(new SoundRoute(SoundRoute.Kind.JOINTS, noise.minus(joints)));
+        Spectrum all = boards.parallelLoss(joints);
+        routes.add(new SoundRoute(SoundRoute.Kind.BOARDS, walls.plus(all.minus(boards))));
+        routes.add(new SoundRoute(SoundRoute.Kind.JOINTS, walls.plus(all.minus(joints))));
         routes.add(new SoundRoute(SoundRoute.Kind.FLOW, flowLevel));
         routes.add(new SoundRoute(SoundRoute.Kind.FAN, fanLevel));
         routes.add(new SoundRoute(SoundRoute.Kind.TALK, talkLevel));

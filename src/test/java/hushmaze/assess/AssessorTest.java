@@ -92,6 +92,20 @@ class AssessorTest {
 
     @ParameterizedTest
     @MethodSource("assessments")
+    void theWaysToTheMicrophoneAddUpToItsLevel(Assessment assessment) {
+        for (PathResult path : assessment.paths()) {
+            for (int i = 0; i < 24; i++) {
+                double energy = 0;
+                for (SoundRoute route : path.sound().routes()) {
+                    energy += Math.pow(10, route.level().value(i) / 10);
+                }
+                assertThat(path.thirds().get(i).level()).isCloseTo(10 * Math.log10(energy), within(1e-6));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("assessments")
     void theRoomHearsAllPathsAndItself(Assessment assessment) {
         Spectrum own = assessment.project().room().ownNoise();
         for (int i = 0; i < 24; i++) {
