@@ -32,6 +32,7 @@ final class BlockGrid {
     final Mouth outlet;
     private final int[] medium;
     private final double[] height;
+    private final boolean[] reached;
 
     BlockGrid(WaveSpace space) {
         flat = space.flat();
@@ -50,6 +51,7 @@ final class BlockGrid {
         blocks.forEach(this::fill);
         inlet = mouth("inlet", in);
         outlet = mouth("outlet", out);
+        reached = reached();
         requireWayThrough();
     }
 
@@ -154,7 +156,8 @@ final class BlockGrid {
         return mouth;
     }
 
-    private void requireWayThrough() {
+    /** Filled cells that sound from the inlet comes to. */
+    private boolean[] reached() {
         boolean[] seen = new boolean[medium.length];
         Deque<int[]> open = new ArrayDeque<>(inlet.cells());
         for (int[] at : open) {
@@ -173,8 +176,12 @@ final class BlockGrid {
                 }
             }
         }
+        return seen;
+    }
+
+    private void requireWayThrough() {
         for (int[] at : outlet.cells()) {
-            if (!seen[cell(at[0], at[1], at[2])]) {
+            if (!reached(at[0], at[1], at[2])) {
                 throw new InvalidValue("outlet", "no way from the inlet to it", "reached by air or liner", "");
             }
         }
@@ -199,6 +206,11 @@ final class BlockGrid {
 
     boolean filled(int x, int y, int z) {
         return medium(x, y, z) != RIGID;
+    }
+
+    /** Whether a cell is filled and sound from the inlet comes to it. */
+    boolean reached(int x, int y, int z) {
+        return inside(x, y, z) && reached[cell(x, y, z)];
     }
 
     /** Weight of a filled cell: its height in a flat space, m; 1 otherwise. */

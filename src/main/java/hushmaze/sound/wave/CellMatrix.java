@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 final class CellMatrix {
     /** An inner function is kept when its own coefficient is this small to what it is the difference of. */
-    private static final double NEAR_RESONANCE = 1e-4;
+    private static final double NEAR_RESONANCE = 1e-2;
 
     final CellShape shape;
     /** Shared functions and kept ones. */

@@ -31,13 +31,19 @@ final class CellShape {
         shared = list.toArray(new int[0][]);
     }
 
-    private int place(int a, int b, int c) {
+    /** Place of a product of functions in the order of the axes. */
+    int place(int a, int b, int c) {
         return (a * basis[1].size() + b) * basis[2].size() + c;
     }
 
     /** Number of a shared function. */
     int indexOf(int a, int b, int c) {
         return sharedIndex[place(a, b, c)];
+    }
+
+    /** Number of all functions, inner ones too. */
+    int functionCount() {
+        return sharedIndex.length;
     }
 
     int innerCount() {

@@ -14,6 +14,8 @@ final class DuctModes {
 
     /** Functions of the axis that reach the mouth. */
     final int[] function;
+    /** An interval at the mouth in which each function is not zero. */
+    final int[] interval;
     /** One row a mode, one column a function, m. */
     final double[][] integral;
     /** Of the duct, m; in the direction in which nothing changes the port's own height. */
@@ -23,6 +25,7 @@ final class DuctModes {
         AxisGrid grid = cuts.grid;
         if (grid.isConstant()) {
             function = new int[] {0};
+            interval = new int[] {0};
             integral = new double[][] {{height}};
             size = height;
             return;
@@ -33,6 +36,7 @@ final class DuctModes {
         int[] column = new int[grid.size()];
         Arrays.fill(column, -1);
         int[] list = new int[grid.size()];
+        int[] where = new int[grid.size()];
         int count = 0;
         double finest = 0;
         for (int i = first; i < last; i++) {
@@ -41,11 +45,13 @@ final class DuctModes {
                 int f = grid.function(i, a);
                 if (column[f] < 0) {
                     column[f] = count;
+                    where[count] = i;
                     list[count++] = f;
                 }
             }
         }
         function = Arrays.copyOf(list, count);
+        interval = Arrays.copyOf(where, count);
         int modes = (int) Math.max(FEWEST, Math.min(MOST, BEYOND * finest * size / Math.PI));
         integral = new double[modes][count];
         for (int n = 0; n < modes; n++) {

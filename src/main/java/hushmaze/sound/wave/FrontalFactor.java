@@ -1,11 +1,10 @@
 package hushmaze.sound.wave;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
- * L D Lᵀ of a complex symmetric matrix that is a sum of elements, without pivoting, by the frontal method: one small dense
- * matrix moves along the path of the sound, and what is complete is eliminated from it.
+ * L D Lᵀ of a complex symmetric matrix that is a sum of elements, without pivoting, by the multifrontal method: small dense
+ * matrices, one a step of a {@link FrontalPlan}.
  *
  * <p>Real and imaginary parts lie in arrays of their own, columns one after another, so that the innermost loop runs along
  * a column and can be done several numbers at a time.
@@ -13,88 +12,86 @@ import java.util.List;
 final class FrontalFactor {
     /** Columns eliminated together. */
     private static final int BLOCK = 8;
+    /** Steps of this size take so long that the caller's pause comes in between. */
+    private static final int LARGE = 200;
 
     private final FrontalPlan plan;
-    private final int unknowns;
     /** Columns of L of each step, below the diagonal; the diagonal holds 1/D. */
     private final double[][] lowerRe;
 
     private final double[][] lowerIm;
 
-    private double[] re;
-    private double[] im;
-    private double[] nextRe;
-    private double[] nextIm;
+    /** Matrix of each open step. */
+    private double[][] frontRe;
+
+    private double[][] frontIm;
 
     /**
-     * @param plan order of elimination
-     * @param elements in the plan's order
+     * @param plan steps
+     * @param elements by the numbers that the plan uses
      * @param unknowns how many
      * @param pause called now and then; may throw to stop the work
      */
     FrontalFactor(FrontalPlan plan, List<Element> elements, int unknowns, Runnable pause) {
         this.plan = plan;
-        this.unknowns = unknowns;
-        lowerRe = new double[plan.steps.size()][];
-        lowerIm = new double[plan.steps.size()][];
-        re = new double[plan.widest * plan.widest];
-        im = new double[re.length];
-        nextRe = new double[re.length];
-        nextIm = new double[re.length];
+        int count = plan.steps.size();
+        lowerRe = new double[count][];
+        lowerIm = new double[count][];
+        frontRe = new double[count][];
+        frontIm = new double[count][];
         int[] place = new int[unknowns];
-        FrontalPlan.Step before = null;
-        for (int s = 0; s < lowerRe.length; s++) {
-            FrontalPlan.Step step = plan.steps.get(s);
-            assemble(before, step, elements, place);
-            eliminate(s, step, pause);
-            before = step;
+        for (int s = 0; s < count; s++) {
+            pause.run();
+            assemble(s, elements, place);
+            eliminate(s, plan.steps.get(s), pause);
         }
-        re = null;
-        im = null;
-        nextRe = null;
-        nextIm = null;
+        frontRe = null;
+        frontIm = null;
     }
 
-    /** Carries over what the step before left, and adds the step's elements. */
-    private void assemble(FrontalPlan.Step before, FrontalPlan.Step step, List<Element> elements, int[] place) {
+    /** Adds what the children left and the step's own elements. */
+    private void assemble(int s, List<Element> elements, int[] place) {
+        FrontalPlan.Step step = plan.steps.get(s);
         int m = step.size();
         for (int i = 0; i < m; i++) {
             place[step.index()[i]] = i;
         }
-        Arrays.fill(nextRe, 0, m * m, 0);
-        Arrays.fill(nextIm, 0, m * m, 0);
-        if (before != null) {
-            carryOver(before, m, place);
+        double[] re = new double[m * m];
+        double[] im = new double[m * m];
+        for (int child : step.children()) {
+            addRest(child, re, im, m, place);
+            frontRe[child] = null;
+            frontIm[child] = null;
         }
-        for (int e = step.from(); e < step.to(); e++) {
-            add(elements.get(e), m, place);
+        for (int e : step.elements()) {
+            add(elements.get(e), re, im, m, place);
         }
-        double[] swap = re;
-        re = nextRe;
-        nextRe = swap;
-        swap = im;
-        im = nextIm;
-        nextIm = swap;
+        frontRe[s] = re;
+        frontIm[s] = im;
     }
 
-    private void carryOver(FrontalPlan.Step before, int m, int[] place) {
-        int old = before.size();
-        int[] to = new int[old];
-        for (int i = before.eliminated(); i < old; i++) {
-            to[i] = place[before.index()[i]];
+    private void addRest(int child, double[] re, double[] im, int m, int[] place) {
+        FrontalPlan.Step step = plan.steps.get(child);
+        int n = step.size();
+        int first = step.eliminated();
+        int[] to = new int[n];
+        for (int i = first; i < n; i++) {
+            to[i] = place[step.index()[i]];
         }
-        for (int c = before.eliminated(); c < old; c++) {
+        double[] fromRe = frontRe[child];
+        double[] fromIm = frontIm[child];
+        for (int c = first; c < n; c++) {
             int tc = to[c];
-            for (int r = c; r < old; r++) {
+            for (int r = c; r < n; r++) {
                 int tr = to[r];
                 int at = tr >= tc ? tc * m + tr : tr * m + tc;
-                nextRe[at] = re[c * old + r];
-                nextIm[at] = im[c * old + r];
+                re[at] += fromRe[c * n + r];
+                im[at] += fromIm[c * n + r];
             }
         }
     }
 
-    private void add(Element element, int m, int[] place) {
+    private static void add(Element element, double[] re, double[] im, int m, int[] place) {
         int n = element.size();
         int[] unknown = element.unknown();
         double scale = element.scale();
@@ -103,8 +100,8 @@ final class FrontalFactor {
             for (int r = 0; r < n; r++) {
                 int tr = place[unknown[r]];
                 if (tr >= tc) {
-                    nextRe[tc * m + tr] += scale * element.re()[c * n + r];
-                    nextIm[tc * m + tr] += scale * element.im()[c * n + r];
+                    re[tc * m + tr] += scale * element.re()[c * n + r];
+                    im[tc * m + tr] += scale * element.im()[c * n + r];
                 }
             }
         }
@@ -117,23 +114,37 @@ final class FrontalFactor {
         double[] li = new double[m * p];
         lowerRe[s] = lr;
         lowerIm[s] = li;
+        double[] re = frontRe[s];
+        double[] im = frontIm[s];
         double[] factorRe = new double[BLOCK];
         double[] factorIm = new double[BLOCK];
         for (int from = 0; from < p; from += BLOCK) {
-            pause.run();
+            if (m > LARGE) {
+                pause.run();
+            }
             int to = Math.min(p, from + BLOCK);
             for (int j = from; j < to; j++) {
-                update(j, from, j, m, lr, li, factorRe, factorIm);
-                divide(j, m, lr, li);
+                update(re, im, j, from, j, m, lr, li, factorRe, factorIm);
+                divide(re, im, j, m, lr, li);
             }
             for (int k = to; k < m; k++) {
-                update(k, from, to, m, lr, li, factorRe, factorIm);
+                update(re, im, k, from, to, m, lr, li, factorRe, factorIm);
             }
         }
     }
 
     /** Takes columns from..to of L away from column k: subtracts L_ic D_c L_kc for all rows i from k down. */
-    private void update(int k, int from, int to, int m, double[] lr, double[] li, double[] fr, double[] fi) {
+    private static void update(
+            double[] re,
+            double[] im,
+            int k,
+            int from,
+            int to,
+            int m,
+            double[] lr,
+            double[] li,
+            double[] fr,
+            double[] fi) {
         for (int c = from; c < to; c++) {
             // D_c L_kc; the diagonal holds 1 / D_c
             double dr = lr[c * m + c];
@@ -201,7 +212,7 @@ final class FrontalFactor {
         }
     }
 
-    private void divide(int j, int m, double[] lr, double[] li) {
+    private static void divide(double[] re, double[] im, int j, int m, double[] lr, double[] li) {
         double dr = re[j * m + j];
         double di = im[j * m + j];
         double size = dr * dr + di * di;
@@ -268,9 +279,5 @@ final class FrontalFactor {
             bRe[step.index()[c]] = sumRe;
             bIm[step.index()[c]] = sumIm;
         }
-    }
-
-    int unknowns() {
-        return unknowns;
     }
 }

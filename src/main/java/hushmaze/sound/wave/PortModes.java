@@ -29,13 +29,18 @@ final class PortModes {
         u = new DuctModes(mesh.cuts[mouth.u()], span[mouth.u()][0], span[mouth.u()][1], height);
         v = new DuctModes(mesh.cuts[mouth.v()], span[mouth.v()][0], span[mouth.v()][1], height);
         unknown = new int[u.function.length * v.function.length];
-        int[] at = new int[3];
-        at[mouth.normal()] = mesh.cuts[mouth.normal()].lineOf[mouth.plane()];
+        int[] function = new int[3];
+        int[] cell = new int[3];
+        int line = mesh.cuts[mouth.normal()].lineOf[mouth.plane()];
+        function[mouth.normal()] = line;
+        cell[mouth.normal()] = mouth.port().high() ? line - 1 : line;
         for (int i = 0; i < u.function.length; i++) {
             for (int j = 0; j < v.function.length; j++) {
-                at[mouth.u()] = u.function[i];
-                at[mouth.v()] = v.function[j];
-                unknown[i * v.function.length + j] = mesh.unknown(at[0], at[1], at[2]);
+                function[mouth.u()] = u.function[i];
+                function[mouth.v()] = v.function[j];
+                cell[mouth.u()] = u.interval[i];
+                cell[mouth.v()] = v.interval[j];
+                unknown[i * v.function.length + j] = mesh.unknown(function, cell);
             }
         }
         for (int n = 0; n < u.integral.length; n++) {

@@ -1,5 +1,8 @@
 package hushmaze.sound.wave;
 
+import java.util.Arrays;
+import java.util.Comparator;
+
 /** Eigenvalues and vectors of a small real symmetric matrix, by Jacobi's rotations, largest eigenvalue first. */
 final class SymmetricEigen {
     private static final int SWEEPS = 60;
@@ -21,8 +24,8 @@ final class SymmetricEigen {
         }
         for (int sweep = 0; sweep < SWEEPS && rotateAll(); sweep++) {}
         Integer[] order = new Integer[n];
-        java.util.Arrays.setAll(order, i -> i);
-        java.util.Arrays.sort(order, java.util.Comparator.comparingDouble(i -> -a[i][i]));
+        Arrays.setAll(order, i -> i);
+        Arrays.sort(order, Comparator.comparingDouble(i -> -a[i][i]));
         values = new double[n];
         vectors = new double[n][n];
         for (int q = 0; q < n; q++) {

@@ -14,6 +14,7 @@ import java.util.List;
  *     scaled to a mean square of 1 over the duct's section
  * @param transmitted the same for the outlet modes that leave
  * @param areaRatio outlet over inlet
+ * @param meanSquare mean square pressure in the rooms that the solver was given, over that of a plane wave coming in alone
  * @param residual largest error of the equations over the right side, of all solutions
  * @param unknowns of the system that was solved
  */
@@ -24,6 +25,7 @@ public record WaveAnswer(
         List<List<Complex>> reflected,
         List<List<Complex>> transmitted,
         double areaRatio,
+        List<Double> meanSquare,
         double residual,
         int unknowns) {
     public WaveAnswer {
@@ -31,6 +33,7 @@ public record WaveAnswer(
         outletModes = List.copyOf(outletModes);
         reflected = reflected.stream().map(List::copyOf).toList();
         transmitted = transmitted.stream().map(List::copyOf).toList();
+        meanSquare = List.copyOf(meanSquare);
     }
 
     /** Transmission loss for a plane wave that comes in, all modes that leave counted, dB. */

@@ -13,70 +13,73 @@ final class WaveMesh {
     private static final double SAME_WIDTH = 1e-10;
 
     /** A cell: its interval on each axis, its medium, and its weight. */
-    record Cell(int x, int y, int z, int medium, double weight) {
-        int interval(int axis) {
-            return axis == 0 ? x : axis == 1 ? y : z;
-        }
-    }
+    record Cell(int[] at, int medium, double weight) {}
 
     /** Axes x, y, z. */
     final AxisCuts[] cuts = new AxisCuts[3];
-    /** In the order in which they are added. */
-    final List<Cell> cells;
+
+    final List<Cell> cells = new ArrayList<>();
     /** Matrix of each cell. */
     final List<CellMatrix> matrices = new ArrayList<>();
 
     private final List<int[]> unknowns = new ArrayList<>();
-    private final int[] shared;
-    private int count;
+    private final UnknownNumbers numbers;
 
     private record Key(int medium, List<Integer> degrees, List<Long> widths) {}
 
-    WaveMesh(BlockGrid blocks, SharpEdges edges, double wavenumber, double frequency, WaveAccuracy accuracy) {
+    WaveMesh(
+            BlockGrid blocks,
+            SharpEdges edges,
+            double wavenumber,
+            double frequency,
+            WaveAccuracy accuracy,
+            Runnable pause) {
         Complex[] density = new Complex[blocks.media.size()];
         Complex[] wave = new Complex[blocks.media.size()];
         for (int i = 0; i < density.length; i++) {
             density[i] = new Complex(1, 0).dividedBy(blocks.media.get(i).densityRatio(frequency));
             wave[i] = blocks.media.get(i).squaredIndex(frequency).times(wavenumber * wavenumber);
         }
+        double[] sizes = Arrays.stream(wave)
+                .mapToDouble(k2 -> Math.sqrt(Math.sqrt(k2.absSquared())))
+                .toArray();
         for (int axis = 0; axis < 3; axis++) {
-            cuts[axis] = new AxisCuts(blocks, edges, axis, shortest(blocks, axis, wave), accuracy);
+            double[] shortest = new ShortestWaves(blocks, sizes, axis).inSlabs();
+            cuts[axis] = new AxisCuts(blocks, edges, axis, shortest, accuracy);
         }
-        cells = new CellOrder(blocks, cuts).cells();
-        shared = new int[cuts[0].grid.size() * cuts[1].grid.size() * cuts[2].grid.size()];
-        Arrays.fill(shared, -1);
+        collect(blocks);
+        numbers = new UnknownNumbers(blocks, cuts);
         Map<Key, CellMatrix> known = new HashMap<>();
         for (Cell cell : cells) {
+            pause.run();
             CellMatrix matrix =
-                    known.computeIfAbsent(key(cell), k -> matrix(cell, density[cell.medium()], wave[cell.medium()]));
+                    known.computeIfAbsent(key(cell), k -> matrix(cell, density[cell.medium], wave[cell.medium]));
             matrices.add(matrix);
             unknowns.add(number(cell, matrix));
         }
     }
 
-    /** Largest wavenumber in each slab of cells between two planes across an axis, 1/m. */
-    private static double[] shortest(BlockGrid blocks, int axis, Complex[] wave) {
-        double[] most = new double[blocks.cellsAlong(axis)];
-        for (int x = 0; x < blocks.cellsAlong(0); x++) {
-            for (int y = 0; y < blocks.cellsAlong(1); y++) {
-                for (int z = 0; z < blocks.cellsAlong(2); z++) {
-                    int medium = blocks.medium(x, y, z);
-                    if (medium != BlockGrid.RIGID) {
-                        int at = axis == 0 ? x : axis == 1 ? y : z;
-                        most[at] = Math.max(most[at], Math.sqrt(Math.sqrt(wave[medium].absSquared())));
+    private void collect(BlockGrid blocks) {
+        for (int x = 0; x < cuts[0].grid.intervals(); x++) {
+            for (int y = 0; y < cuts[1].grid.intervals(); y++) {
+                for (int z = 0; z < cuts[2].grid.intervals(); z++) {
+                    int bx = cuts[0].blockInterval[x];
+                    int by = cuts[1].blockInterval[y];
+                    int bz = cuts[2].blockInterval[z];
+                    if (blocks.reached(bx, by, bz)) {
+                        cells.add(new Cell(new int[] {x, y, z}, blocks.medium(bx, by, bz), blocks.height(bx, by, bz)));
                     }
                 }
             }
         }
-        return most;
     }
 
     private IntervalBasis basis(Cell cell, int axis) {
-        return cuts[axis].grid.basis[cell.interval(axis)];
+        return cuts[axis].grid.basis[cell.at[axis]];
     }
 
     private double width(Cell cell, int axis) {
-        return cuts[axis].grid.width(cell.interval(axis));
+        return cuts[axis].grid.width(cell.at[axis]);
     }
 
     private Key key(Cell cell) {
@@ -86,7 +89,7 @@ final class WaveMesh {
             degrees.add(basis(cell, axis).size());
             widths.add(Math.round(width(cell, axis) / SAME_WIDTH));
         }
-        return new Key(cell.medium(), degrees, widths);
+        return new Key(cell.medium, degrees, widths);
     }
 
     private CellMatrix matrix(Cell cell, Complex overDensity, Complex waveSquared) {
@@ -97,30 +100,23 @@ final class WaveMesh {
 
     private int[] number(Cell cell, CellMatrix matrix) {
         int[] out = new int[matrix.size];
+        int[] function = new int[3];
         int next = 0;
-        for (int[] f : matrix.shape.shared) {
-            int at = place(
-                    cuts[0].grid.function(cell.x(), f[0]),
-                    cuts[1].grid.function(cell.y(), f[1]),
-                    cuts[2].grid.function(cell.z(), f[2]));
-            if (shared[at] < 0) {
-                shared[at] = count++;
+        for (int[] local : matrix.shape.shared) {
+            for (int a = 0; a < 3; a++) {
+                function[a] = cuts[a].grid.function(cell.at[a], local[a]);
             }
-            out[next++] = shared[at];
+            out[next++] = numbers.of(function, cell.at);
         }
         while (next < out.length) {
-            out[next++] = count++;
+            out[next++] = numbers.next();
         }
         return out;
     }
 
-    private int place(int x, int y, int z) {
-        return (x * cuts[1].grid.size() + y) * cuts[2].grid.size() + z;
-    }
-
-    /** Number of the unknown of a product of functions, one of each axis. */
-    int unknown(int x, int y, int z) {
-        return shared[place(x, y, z)];
+    /** Unknown of a product of functions, one of each axis, that is not zero on a filled cell with the given intervals. */
+    int unknown(int[] function, int[] cell) {
+        return numbers.of(function, cell);
     }
 
     /** Unknowns of a cell: shared functions in the order of its shape, then kept inner ones. */
@@ -130,17 +126,12 @@ final class WaveMesh {
 
     /** Number of unknowns. */
     int count() {
-        return count;
+        return numbers.count();
     }
 
     /** A cell as a part of the system. */
     Element element(int cell) {
         CellMatrix matrix = matrices.get(cell);
-        return new Element(
-                unknowns.get(cell),
-                matrix.kept.length,
-                matrix.re,
-                matrix.im,
-                cells.get(cell).weight());
+        return new Element(unknowns.get(cell), matrix.kept.length, matrix.re, matrix.im, cells.get(cell).weight);
     }
 }

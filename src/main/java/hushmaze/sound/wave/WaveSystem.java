@@ -1,6 +1,7 @@
 package hushmaze.sound.wave;
 
 import hushmaze.quantity.InvalidValue;
+import hushmaze.solid.Cuboid;
 import hushmaze.sound.porous.Complex;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,8 @@ final class WaveSystem {
     /** Most unknowns of one system. */
     static final int MOST_UNKNOWNS = 400_000;
 
+    private static final int BYTES = 16;
+
     final WaveMesh mesh;
     final FrontalPlan plan;
     private final double frequency;
@@ -17,55 +20,64 @@ final class WaveSystem {
     private final PortModes outlet;
     private final List<Element> elements = new ArrayList<>();
 
-    WaveSystem(BlockGrid blocks, SharpEdges edges, double soundSpeed, double frequency, WaveAccuracy accuracy) {
+    /**
+     * @param blocks of the space
+     * @param edges where small intervals or high degrees are needed
+     * @param soundSpeed m/s
+     * @param frequency Hz
+     * @param accuracy asked for
+     * @param pause called now and then; may throw to stop the work
+     */
+    WaveSystem(
+            BlockGrid blocks,
+            SharpEdges edges,
+            double soundSpeed,
+            double frequency,
+            WaveAccuracy accuracy,
+            Runnable pause) {
         this.frequency = frequency;
         double k = 2 * Math.PI * frequency / soundSpeed;
-        mesh = new WaveMesh(blocks, edges, k, frequency, accuracy);
+        mesh = new WaveMesh(blocks, edges, k, frequency, accuracy, pause);
         InvalidValue.within("unknowns", mesh.count(), 1, MOST_UNKNOWNS);
         inlet = new PortModes(blocks.inlet, mesh, k);
         outlet = new PortModes(blocks.outlet, mesh, k);
-        elements.add(inlet.element());
+        pause.run();
         for (int cell = 0; cell < mesh.cells.size(); cell++) {
             elements.add(mesh.element(cell));
         }
-        elements.add(placeOfOutlet(), outlet.element());
+        elements.add(inlet.element());
+        elements.add(outlet.element());
+        pause.run();
         List<int[]> unknowns = elements.stream().map(Element::unknown).toList();
         int[] late = elements.stream().mapToInt(Element::late).toArray();
         plan = new FrontalPlan(unknowns, late, mesh.count());
     }
 
-    /** The outlet comes after the last cell that touches it. */
-    private int placeOfOutlet() {
-        boolean[] touched = new boolean[mesh.count()];
-        for (int unknown : outlet.unknown()) {
-            touched[unknown] = true;
-        }
-        int place = elements.size();
-        while (place > 1) {
-            for (int unknown : elements.get(place - 1).unknown()) {
-                if (touched[unknown]) {
-                    return place;
-                }
-            }
-            place--;
-        }
-        return place;
+    /** Memory that solving takes, about. */
+    long bytes() {
+        return BYTES * (plan.stored + plan.open);
     }
 
-    WaveAnswer solve(Runnable pause) {
-        FrontalFactor factor = new FrontalFactor(plan, elements, mesh.count(), pause);
+    /**
+     * What passes.
+     *
+     * @param rooms blocks whose mean square pressure is wanted
+     * @param mostBytes memory that may be used if pivoting is needed
+     * @param pause called now and then; may throw to stop the work
+     */
+    WaveAnswer solve(List<Cuboid> rooms, long mostBytes, Runnable pause) {
+        SafeSolver solver = new SafeSolver(plan, elements, mesh.count(), mostBytes, pause);
         List<List<Complex>> reflected = new ArrayList<>();
         List<List<Complex>> transmitted = new ArrayList<>();
-        double residual = 0;
+        List<Double> meanSquare = new ArrayList<>();
         for (PortMode mode : inlet.carrying()) {
-            double[] rightIm = new double[mesh.count()];
-            inlet.addIncident(mode, rightIm);
-            double[] re = new double[mesh.count()];
-            double[] im = rightIm.clone();
-            factor.solve(re, im);
-            residual = Math.max(residual, residual(rightIm, re, im));
-            reflected.add(amplitudes(inlet, mode, re, im));
-            transmitted.add(amplitudes(outlet, null, re, im));
+            double[][] x = solution(solver, mode);
+            reflected.add(amplitudes(inlet, mode, x));
+            transmitted.add(amplitudes(outlet, null, x));
+            if (meanSquare.size() < rooms.size()) {
+                WaveField field = new WaveField(mesh, x[0], x[1]);
+                rooms.forEach(room -> meanSquare.add(field.meanSquare(room)));
+            }
         }
         return new WaveAnswer(
                 frequency,
@@ -74,31 +86,29 @@ final class WaveSystem {
                 reflected,
                 transmitted,
                 outlet.area() / inlet.area(),
-                residual,
+                meanSquare,
+                solver.worst(),
                 mesh.count());
     }
 
-    private static List<Complex> amplitudes(PortModes port, PortMode incident, double[] re, double[] im) {
+    WaveField field(long mostBytes, Runnable pause) {
+        SafeSolver solver = new SafeSolver(plan, elements, mesh.count(), mostBytes, pause);
+        double[][] x = solution(solver, inlet.carrying().get(0));
+        return new WaveField(mesh, x[0], x[1]);
+    }
+
+    private double[][] solution(SafeSolver solver, PortMode incident) {
+        double[] rightIm = new double[mesh.count()];
+        inlet.addIncident(incident, rightIm);
+        return solver.solve(new double[mesh.count()], rightIm);
+    }
+
+    private static List<Complex> amplitudes(PortModes port, PortMode incident, double[][] x) {
         List<Complex> out = new ArrayList<>();
         for (PortMode mode : port.carrying()) {
-            Complex all = port.amplitude(mode, re, im);
+            Complex all = port.amplitude(mode, x[0], x[1]);
             out.add(mode.equals(incident) ? all.plus(new Complex(-1, 0)) : all);
         }
         return out;
-    }
-
-    private double residual(double[] rightIm, double[] re, double[] im) {
-        double[] leftRe = new double[re.length];
-        double[] leftIm = rightIm.clone();
-        elements.forEach(e -> e.subtractProduct(re, im, leftRe, leftIm));
-        return Math.sqrt((squares(leftRe) + squares(leftIm)) / squares(rightIm));
-    }
-
-    private static double squares(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value * value;
-        }
-        return sum;
     }
 }

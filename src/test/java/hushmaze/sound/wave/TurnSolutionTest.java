@@ -28,9 +28,11 @@ class TurnSolutionTest {
         "0.9, 21.804, 0.9934",
     })
     void oneTurn(double khOverPi, double loss, double reflected) {
-        WaveAnswer answer = new WaveSolver(Spaces.turn(WIDTH)).solve(hertz(khOverPi));
-        assertThat(answer.transmissionLoss()).isCloseTo(loss, within(0.006));
-        assertThat(answer.reflectedPower(0)).isCloseTo(reflected, within(2e-4));
+        WaveAnswer fine = new WaveSolver(Spaces.turn(WIDTH), WaveAccuracy.FINE).solve(hertz(khOverPi));
+        assertThat(fine.transmissionLoss()).isCloseTo(loss, within(0.003));
+        assertThat(fine.reflectedPower(0)).isCloseTo(reflected, within(1e-4));
+        WaveAnswer standard = new WaveSolver(Spaces.turn(WIDTH)).solve(hertz(khOverPi));
+        assertThat(standard.transmissionLoss()).isCloseTo(loss, within(0.01));
     }
 
     @ParameterizedTest
@@ -48,7 +50,7 @@ class TurnSolutionTest {
     })
     void oneTurnWhereMoreModesCarry(double khOverPi, double loss) {
         WaveAnswer answer = new WaveSolver(Spaces.turn(WIDTH)).solve(hertz(khOverPi));
-        assertThat(answer.transmissionLoss()).isCloseTo(loss, within(0.02));
+        assertThat(answer.transmissionLoss()).isCloseTo(loss, within(0.03));
     }
 
     @ParameterizedTest
