@@ -20,7 +20,7 @@ import java.util.List;
  * (A-weighted urban traffic noise) in dB.
  *
  * <p>Source: ISO 717-1; reference curve, rule and both spectra from memory. The worked example of its annex C (as read in a
- * public transcription of table C.1) gives the same curve, deviations, number and terms.
+ * public copy of table C.1) gives the same curve, deviations, number and terms.
  *
  * <p>Range: third octaves. Octaves are interpolated first, which the standard does not do; the rating then says so.
  *

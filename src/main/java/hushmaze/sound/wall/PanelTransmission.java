@@ -28,7 +28,7 @@ import java.util.List;
  * first mode alone, loss factor 0.05 with the edges, radiating as a small source. {@link BoxWalls} raises a notice.
  *
  * <p>Accuracy: 4 dB. Against twelve sheets measured in octaves (<i>Engineering Noise Control</i>, table 7.6, as read in a
- * public transcription: chipboard, plywood, plasterboard, hardwood, glass) the mean deviation is 0.2 dB, the root mean square
+ * public copy: chipboard, plywood, plasterboard, hardwood, glass) the mean deviation is 0.2 dB, the root mean square
  * 3.7 dB, the largest 11 dB (6 mm plywood at 125 Hz, better than computed). 6 mm fibreboard was measured at Rw 28 (abstract of
  * a paper on wood composites); this gives 24 at 750 kg/m³.
  *

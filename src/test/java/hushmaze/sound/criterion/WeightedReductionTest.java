@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Validation of the weighted ratings against the standard's worked example and a second spectrum; properties. */
 class WeightedReductionTest {
     /**
-     * ISO 717-1, annex C, table C.1, as read in a public transcription: third octaves 100 Hz to 3150 Hz. Printed there: R_w
+     * ISO 717-1, annex C, table C.1, as read in a public copy: third octaves 100 Hz to 3150 Hz. Printed there: R_w
      * (C; C_tr) = 30 (-2; -3) dB, sum of unfavourable deviations 31.8 dB, the largest 8.5 dB at 3150 Hz.
      */
     private static final double[] ANNEX_C = {

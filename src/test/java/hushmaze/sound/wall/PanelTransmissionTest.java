@@ -106,7 +106,7 @@ class PanelTransmissionTest {
 
     /**
      * Sheets measured in octaves 63 Hz to 8 kHz, Engineering Noise Control (2017), table 7.6, as read in a public
-     * transcription; an x where the table has none. Masses as printed; the modulus is chosen for the printed products fc·h of
+     * copy; an x where the table has none. Masses as printed; the modulus is chosen for the printed products fc·h of
      * Architectural Acoustics, table 9.1 (chipboard 23, plywood 20, gypsum 38, glass 12.7 m/s; hardwood as plywood), loss
      * factors 0.02, plasterboard 0.03, from memory.
      */
