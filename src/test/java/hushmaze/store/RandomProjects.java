@@ -9,6 +9,8 @@ import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
 import hushmaze.project.DuctRun;
+import hushmaze.project.Envelope;
+import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.MouthPosition;
@@ -21,6 +23,7 @@ import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Room;
 import hushmaze.project.SharedDuct;
+import hushmaze.project.SlitMouth;
 import hushmaze.project.Space;
 import hushmaze.project.Stock;
 import hushmaze.project.Target;
@@ -86,7 +89,34 @@ final class RandomProjects {
                 between(-30, 60),
                 between(-400, 4000),
                 maybe(this::levels),
-                target());
+                target(),
+                maybe(this::envelope));
+    }
+
+    private Envelope envelope() {
+        List<EnvelopeElement> elements = new ArrayList<>();
+        elements.add(element(EnvelopeElement.Kind.SURFACE));
+        elements.addAll(list(0, 3, () -> element(choice(EnvelopeElement.Kind.values()))));
+        Spectrum outside = maybe(this::levels);
+        return new Envelope(elements, outside, outside == null ? maybe(() -> text(400)) : text(400));
+    }
+
+    private EnvelopeElement element(EnvelopeElement.Kind kind) {
+        boolean surface = kind == EnvelopeElement.Kind.SURFACE;
+        boolean gap = kind == EnvelopeElement.Kind.GAP;
+        Spectrum loss = maybe(() -> Spectrum.of(choice(BandSet.values()), i -> between(-10, 120)));
+        return new EnvelopeElement(
+                text(80),
+                kind,
+                1 + random.nextInt(1000),
+                surface ? Double.valueOf(between(1e-4, 1000)) : null,
+                loss,
+                !gap && loss == null ? Double.valueOf(between(0, 120)) : null,
+                gap ? Double.valueOf(between(1e-6, 0.1)) : null,
+                gap ? Double.valueOf(between(0.001, 200)) : null,
+                gap ? Double.valueOf(between(0.001, 2)) : null,
+                gap ? choice(SlitMouth.values()) : null,
+                text(400));
     }
 
     private Target target() {
