@@ -1,11 +1,11 @@
 package hushmaze.assess;
 
-import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.BoxLoss;
 import hushmaze.sound.PathMethods;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** The bands of one path, put together from its losses and levels. */
 final class BandRows {
@@ -21,47 +21,43 @@ final class BandRows {
     }
 
     List<BandResult> thirds() {
-        PathMethods methods = loss.methods();
-        Spectrum quick = methods.quickLoss();
-        List<BandResult> rows = new ArrayList<>();
-        for (int i = 0; i < BandSet.THIRD_OCTAVE.size(); i++) {
-            rows.add(row(
-                    BandSet.THIRD_OCTAVE,
-                    i,
-                    methods.estimateLoss().value(i),
-                    quick == null ? null : Double.valueOf(quick.value(i)),
-                    methods.waveLoss(i),
-                    loss.path().likely().value(i),
-                    loss.walls().likely().value(i),
-                    loss.thirds().low().value(i),
-                    loss.thirds().likely().value(i),
-                    loss.thirds().high().value(i),
-                    level.value(i)));
-        }
-        return rows;
+        return rows(need.noiseThirds(), need.allowedThirds(), level, 1, s -> s);
     }
 
     List<BandResult> octaves() {
+        return rows(need.noiseOctaves(), need.allowedOctaves(), level.levelsInOctaves(), 3, s -> inOctaves(need, s));
+    }
+
+    /**
+     * The rows of one set of bands.
+     *
+     * @param levels at the microphone
+     * @param thirds how many third octaves a band has; its wave solution needs them all
+     * @param inBands a loss in third octaves turned into these bands
+     */
+    private List<BandResult> rows(
+            Spectrum noise, Spectrum allowed, Spectrum levels, int thirds, UnaryOperator<Spectrum> inBands) {
         PathMethods methods = loss.methods();
-        Spectrum estimate = octaves(methods.estimateLoss());
-        Spectrum quick = methods.quickLoss() == null ? null : octaves(methods.quickLoss());
-        // Bands without a wave solution are filled here and left out below.
-        Spectrum wave = octaves(methods.best());
-        Spectrum path = octaves(loss.path().likely());
-        Spectrum walls = octaves(loss.walls().likely());
-        Spectrum low = octaves(loss.thirds().low());
-        Spectrum likely = octaves(loss.thirds().likely());
-        Spectrum high = octaves(loss.thirds().high());
-        Spectrum levels = level.levelsInOctaves();
+        Spectrum estimate = inBands.apply(methods.estimateLoss());
+        Spectrum quick = methods.quickLoss() == null ? null : inBands.apply(methods.quickLoss());
+        // Bands without a wave solution have another method's figure here and are left out below.
+        Spectrum wave = inBands.apply(methods.best());
+        Spectrum path = inBands.apply(loss.path().likely());
+        Spectrum walls = inBands.apply(loss.walls().likely());
+        Spectrum low = inBands.apply(loss.thirds().low());
+        Spectrum likely = inBands.apply(loss.thirds().likely());
+        Spectrum high = inBands.apply(loss.thirds().high());
         List<BandResult> rows = new ArrayList<>();
-        for (int i = 0; i < BandSet.OCTAVE.size(); i++) {
-            Double solved = methods.waveLoss(3 * i + 2) == null ? null : Double.valueOf(wave.value(i));
-            rows.add(row(
-                    BandSet.OCTAVE,
-                    i,
+        for (int i = 0; i < noise.size(); i++) {
+            boolean solved = methods.waveLoss(thirds * i + thirds - 1) != null;
+            rows.add(new BandResult(
+                    noise.bands().bands().get(i),
+                    noise.value(i),
+                    allowed.value(i),
+                    Math.max(0, noise.value(i) - allowed.value(i)),
                     estimate.value(i),
                     quick == null ? null : Double.valueOf(quick.value(i)),
-                    solved,
+                    solved ? Double.valueOf(wave.value(i)) : null,
                     path.value(i),
                     walls.value(i),
                     low.value(i),
@@ -70,42 +66,6 @@ final class BandRows {
                     levels.value(i)));
         }
         return rows;
-    }
-
-    private BandResult row(
-            BandSet bands,
-            int i,
-            double estimate,
-            Double quick,
-            Double wave,
-            double path,
-            double walls,
-            double low,
-            double likely,
-            double high,
-            double atMicrophone) {
-        boolean octave = bands == BandSet.OCTAVE;
-        double noise = (octave ? need.noiseOctaves() : need.noiseThirds()).value(i);
-        double allowed = (octave ? need.allowedOctaves() : need.allowedThirds()).value(i);
-        double needed = Math.max(0, noise - allowed);
-        return new BandResult(
-                bands.bands().get(i),
-                noise,
-                allowed,
-                needed,
-                estimate,
-                quick,
-                wave,
-                path,
-                walls,
-                low,
-                likely,
-                high,
-                atMicrophone);
-    }
-
-    private Spectrum octaves(Spectrum lossThirds) {
-        return inOctaves(need, lossThirds);
     }
 
     /** Loss per octave for a path's own noise. */

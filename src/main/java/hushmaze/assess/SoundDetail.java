@@ -37,15 +37,6 @@ public record SoundDetail(
         notices = List.copyOf(notices);
     }
 
-    /** The way that is loudest in a third octave. */
-    public SoundRoute.Kind loudest(int third) {
-        SoundRoute loudest = routes.get(0);
-        for (SoundRoute route : routes) {
-            loudest = route.level().value(third) > loudest.level().value(third) ? route : loudest;
-        }
-        return loudest.kind();
-    }
-
     /** The way that is loudest in an octave. */
     public SoundRoute.Kind loudestInOctave(int octave) {
         SoundRoute loudest = routes.get(0);

@@ -19,6 +19,7 @@ import hushmaze.sound.criterion.WeightedReduction;
 import hushmaze.sound.section.WaveResult;
 import hushmaze.sound.wall.BoxWalls;
 import hushmaze.sound.wall.ElementDifference;
+import hushmaze.sound.wall.WallChoices;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,17 +46,11 @@ public final class SoundJudge {
      * What comes through one box.
      *
      * @param detail what is behind the figures
-     * @param level at the microphone, pessimistic edge, third octaves, dB
      * @param thirds bands
      * @param octaves bands
      * @param quiet verdict
      */
-    record PathSound(
-            SoundDetail detail,
-            Spectrum level,
-            List<BandResult> thirds,
-            List<BandResult> octaves,
-            PathResult.Quiet quiet) {}
+    record PathSound(SoundDetail detail, List<BandResult> thirds, List<BandResult> octaves, PathResult.Quiet quiet) {}
 
     /**
      * Margin of a box to the target at the pessimistic edge, dB; negative infinity if nothing is left for the path. Without
@@ -63,14 +58,15 @@ public final class SoundJudge {
      *
      * @param path which path
      * @param solid of its box
+     * @param flow air through it
      * @param quick how much of the quick wave; with it the margin is mostly less
      */
-    public double margin(int path, Solid solid, PathCalculator.Quick quick) {
+    public double margin(int path, Solid solid, PathAir flow, PathCalculator.Quick quick) {
         VentPath vent = project.paths().get(path);
         NoiseNeed need = needs.get(path);
         PathMethods methods = paths.methods(solid, vent.brief().opening(), quick, null);
-        BoxLoss loss = BoxLoss.of(solid, vent.brief().opening(), methods, air.soundSpeed());
-        PathLevel level = PathLevel.of(project.room(), vent, solid, AirJudge.air(vent, solid, air), loss, air);
+        BoxLoss loss = BoxLoss.of(walls(vent, solid), methods);
+        PathLevel level = PathLevel.of(project.room(), vent, solid, flow, loss, air);
         return margin(need, level.total(need.noiseThirds(), loss.thirds().low()));
     }
 
@@ -88,28 +84,27 @@ public final class SoundJudge {
         Brief brief = vent.brief();
         NoiseNeed need = needs.get(path);
         PathMethods methods = paths.methods(solid, brief.opening(), quick, wave);
-        BoxLoss loss = BoxLoss.of(solid, brief.opening(), methods, air.soundSpeed());
+        BoxWalls walls = walls(vent, solid);
+        BoxLoss loss = BoxLoss.of(walls, methods);
         PathLevel brought = PathLevel.of(project.room(), vent, solid, flow, loss, air);
         Spectrum level = brought.total(need.noiseThirds(), loss.thirds().low());
-        List<BandResult> thirds = new BandRows(need, loss, level).thirds();
-        List<BandResult> octaves = new BandRows(need, loss, level).octaves();
+        BandRows rows = new BandRows(need, loss, level);
+        List<BandResult> octaves = rows.octaves();
         PathResult.Quiet quiet = quiet(need, loss, level, octaves);
-        return new PathSound(detail(need, vent, solid, loss, brought, quiet.margin()), level, thirds, octaves, quiet);
+        return new PathSound(detail(need, vent, walls, loss, brought, quiet.margin()), rows.thirds(), octaves, quiet);
     }
 
     private SoundDetail detail(
-            NoiseNeed need, VentPath vent, Solid solid, BoxLoss loss, PathLevel level, double margin) {
+            NoiseNeed need, VentPath vent, BoxWalls walls, BoxLoss loss, PathLevel level, double margin) {
         List<Notice> notices = new ArrayList<>(level.flow().notices());
-        BoxWalls.of(solid, vent.brief().opening(), air.soundSpeed())
-                .resonance(loss.lowWalls(), loss.path().low())
-                .ifPresent(notices::add);
+        walls.resonance(loss.lowWalls(), loss.path().low()).ifPresent(notices::add);
         Spectrum difference = ElementDifference.ofBox(
                 loss.thirds().likely(), vent.brief().opening().area());
         return new SoundDetail(
                 loss,
                 level.routes(need.noiseThirds()),
                 level.flow(),
-                improvements(need, vent, solid, loss, level, margin),
+                improvements(need, walls, loss, level, margin),
                 LossReason.of(loss),
                 WeightedReduction.of(difference),
                 SoundTransmissionClass.of(difference),
@@ -118,8 +113,8 @@ public final class SoundJudge {
     }
 
     private List<Improvement> improvements(
-            NoiseNeed need, VentPath vent, Solid solid, BoxLoss loss, PathLevel level, double margin) {
-        var choices = loss.choices(solid, vent.brief().opening(), air.soundSpeed());
+            NoiseNeed need, BoxWalls walls, BoxLoss loss, PathLevel level, double margin) {
+        WallChoices choices = loss.choices(walls);
         List<Improvement> improvements = new ArrayList<>();
         for (Improvement.Kind kind : Improvement.Kind.values()) {
             Spectrum low = loss.lowWith(
@@ -134,6 +129,10 @@ public final class SoundJudge {
             }
         }
         return improvements;
+    }
+
+    private BoxWalls walls(VentPath vent, Solid solid) {
+        return BoxWalls.of(solid, vent.brief().opening(), air.soundSpeed());
     }
 
     private double margin(NoiseNeed need, Spectrum level) {

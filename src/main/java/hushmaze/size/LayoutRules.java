@@ -77,7 +77,8 @@ public final class LayoutRules {
         double bestMargin = 0;
         for (int i = 0; i < Math.min(CONFIRMED, ranked.size()) && !(best != null && bestMargin >= 0); i++) {
             progress.check((double) i / CONFIRMED, "confirming boxes");
-            double margin = sound.margin(path, ranked.get(i).solid(), Quick.PLAIN);
+            double margin =
+                    sound.margin(path, ranked.get(i).solid(), ranked.get(i).flow(), Quick.PLAIN);
             if (best == null || margin > bestMargin) {
                 best = ranked.get(i);
                 bestMargin = margin;
@@ -92,7 +93,7 @@ public final class LayoutRules {
         for (int i = 0; i < candidates.size(); i++) {
             progress.check((double) i / candidates.size(), "judging boxes");
             Candidate candidate = candidates.get(i);
-            all.add(new Ranked(candidate, sound.margin(path, candidate.solid(), Quick.NONE)));
+            all.add(new Ranked(candidate, sound.margin(path, candidate.solid(), candidate.flow(), Quick.NONE)));
         }
         all.sort(LayoutRules::compare);
         return all.stream().map(Ranked::candidate).toList();
@@ -112,7 +113,7 @@ public final class LayoutRules {
                 : Double.compare(a.candidate().mass(), b.candidate().mass());
     }
 
-    private record Candidate(Box box, Solid solid, double mass) {}
+    private record Candidate(Box box, Solid solid, PathAir flow, double mass) {}
 
     /** Boxes of the grid that keep every limit but the sound; no more than asked for. */
     private List<Candidate> candidates(VentPath path, Brief brief, int most, Progress progress) {
@@ -134,7 +135,7 @@ public final class LayoutRules {
             }
             PathAir flow = AirJudge.air(asked, solid.get(), air);
             if (AirJudge.verdict(brief, flow).ok()) {
-                kept.add(new Candidate(box, solid.get(), mass));
+                kept.add(new Candidate(box, solid.get(), flow, mass));
             }
         }
         return kept;

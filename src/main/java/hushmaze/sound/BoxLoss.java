@@ -1,10 +1,8 @@
 package hushmaze.sound;
 
-import hushmaze.project.Opening;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
 import hushmaze.quantity.Spectrum;
-import hushmaze.solid.Solid;
 import hushmaze.sound.wall.BoxWalls;
 import hushmaze.sound.wall.BoxWalls.Edge;
 import hushmaze.sound.wall.WallChoices;
@@ -32,19 +30,17 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
     private static final double SMALL = 1;
 
     /**
-     * The loss of a box over an opening.
+     * The loss of a box.
      *
-     * @param solid of the box
-     * @param opening the bare opening
+     * @param boards walls of the box
      * @param methods the path by every method that was run
-     * @param soundSpeed m/s
      */
-    public static BoxLoss of(Solid solid, Opening opening, PathMethods methods, double soundSpeed) {
+    public static BoxLoss of(BoxWalls boards, PathMethods methods) {
         LossRange path = methods.range();
-        BoxWalls boards = BoxWalls.of(solid, opening, soundSpeed);
-        WallRoute low = boards.route(levels(methods, path.low()), Edge.LOW);
-        WallRoute likely = boards.route(methods.levels(), Edge.LIKELY);
-        WallRoute high = boards.route(levels(methods, path.high()), Edge.HIGH);
+        List<Spectrum> inside = methods.levels();
+        WallRoute low = boards.route(levels(inside, path.likely(), path.low()), Edge.LOW);
+        WallRoute likely = boards.route(inside, Edge.LIKELY);
+        WallRoute high = boards.route(levels(inside, path.likely(), path.high()), Edge.HIGH);
         LossRange walls = new LossRange(low.loss(), likely.loss(), high.loss());
         LossRange thirds = new LossRange(
                 together(path.low(), low.loss()),
@@ -53,9 +49,9 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
         return new BoxLoss(methods, path, walls, low, thirds);
     }
 
-    /** What one more layer and tight joints would make of the pessimistic edge. */
-    public WallChoices choices(Solid solid, Opening opening, double soundSpeed) {
-        return BoxWalls.of(solid, opening, soundSpeed).choices(levels(methods, path.low()), Edge.LOW);
+    /** What one more layer and tight joints would make of the pessimistic edge of these walls. */
+    public WallChoices choices(BoxWalls boards) {
+        return boards.choices(levels(methods.levels(), path.likely(), path.low()), Edge.LOW);
     }
 
     /** Pessimistic edge of the whole box with another route through its walls, third octaves, dB. */
@@ -63,10 +59,9 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
         return together(path.low(), other.loss());
     }
 
-    /** Sound in every pass when the path loses this instead of the likely figure. */
-    private static List<Spectrum> levels(PathMethods methods, Spectrum loss) {
-        Spectrum likely = methods.best();
-        return methods.levels().stream()
+    /** Sound in every pass when the path loses something else than likely. */
+    private static List<Spectrum> levels(List<Spectrum> inside, Spectrum likely, Spectrum loss) {
+        return inside.stream()
                 .map(level -> Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
                     double ratio = likely.value(i) < SMALL ? 1 : Math.max(0, loss.value(i) / likely.value(i));
                     // A level above that of the incident wave is a standing wave, which no lining less takes away.

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.air.AirState;
 import hushmaze.air.PathAir;
 import hushmaze.air.PathLosses;
+import hushmaze.assess.AirJudge;
 import hushmaze.assess.BoxFit;
+import hushmaze.assess.SoundJudge;
 import hushmaze.assess.TestRooms;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
@@ -20,6 +22,7 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.PlacementProof;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.PathCalculator.Quick;
 import hushmaze.work.Progress;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -140,12 +143,16 @@ class LayoutRulesTest {
         Proposal tight = new LayoutRules(project).propose(0, Progress.NONE);
         Proposal roomy = propose(TestRooms.brief(75, null, new Space(1.4, 1.0, 0.5), Opening.Beyond.INDOORS));
         assertThat(tight.quietEnough()).isFalse();
-        var judge = new hushmaze.assess.SoundJudge(project);
-        double before = judge.margin(
-                0, SolidBuilder.build(tight.box().orElseThrow()), hushmaze.sound.PathCalculator.Quick.NONE);
-        double after = judge.margin(
-                0, SolidBuilder.build(roomy.box().orElseThrow()), hushmaze.sound.PathCalculator.Quick.NONE);
+        SoundJudge judge = new SoundJudge(project);
+        double before = margin(judge, project, tight.box().orElseThrow());
+        double after = margin(judge, project, roomy.box().orElseThrow());
         assertThat(after).isGreaterThan(before);
+    }
+
+    private static double margin(SoundJudge judge, Project project, Box box) {
+        Solid solid = SolidBuilder.build(box);
+        PathAir flow = AirJudge.air(project.paths().get(0), solid, AirState.of(project.room()));
+        return judge.margin(0, solid, flow, Quick.NONE);
     }
 
     @Test

@@ -16,10 +16,10 @@ import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.RandomBoxes;
-import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.PathCalculator.Quick;
 import hushmaze.sound.criterion.SoundTransmissionClass;
+import hushmaze.sound.wall.BoxWalls;
 import hushmaze.sound.wall.WallChoices;
 import org.junit.jupiter.api.Test;
 
@@ -52,8 +52,7 @@ class BoxLossTest {
     @Test
     void oneMoreLayerAndTightJointsAreNeverWorseThanSayingNothingOfThem() {
         BoxLoss loss = of(maze(3), Opening.Kind.WALL_OPENING);
-        WallChoices choices =
-                loss.choices(SolidBuilder.build(maze(3)), opening(Opening.Kind.WALL_OPENING), SOUND_SPEED);
+        WallChoices choices = loss.choices(walls(maze(3), Opening.Kind.WALL_OPENING));
         for (int band = 0; band < 24; band++) {
             assertThat(choices.now().loss().value(band))
                     .isCloseTo(loss.walls().low().value(band), within(1e-9));
@@ -147,7 +146,11 @@ class BoxLossTest {
     }
 
     private static BoxLoss of(Box box, Opening.Kind kind, Quick quick) {
-        Solid solid = SolidBuilder.build(box);
-        return BoxLoss.of(solid, opening(kind), PATHS.methods(solid, opening(kind), quick, null), SOUND_SPEED);
+        PathMethods methods = PATHS.methods(SolidBuilder.build(box), opening(kind), quick, null);
+        return BoxLoss.of(walls(box, kind), methods);
+    }
+
+    private static BoxWalls walls(Box box, Opening.Kind kind) {
+        return BoxWalls.of(SolidBuilder.build(box), opening(kind), SOUND_SPEED);
     }
 }

@@ -83,7 +83,7 @@ public abstract class PathMethodContract {
     void reversedItIsTheSame() {
         for (Box box : drawn(11)) {
             Spectrum there = of(box);
-            Spectrum back = of(reversed(box));
+            Spectrum back = of(SampleBoxes.exchanged(box));
             for (int i = 0; i < bands(); i++) {
                 assertThat(back.value(i)).as(at(box, i)).isCloseTo(there.value(i), within(exactness()));
             }
@@ -208,24 +208,6 @@ public abstract class PathMethodContract {
 
     private static Liner liner(double thickness, double flowResistivity) {
         return new Liner("liner", thickness, 48, flowResistivity, flowResistivity, flowResistivity, 0.0009, INVENTED);
-    }
-
-    /** The same box with its ports exchanged, which is the box seen from its other end. */
-    private static Box reversed(Box box) {
-        return new Box(
-                box.form(),
-                box.passes(),
-                box.clearWidth(),
-                box.clearHeight(),
-                box.clearLength(),
-                box.turnGap(),
-                box.shell(),
-                box.baffleBoard(),
-                box.baffleLayers(),
-                box.liner(),
-                box.linedFaces(),
-                box.roomPort(),
-                box.openingPort());
     }
 
     /** One pass between ports of its own section. */

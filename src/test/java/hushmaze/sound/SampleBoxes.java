@@ -51,6 +51,24 @@ public final class SampleBoxes {
                 Box.Form.OFFSET_CHAMBER, 1, 0.5, 0.4, 0.9, 0, List.of(board()), board(), 1, liner, faces, port, port);
     }
 
+    /** The same box with its ports exchanged, which is the box seen from its other end. */
+    public static Box exchanged(Box box) {
+        return new Box(
+                box.form(),
+                box.passes(),
+                box.clearWidth(),
+                box.clearHeight(),
+                box.clearLength(),
+                box.turnGap(),
+                box.shell(),
+                box.baffleBoard(),
+                box.baffleLayers(),
+                box.liner(),
+                box.linedFaces(),
+                box.roomPort(),
+                box.openingPort());
+    }
+
     /** An opening of a given kind, 100 mm by 300 mm. */
     public static Opening opening(Opening.Kind kind) {
         return new Opening(kind, Opening.Surface.WALL, Opening.Beyond.INDOORS, 0.1, 0.3);

@@ -12,6 +12,7 @@ import hushmaze.solid.RandomBoxes;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.SampleBoxes;
 import hushmaze.sound.porous.MikiLiner;
 import hushmaze.sound.wave.LinerMedium;
 import hushmaze.sound.wave.WaveBlock;
@@ -96,7 +97,7 @@ class SolidSpaceTest {
     @MethodSource("boxes")
     void exchangedPortsGiveTheSameSpaceTurnedRound(Box box) {
         Solid solid = SolidBuilder.build(box);
-        Solid turned = SolidBuilder.build(exchanged(box));
+        Solid turned = SolidBuilder.build(SampleBoxes.exchanged(box));
         boolean half = box.passes() % 2 == 1;
         Random random = new Random(7);
         for (int kind = 0; kind < 2; kind++) {
@@ -119,23 +120,6 @@ class SolidSpaceTest {
 
     private static WaveSpace[] spaces(Solid solid) {
         return new WaveSpace[] {SolidSpace.full(solid, LINER, C), SolidSpace.flat(solid, LINER, C)};
-    }
-
-    private static Box exchanged(Box box) {
-        return new Box(
-                box.form(),
-                box.passes(),
-                box.clearWidth(),
-                box.clearHeight(),
-                box.clearLength(),
-                box.turnGap(),
-                box.shell(),
-                box.baffleBoard(),
-                box.baffleLayers(),
-                box.liner(),
-                box.linedFaces(),
-                box.roomPort(),
-                box.openingPort());
     }
 
     private static Optional<WaveBlock> at(WaveSpace space, double x, double y, double z) {
