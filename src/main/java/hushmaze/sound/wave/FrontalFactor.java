@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class FrontalFactor {
     /** Columns eliminated together. */
-    private static final int BLOCK = 8;
+    private static final int BLOCK = 16;
     /** Steps of this size take so long that the caller's pause comes in between. */
     private static final int LARGE = 200;
 
