@@ -1,16 +1,23 @@
 package hushmaze.sound.wave;
 
+import hushmaze.quantity.InvalidValue;
 import hushmaze.sound.porous.Complex;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Cells, functions and unknowns of a space at one frequency. */
 final class WaveMesh {
     /** Widths that differ by less are the same when matrices are shared, m. */
     private static final double SAME_WIDTH = 1e-10;
+
+    /** Most unknowns of one system. */
+    static final int MOST_UNKNOWNS = 400_000;
+    /** Most products of functions in the box around a space, rigid ground counted too. */
+    private static final int MOST_FUNCTIONS = 40_000_000;
 
     /** A cell: its interval on each axis, its medium, and its weight. */
     record Cell(int[] at, int medium, double weight) {}
@@ -47,6 +54,10 @@ final class WaveMesh {
             double[] shortest = new ShortestWaves(blocks, sizes, axis).inSlabs();
             cuts[axis] = new AxisCuts(blocks, edges, axis, shortest, accuracy);
         }
+        double functions = (double) cuts[0].grid.size() * cuts[1].grid.size() * cuts[2].grid.size();
+        if (functions > MOST_FUNCTIONS) {
+            throw tooMany(String.format(Locale.ROOT, "%.0f with those of rigid ground", functions), MOST_FUNCTIONS);
+        }
         collect(blocks);
         numbers = new UnknownNumbers(blocks, cuts);
         Map<Key, CellMatrix> known = new HashMap<>();
@@ -59,7 +70,12 @@ final class WaveMesh {
         }
     }
 
+    private static InvalidValue tooMany(String given, int most) {
+        return new InvalidValue("unknowns", given, "at most " + most, "");
+    }
+
     private void collect(BlockGrid blocks) {
+        long least = 0;
         for (int x = 0; x < cuts[0].grid.intervals(); x++) {
             for (int y = 0; y < cuts[1].grid.intervals(); y++) {
                 for (int z = 0; z < cuts[2].grid.intervals(); z++) {
@@ -68,10 +84,26 @@ final class WaveMesh {
                     int bz = cuts[2].blockInterval[z];
                     if (blocks.reached(bx, by, bz)) {
                         cells.add(new Cell(new int[] {x, y, z}, blocks.medium(bx, by, bz), blocks.height(bx, by, bz)));
+                        least += least(cells.get(cells.size() - 1));
+                        if (least > MOST_UNKNOWNS) {
+                            throw tooMany("more", MOST_UNKNOWNS);
+                        }
                     }
                 }
             }
         }
+    }
+
+    /** Unknowns that a cell adds at least: those of its low sides. */
+    private long least(Cell cell) {
+        long functions = 1;
+        long inner = 1;
+        for (int a = 0; a < 3; a++) {
+            IntervalBasis basis = basis(cell, a);
+            functions *= basis.inner + basis.hats / 2;
+            inner *= basis.inner;
+        }
+        return functions - inner;
     }
 
     private IntervalBasis basis(Cell cell, int axis) {

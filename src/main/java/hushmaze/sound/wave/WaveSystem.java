@@ -1,6 +1,5 @@
 package hushmaze.sound.wave;
 
-import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Cuboid;
 import hushmaze.sound.porous.Complex;
 import java.util.ArrayList;
@@ -8,9 +7,6 @@ import java.util.List;
 
 /** The equations of a space at one frequency, and their solutions. */
 final class WaveSystem {
-    /** Most unknowns of one system. */
-    static final int MOST_UNKNOWNS = 400_000;
-
     private static final int BYTES = 16;
 
     final WaveMesh mesh;
@@ -38,7 +34,6 @@ final class WaveSystem {
         this.frequency = frequency;
         double k = 2 * Math.PI * frequency / soundSpeed;
         mesh = new WaveMesh(blocks, edges, k, frequency, accuracy, pause);
-        InvalidValue.within("unknowns", mesh.count(), 1, MOST_UNKNOWNS);
         inlet = new PortModes(blocks.inlet, mesh, k);
         outlet = new PortModes(blocks.outlet, mesh, k);
         pause.run();
