@@ -119,12 +119,12 @@ public final class SlitRoots {
     private void complete(SlitMedia media, int each) {
         int wanted = each;
         for (int i = 0; i < TRIES; i++) {
+            for (RootSet set : sets) {
+                set.complete(wanted);
+            }
             counted++;
             if (isComplete(media)) {
                 return;
-            }
-            for (RootSet set : sets) {
-                set.complete(wanted);
             }
             // A mode that decays little may be of high order: look further out.
             wanted += each / 3 + 2;

@@ -29,6 +29,8 @@ final class SectionModes {
     /** Made when first asked for: only passes need it. */
     private volatile double[][] products;
 
+    private volatile double[] firsts;
+
     private final boolean complete;
 
     SectionModes(SlitSection section, SlitMedia[] media, double soundSpeed) {
@@ -88,6 +90,19 @@ final class SectionModes {
                 all[f] = TurnTable.interleaved(at(f, carried(f), 1).products());
             }
             products = all;
+        }
+        return all;
+    }
+
+    /** Mean of |u|² over the air for the first mode at every frequency, at a height of 1 m. */
+    double[] firsts() {
+        double[] all = firsts;
+        if (all == null) {
+            all = new double[media.length];
+            for (int f = 0; f < all.length; f++) {
+                all[f] = products()[f][0];
+            }
+            firsts = all;
         }
         return all;
     }

@@ -13,6 +13,33 @@ final class Small {
         System.arraycopy(from, 0, to, 0, n);
     }
 
+    static void clear(double[] v, int n) {
+        Arrays.fill(v, 0, n, 0);
+    }
+
+    /** b = e a with e a diagonal. */
+    static void scaledVector(double[] a, double[] e, double[] b, int m) {
+        for (int j = 0; j < 2 * m; j += 2) {
+            b[j] = a[j] * e[j] - a[j + 1] * e[j + 1];
+            b[j + 1] = a[j] * e[j + 1] + a[j + 1] * e[j];
+        }
+    }
+
+    /** y += a x with a the block of m by m out of a matrix with so many columns. */
+    static void addVector(double[] a, int columns, int row, int column, double[] x, double[] y, int m) {
+        for (int i = 0; i < m; i++) {
+            double re = y[2 * i];
+            double im = y[2 * i + 1];
+            int at = 2 * ((row + i) * columns + column);
+            for (int j = 0; j < 2 * m; j += 2) {
+                re += a[at + j] * x[j] - a[at + j + 1] * x[j + 1];
+                im += a[at + j] * x[j + 1] + a[at + j + 1] * x[j];
+            }
+            y[2 * i] = re;
+            y[2 * i + 1] = im;
+        }
+    }
+
     /** A block of m by m out of a matrix with so many columns. */
     static void block(double[] from, int columns, int row, int column, double[] to, int m) {
         for (int i = 0; i < m; i++) {

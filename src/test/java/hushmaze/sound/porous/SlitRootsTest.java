@@ -80,6 +80,27 @@ class SlitRootsTest {
         }
     }
 
+    /** Followed from frequency to frequency or found afresh: the same set, to the twelfth mode. */
+    @Test
+    void followingTheModesLosesNone() {
+        for (SlitSection section : new SlitSection[] {
+            new SlitSection(0.046, 0.132, 0.046), new SlitSection(0, 0.178, 0.046), new SlitSection(0.02, 0.06, 0.05)
+        }) {
+            SlitRoots followed = new SlitRoots(section);
+            for (int i = 0; i < 115; i++) {
+                double f = 50 * Math.pow(10, i / 50.0);
+                SlitMedia media = SlitMedia.of(new MikiLiner(20500), f, C);
+                SlitRoots.Mode[] found = followed.find(media, 24, i % 5 == 2);
+                SlitRoots.Mode[] afresh = new SlitRoots(section).find(media, 24, true);
+                for (int mode = 0; mode < 12 && i % 5 == 2; mode++) {
+                    assertThat(found[mode].axial().im())
+                            .as("%s, %s Hz, mode %s", section, f, mode)
+                            .isCloseTo(afresh[mode].axial().im(), within(1e-6));
+                }
+            }
+        }
+    }
+
     /** A slit with one lined wall is half a slit of twice the width with both. */
     @Test
     void oneLinedWallIsHalfASlit() {

@@ -1,0 +1,88 @@
+package hushmaze.sound.quick;
+
+import static hushmaze.sound.quick.TestPaths.SOUND_SPEED;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.project.Box;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
+import hushmaze.solid.Solid;
+import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.SampleBoxes;
+import hushmaze.sound.porous.LinerModel;
+import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.section.SolidSpace;
+import hushmaze.sound.wave.WaveSolver;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Validation of the quick wave against the wave solution of the flat section, a method of its own (finite elements), at single
+ * frequencies: mazes and a chamber, ports in ends and sides, lower than the pass or not.
+ */
+class QuickWaveAgainstWaveTest {
+    private static final double[] FREQUENCIES = {63, 125, 250, 400, 630, 1000, 1600};
+    private static final double DEEPEST = 120;
+
+    @Test
+    void boxesWithLinedFoldPlane() {
+        Port whole = new Port(PortFace.END, 0.1, 0.3, 0);
+        Port low = new Port(PortFace.END, 0.08, 0.2, 0);
+        Port side = new Port(PortFace.SIDE, 0.12, 0.25, 0);
+        Port away = new Port(PortFace.SIDE, 0.09, 0.3, 0.04);
+        LinedFaces walls = new LinedFaces(true, false, true, false);
+        List<Box> boxes = new ArrayList<>();
+        boxes.add(box(1, LinedFaces.FOLD_PLANE, whole, low));
+        boxes.add(box(2, LinedFaces.FOLD_PLANE, whole, side));
+        boxes.add(box(3, LinedFaces.FOLD_PLANE, away, whole));
+        boxes.add(box(3, walls, side, low));
+        boxes.add(box(4, new LinedFaces(false, true, false, false), low, away));
+        boxes.add(SampleBoxes.maze(2, 0.5, null, LinedFaces.NONE, 1));
+        for (Box box : boxes) {
+            compare(box);
+        }
+    }
+
+    /** Many modes travel in a chamber, and their echoes are sharp. */
+    @Test
+    void chamber() {
+        Box sample = SampleBoxes.chamber(SampleBoxes.liner(0.05));
+        compare(new Box(
+                sample.form(),
+                1,
+                sample.clearWidth(),
+                sample.clearHeight(),
+                sample.clearLength(),
+                0,
+                sample.shell(),
+                sample.baffleBoard(),
+                1,
+                sample.liner(),
+                LinedFaces.FOLD_PLANE,
+                sample.openingPort(),
+                sample.roomPort()));
+    }
+
+    private static Box box(int passes, LinedFaces faces, Port in, Port out) {
+        return SampleBoxes.maze(passes, 0.6, SampleBoxes.liner(0.04), faces, 1, in, out);
+    }
+
+    private static void compare(Box box) {
+        Solid solid = SolidBuilder.build(box);
+        LinerModel liner = new MikiLiner(20000);
+        WaveSolver wave = new WaveSolver(SolidSpace.flat(solid, liner, SOUND_SPEED));
+        double[] quick = QuickWave.of(solid, liner, SOUND_SPEED).transmissionLoss();
+        for (double hz : FREQUENCIES) {
+            int f = TestPaths.nearest(hz);
+            double expected = wave.solve(QuickGrid.hz(f)).transmissionLoss();
+            if (expected < DEEPEST) {
+                assertThat(quick[f])
+                        .as("%s passes, %s, %s Hz", box.passes(), box.linedFaces(), hz)
+                        .isCloseTo(expected, within(0.3 + 0.01 * expected));
+            }
+        }
+    }
+}
