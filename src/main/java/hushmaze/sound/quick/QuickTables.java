@@ -13,12 +13,12 @@ import hushmaze.sound.porous.SlitSection;
  * kept. Safe for use by several threads.
  */
 public final class QuickTables {
-    /** How many of each are kept: together some hundred megabytes at most. */
-    private static final int SECTIONS = 120;
+    /** How many of each are kept, those asked for last; the wider the passes, the larger they are. */
+    private static final int SECTIONS = 100;
 
-    private static final int MOUTHS = 16;
-    private static final int TURNS = 150;
-    private static final int PORTS = 150;
+    private static final int MOUTHS = 12;
+    private static final int TURNS = 100;
+    private static final int PORTS = 80;
     /** Loss in the air, k² (1 - j loss), so that nothing resonates for ever; far below anything that can be heard. */
     private static final double LOSS = 1e-6;
 

@@ -109,10 +109,25 @@ public final class QuickWaveBench {
         });
         System.out.printf(
                 Locale.ROOT,
-                "search over %d boxes, tables made on the way: %.1f s, %.0f us a box%n",
+                "search over %d boxes, tables made on the way: %.1f s, %.0f us a box",
                 boxes,
                 total / 1000,
                 1000 * total / boxes);
+        double again = milliseconds(() -> {
+            for (Solid solid : solids) {
+                check += QuickWave.of(solid, tables).thirds().value(0);
+            }
+        });
+        Arrays.fill(solids, null);
+        System.gc();
+        Runtime runtime = Runtime.getRuntime();
+        double megabytes = (runtime.totalMemory() - runtime.freeMemory()) / 1e6;
+        System.out.printf(
+                Locale.ROOT,
+                "; once more %.0f us a box; memory then in use %.0f MB%n",
+                1000 * again / boxes,
+                megabytes);
+        check += tables.soundSpeed();
     }
 
     private static Box searched(Random random) {
