@@ -5,19 +5,23 @@ package hushmaze.sound.quick;
  * passes are lossy, and then cheaper than {@link ChainDirect} for more than two modes.
  */
 final class ChainSweep {
-    /** Echoes are left out when one more changes the power at the outlet by less than this part. */
-    private static final double SETTLED = 1e-3;
+    /** Echoes are left out when all that are still to come would change the waves at the outlet by less than this part. */
+    private static final double SETTLED = 1e-4;
 
     private static final int MOST_SWEEPS = 8;
+    /** Echoes that fall by less from one to the next are not swept up. */
+    private static final double SLOWEST = 0.4;
 
     private final ChainParts parts;
     private final ChainWaves waves;
     private final double[] coming;
+    private final double[] before;
 
     ChainSweep(ChainParts parts, ChainWaves waves) {
         this.parts = parts;
         this.waves = waves;
         coming = new double[2 * parts.most];
+        before = new double[2 * parts.most];
     }
 
     /** Whether the waves settled; if not they are not to be used. */
@@ -25,16 +29,26 @@ final class ChainSweep {
         for (double[] back : waves.back) {
             Small.clear(back, 2 * m);
         }
-        int last = parts.passes - 1;
-        double before = 0;
+        double[] leaving = waves.end[parts.passes - 1];
+        double lastStep = Double.POSITIVE_INFINITY;
         for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+            Small.copy(leaving, before, 2 * m);
             there(f, m);
-            double now = Small.form(parts.outlet.outgoing(f), parts.width(f), waves.end[last], m);
             back(f, m);
-            if (sweep > 1 && Math.abs(now - before) < SETTLED * now) {
+            if (sweep == 0) {
+                continue;
+            }
+            double step = Small.distance(leaving, before, 2 * m);
+            double size = Small.size(leaving, 2 * m);
+            double rate = step / lastStep;
+            // a geometric series: what is still to come is step · rate / (1 - rate)
+            if (sweep > 1 && rate < SLOWEST && step * rate < SETTLED * (1 - rate) * size) {
                 return true;
             }
-            before = now;
+            if (sweep > 2 && rate >= SLOWEST) {
+                return false;
+            }
+            lastStep = step;
         }
         return false;
     }

@@ -17,6 +17,24 @@ final class Small {
         Arrays.fill(v, 0, n, 0);
     }
 
+    /** Length of a vector of so many real numbers. */
+    static double size(double[] v, int n) {
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += v[i] * v[i];
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** Length of the difference. */
+    static double distance(double[] v, double[] w, int n) {
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += (v[i] - w[i]) * (v[i] - w[i]);
+        }
+        return Math.sqrt(sum);
+    }
+
     /** b = e a with e a diagonal. */
     static void scaledVector(double[] a, double[] e, double[] b, int m) {
         for (int j = 0; j < 2 * m; j += 2) {
