@@ -1,5 +1,6 @@
 package hushmaze.sound.quick;
 
+import hushmaze.sound.porous.Complex;
 import hushmaze.sound.porous.SlitMedia;
 
 /**
@@ -87,8 +88,11 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
      * The same with the pass's first mode alone, among so many. Of the power P that enters all modes and the P1 that enters
      * the first one √(P P1) is taken to travel with it: two such ports in a row then pass as much as if every mode ran the
      * whole way on its own. No more goes out or back than comes in.
+     *
+     * @param carried how many modes the pass carries on
+     * @param chain axial wavenumber of the first mode in the plane of the fold, which differs a little from that across it, 1/m
      */
-    PortField onlyFirst(int carried) {
+    PortField onlyFirst(int carried, Complex chain) {
         int open = entry.columns;
         CMatrix one = new CMatrix(carried, open);
         double out = 0;
@@ -105,8 +109,12 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
             out += gain * gain * first * passAxial.re[0] / ductAxial.re[d];
         }
         double held = out > 1 ? 1 / Math.sqrt(out) : 1;
+        // the same power by the other wavenumber
+        Complex ratio = new Complex(passAxial.re[0], passAxial.im[0]).dividedBy(chain);
+        Complex scale = ratio.sqrt().times(held);
         for (int d = 0; d < open; d++) {
-            one.set(0, d, held * one.re[d], held * one.im[d]);
+            Complex scaled = new Complex(one.re[d], one.im[d]).times(scale);
+            one.set(0, d, scaled.re(), scaled.im());
         }
         double size = Math.hypot(reflection.re[0], reflection.im[0]);
         double room = Math.sqrt(Math.max(0, 1 - Math.min(1, out)));
@@ -115,7 +123,7 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
         back.set(0, 0, less * reflection.re[0], less * reflection.im[0]);
         CVector axial = new CVector(carried);
         for (int i = 0; i < carried; i++) {
-            axial.set(i, passAxial.re[0], passAxial.im[0]);
+            axial.set(i, chain.re(), chain.im());
         }
         return new PortField(one, back, ductAxial, axial);
     }

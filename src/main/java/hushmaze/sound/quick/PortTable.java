@@ -122,6 +122,7 @@ final class PortTable {
     private FieldAt broad() {
         double lining = shape.fluids().broadLiner();
         SectionModes flat = tables.section(shape.pass(), Fluids.PLAIN);
+        SectionModes chain = tables.section(shape.pass(), shape.fluids());
         SlitMedia[] plain = tables.media(Fluids.PLAIN);
         SlitMedia[] media = new SlitMedia[plain.length];
         for (int f = 0; f < media.length; f++) {
@@ -139,7 +140,7 @@ final class PortTable {
             ModeSet mouth = under.at(f, n + 1, width).shifted(-lining);
             ModeSet d = duct.at(f, Math.max(FEWEST_IN_DUCT, duct.enough(f, MOST)), shape.across());
             PortField all = PortField.side(d, mouth, pass, shape.stub(), shape.endLiner(), media[f], n);
-            return all.onlyFirst(flat.carried(f));
+            return all.onlyFirst(flat.carried(f), chain.mode(f, 0).axial());
         };
     }
 
