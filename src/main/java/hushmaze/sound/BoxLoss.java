@@ -16,7 +16,7 @@ import java.util.List;
  * in the other any more. For losses of 10 dB and more this is the plain sum.
  *
  * <p>The range of the path is {@link PathMethods#range}, that of the walls {@link BoxWalls}. How far the sound inside has
- * fallen by each pass is taken from the quick wave; at the edges it falls in the same ratio as the path's loss is less or
+ * fallen by each pass is taken from the best method that was run; at the edges it falls in the same ratio as the path's loss is less or
  * more than likely.
  *
  * @param methods the path by every method

@@ -8,6 +8,7 @@ import hushmaze.sound.section.WaveResult;
 import hushmaze.sound.wall.BoxWalls;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The path through a box by every method that was run, as insertion losses: what quick wave and wave solution give between
@@ -61,14 +62,16 @@ public record PathMethods(PathEstimate estimate, QuickResult quick, List<QuickRe
     }
 
     /**
-     * Range of the path: the least and the most that any method or liner says, the least less {@link #WORKMANSHIP}. The
+     * Range of the path: the least and the most that any method or liner says, the least less {@link #WORKMANSHIP}, and less what
+     * the flat section may hide. The
      * likely figure is the best one.
      */
     public LossRange range() {
         List<Spectrum> all = all();
         Spectrum low = Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double least = all.stream().mapToDouble(s -> s.value(i)).min().orElseThrow();
-            return least - WORKMANSHIP * Math.max(0, least);
+            double sure = least - (wave == null ? 0 : wave.doubt(i));
+            return sure - WORKMANSHIP * Math.max(0, sure);
         });
         Spectrum high = Spectrum.of(
                 BandSet.THIRD_OCTAVE,
@@ -76,9 +79,15 @@ public record PathMethods(PathEstimate estimate, QuickResult quick, List<QuickRe
         return new LossRange(low, best(), high);
     }
 
-    /** Sound in every pass over the wave that comes into the opening, third octaves, dB. */
+    /** Best figures there are for the sound in every pass over the wave that comes into the opening, third octaves, dB. */
     public List<Spectrum> levels() {
-        return quick == null ? BoxWalls.levels(estimate.legs()) : quick.passLevels();
+        List<Spectrum> levels = quick == null ? BoxWalls.levels(estimate.legs()) : quick.passLevels();
+        if (wave == null) {
+            return levels;
+        }
+        return IntStream.range(0, levels.size())
+                .mapToObj(pass -> wave.levelCompletedBy(pass, levels.get(pass)))
+                .toList();
     }
 
     private List<Spectrum> all() {

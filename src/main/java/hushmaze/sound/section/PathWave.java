@@ -3,46 +3,51 @@ package hushmaze.sound.section;
 import hushmaze.material.Liner;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
-import hushmaze.quantity.Energy;
 import hushmaze.quantity.InvalidValue;
+import hushmaze.solid.Cuboid;
+import hushmaze.solid.Pass;
 import hushmaze.solid.Solid;
 import hushmaze.sound.porous.LinerModel;
 import hushmaze.sound.porous.MikiLiner;
 import hushmaze.sound.wave.WaveAccuracy;
-import hushmaze.sound.wave.WaveAnswer;
+import hushmaze.sound.wave.WaveBands;
 import hushmaze.sound.wave.WaveSolver;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * Wave solution of the path of a box, third octave by third octave, 50 Hz to 5 kHz.
  *
  * <p>Every band is the mean transmitted energy at some frequencies, spread evenly over its logarithm. A box that its flat
- * section cannot show, with a port through a broad face, is computed in all three directions up to the 400 Hz band; everything
- * else by the flat section.
+ * section cannot show, with a port through a broad face or with lined broad faces, is computed in all three directions up to
+ * the 800 Hz band, and further as long as that does not take too long: a box of one pass up to about 1.6 kHz. Everything
+ * else is of the flat section.
  *
- * <p>Cost of a box of four passes: 0.01 s of processor time a frequency by the flat section at low frequencies, 0.2 s at 5
- * kHz; in three directions from 0.1 s at 63 Hz to some seconds at 800 Hz.
+ * <p>Cost of a box of four passes on two processors: about 1 s by the flat section; in three directions 1 to 6 s up to 800 Hz.
  */
 public final class PathWave {
     /** Number of bands, 50 Hz to 5 kHz. */
     public static final int BANDS = 21;
-    /**
-     * Bands that are computed in three directions for a box that needs it, 50 to 400 Hz: above, the walls of most boxes decide,
-     * and the time grows steeply.
-     */
-    public static final int FULL_BANDS = 10;
+    /** Bands that are always computed in three directions for a box that needs it, 50 to 800 Hz. */
+    public static final int FULL_BANDS = 13;
+
+    /** Most multiplications at one frequency for a band above: seconds. */
+    private static final double MOST_MULTIPLICATIONS = 2e9;
 
     /** Frequencies in a band, by the flat section and in three directions. */
     private static final int FLAT_SAMPLES = 5;
 
     private static final int FULL_SAMPLES = 3;
+    /** Share of the time that the bands in three directions take, where there are some; only for the progress. */
+    private static final double FULL_SHARE = 0.9;
+
     /** By the flat section: errors of some hundredths of a decibel. */
     private static final WaveAccuracy FLAT_ACCURACY = new WaveAccuracy(-1, -1);
-    /** In three directions: errors below 0.1 dB up to 800 Hz, at a hundredth of the standard's cost. */
-    static final WaveAccuracy FULL_ACCURACY = new WaveAccuracy(-2, -2);
+    /** In three directions: within 0.03 dB of one degree more for seven boxes up to 800 Hz. */
+    static final WaveAccuracy FULL_ACCURACY = new WaveAccuracy(-2, 0);
 
     private PathWave() {}
 
@@ -56,7 +61,25 @@ public final class PathWave {
      */
     public static WaveResult of(Solid solid, Liner liner, double soundSpeed, Progress progress) {
         LinerModel model = liner == null ? null : new MikiLiner(liner.flowResistivity());
-        return of(solid, model, soundSpeed, SolidSpace.needsFull(solid) ? FULL_BANDS : 0, progress);
+        return of(
+                solid,
+                model,
+                soundSpeed,
+                SolidSpace.needsFull(solid) ? fullBands(solid, model, soundSpeed) : 0,
+                progress);
+    }
+
+    /** Bands of a box that are computed in three directions: all that do not take too long. */
+    private static int fullBands(Solid solid, LinerModel liner, double soundSpeed) {
+        WaveSolver solver = new WaveSolver(SolidSpace.full(solid, liner, soundSpeed), FULL_ACCURACY);
+        int bands = FULL_BANDS;
+        while (bands < BANDS
+                && solver.multiplications(
+                                BandSet.THIRD_OCTAVE.bands().get(bands).upperHz())
+                        <= MOST_MULTIPLICATIONS) {
+            bands++;
+        }
+        return bands;
     }
 
     /**
@@ -70,47 +93,36 @@ public final class PathWave {
      */
     public static WaveResult of(Solid solid, LinerModel liner, double soundSpeed, int fullBands, Progress progress) {
         InvalidValue.within("fullBands", fullBands, 0, BANDS);
-        WaveSolver flat = new WaveSolver(SolidSpace.flat(solid, liner, soundSpeed), FLAT_ACCURACY);
-        WaveSolver full =
-                fullBands > 0 ? new WaveSolver(SolidSpace.full(solid, liner, soundSpeed), FULL_ACCURACY) : flat;
-        List<Double> plane = new ArrayList<>();
-        List<Double> equal = new ArrayList<>();
-        double residual = 0;
-        for (int i = 0; i < BANDS; i++) {
-            Band band = BandSet.THIRD_OCTAVE.bands().get(i);
-            double done = (double) i / BANDS;
-            List<WaveAnswer> answers = i < fullBands
-                    ? answers(full, samples(band, FULL_SAMPLES), done, progress)
-                    : answers(flat, samples(band, FLAT_SAMPLES), done, progress);
-            plane.add(mean(answers, WaveAnswer::transmissionLoss));
-            equal.add(mean(answers, WaveAnswer::transmissionLossAllModes));
-            for (WaveAnswer answer : answers) {
-                residual = Math.max(residual, answer.residual());
-            }
+        List<Band> bands = BandSet.THIRD_OCTAVE.bands().subList(0, BANDS);
+        List<Cuboid> passes = solid.passes().stream().map(Pass::clear).toList();
+        List<WaveBands> parts = new ArrayList<>();
+        double fullShare = fullBands == 0 ? 0 : FULL_SHARE;
+        if (fullBands > 0) {
+            WaveSolver full = new WaveSolver(SolidSpace.full(solid, liner, soundSpeed), FULL_ACCURACY, passes);
+            parts.add(WaveBands.of(full, bands.subList(0, fullBands), FULL_SAMPLES, within(progress, 0, fullShare)));
         }
-        return new WaveResult(plane, equal, fullBands, residual, SolidSpace.flatNotices(solid));
+        if (fullBands < BANDS) {
+            WaveSolver flat = new WaveSolver(SolidSpace.flat(solid, liner, soundSpeed), FLAT_ACCURACY, passes);
+            parts.add(WaveBands.of(
+                    flat, bands.subList(fullBands, BANDS), FLAT_SAMPLES, within(progress, fullShare, 1 - fullShare)));
+        }
+        return new WaveResult(
+                joined(parts, WaveBands::losses),
+                joined(parts, WaveBands::lossesAllModes),
+                IntStream.range(0, passes.size())
+                        .mapToObj(pass -> joined(parts, part -> part.levels().get(pass)))
+                        .toList(),
+                fullBands,
+                SolidSpace.hasBroadPort(solid),
+                parts.stream().mapToDouble(WaveBands::worstResidual).max().orElseThrow(),
+                SolidSpace.flatNotices(solid));
     }
 
-    private static List<WaveAnswer> answers(WaveSolver solver, double[] frequencies, double done, Progress progress) {
-        List<WaveAnswer> answers = new ArrayList<>();
-        for (double frequency : frequencies) {
-            progress.check(done + (double) answers.size() / frequencies.length / BANDS, "wave solution");
-            answers.add(solver.solve(frequency));
-        }
-        return answers;
+    private static Progress within(Progress progress, double start, double share) {
+        return (fraction, doing) -> progress.check(start + share * fraction, doing);
     }
 
-    private static double mean(List<WaveAnswer> answers, ToDoubleFunction<WaveAnswer> loss) {
-        return Energy.meanLoss(answers.stream().mapToDouble(loss).toArray());
-    }
-
-    /** Frequencies of a band, evenly over its logarithm, Hz. */
-    static double[] samples(Band band, int count) {
-        double[] samples = new double[count];
-        double ratio = band.upperHz() / band.lowerHz();
-        for (int i = 0; i < count; i++) {
-            samples[i] = band.lowerHz() * Math.pow(ratio, (i + 0.5) / count);
-        }
-        return samples;
+    private static List<Double> joined(List<WaveBands> parts, Function<WaveBands, List<Double>> part) {
+        return parts.stream().flatMap(p -> part.apply(p).stream()).toList();
     }
 }

@@ -94,8 +94,13 @@ public final class SolidSpace {
                 soundSpeed, true, blocks, duct(inlet.role(), inlet.hole()), duct(outlet.role(), outlet.hole())));
     }
 
-    /** Whether the flat section is a poor picture of a box: a port goes through a broad face. */
+    /** Whether the flat section is a poor picture of a box: a port goes through a broad face, or broad faces are lined. */
     public static boolean needsFull(Solid solid) {
+        return hasBroadPort(solid) || solid.passes().get(0).broadLiner() > 0;
+    }
+
+    /** Whether a port goes through a broad face, so that the flat section has another in its stead. */
+    public static boolean hasBroadPort(Solid solid) {
         return isBroad(solid.openingPort()) || isBroad(solid.roomPort());
     }
 

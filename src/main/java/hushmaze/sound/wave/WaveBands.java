@@ -7,6 +7,8 @@ import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Losses in bands: in each band the mean transmitted energy at some frequencies, spread evenly over its logarithm.
@@ -14,9 +16,16 @@ import java.util.List;
  * @param bands in the order asked for
  * @param losses for a plane wave that comes in, dB
  * @param lossesAllModes for equal energy in all inlet modes that carry sound, dB
+ * @param levels mean square pressure in each of the solver's rooms, over that of a plane wave coming in alone, dB: a list
+ *     for each room, with one figure for each band
  * @param answers of all frequencies, band by band, lowest first
  */
-public record WaveBands(List<Band> bands, List<Double> losses, List<Double> lossesAllModes, List<WaveAnswer> answers) {
+public record WaveBands(
+        List<Band> bands,
+        List<Double> losses,
+        List<Double> lossesAllModes,
+        List<List<Double>> levels,
+        List<WaveAnswer> answers) {
     /** Frequencies in a third octave, unless others are asked for. */
     public static final int PER_BAND = 5;
 
@@ -24,6 +33,7 @@ public record WaveBands(List<Band> bands, List<Double> losses, List<Double> loss
         bands = List.copyOf(bands);
         losses = List.copyOf(losses);
         lossesAllModes = List.copyOf(lossesAllModes);
+        levels = levels.stream().map(List::copyOf).toList();
         answers = List.copyOf(answers);
     }
 
@@ -40,17 +50,34 @@ public record WaveBands(List<Band> bands, List<Double> losses, List<Double> loss
                 .flatMapToDouble(band -> Arrays.stream(frequencies(band, perBand)))
                 .toArray();
         List<WaveAnswer> answers = solver.solve(frequencies, progress);
+        return new WaveBands(
+                bands,
+                losses(answers, perBand, WaveAnswer::transmissionLoss),
+                losses(answers, perBand, WaveAnswer::transmissionLossAllModes),
+                IntStream.range(0, solver.rooms())
+                        .mapToObj(room -> losses(
+                                        answers,
+                                        perBand,
+                                        a -> -Energy.db(a.meanSquare().get(room)))
+                                .stream()
+                                .map(loss -> -loss)
+                                .toList())
+                        .toList(),
+                answers);
+    }
+
+    /** Largest error of the equations over the right side, at any frequency. */
+    public double worstResidual() {
+        return answers.stream().mapToDouble(WaveAnswer::residual).max().orElse(0);
+    }
+
+    private static List<Double> losses(List<WaveAnswer> answers, int perBand, ToDoubleFunction<WaveAnswer> loss) {
         List<Double> losses = new ArrayList<>();
-        List<Double> lossesAllModes = new ArrayList<>();
-        for (int i = 0; i < bands.size(); i++) {
-            List<WaveAnswer> own = answers.subList(i * perBand, (i + 1) * perBand);
+        for (int i = 0; i < answers.size(); i += perBand) {
             losses.add(Energy.meanLoss(
-                    own.stream().mapToDouble(WaveAnswer::transmissionLoss).toArray()));
-            lossesAllModes.add(Energy.meanLoss(own.stream()
-                    .mapToDouble(WaveAnswer::transmissionLossAllModes)
-                    .toArray()));
+                    answers.subList(i, i + perBand).stream().mapToDouble(loss).toArray()));
         }
-        return new WaveBands(bands, losses, lossesAllModes, answers);
+        return losses;
     }
 
     /** Frequencies that stand for a band, Hz: the middles of equal parts of its logarithm. */

@@ -68,6 +68,22 @@ public final class WaveSolver {
         mostBytes = (long) (MEMORY_SHARE * Runtime.getRuntime().maxMemory());
     }
 
+    /** How many rooms there are whose mean square pressure every answer tells. */
+    public int rooms() {
+        return rooms.size();
+    }
+
+    /**
+     * Complex multiplications that the elimination at a frequency takes: a measure of its time that is the same on every
+     * machine. A processor does about 10⁹ a second.
+     *
+     * @param frequency Hz
+     * @throws InvalidValue if the frequency is out of range, or there are too many unknowns
+     */
+    public double multiplications(double frequency) {
+        return system(frequency, () -> {}).plan.multiplications;
+    }
+
     /**
      * What passes at a frequency.
      *

@@ -7,13 +7,14 @@ import hushmaze.project.LinedFaces;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.quantity.BandSet;
-import hushmaze.quantity.Energy;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.porous.MikiLiner;
 import hushmaze.sound.wave.WaveAccuracy;
+import hushmaze.sound.wave.WaveBands;
 import hushmaze.sound.wave.WaveSolver;
 import hushmaze.sound.wave.WaveSpace;
+import hushmaze.work.Progress;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -22,9 +23,13 @@ import java.util.Random;
  * Prints for twelve seeded boxes of usual sizes what the flat section and the solution in three directions give per third octave,
  * 63 to 800 Hz, and how far they are apart. Boxes 7 to 10 have lined broad faces and ports through them, 11 and 12 have
  * lined broad faces only.
+ *
+ * <p>With the argument "high" it does so for ten boxes of one pass with ports through bare broad faces, 1 to 1.6 kHz, all on
+ * both processors: what the flat section is worth where it stands in for them.
  */
 public final class SectionReport {
     private static final int BOXES = 12;
+    private static final int HIGH_BOXES = 10;
     private static final int BROAD_PORTS_FROM = 6;
     private static final int BROAD_PORTS_TO = 10;
     private static final int FIRST_BAND = 1;
@@ -36,19 +41,25 @@ public final class SectionReport {
 
     /** Prints the table. */
     public static void main(String[] args) {
+        boolean high = args.length > 0 && args[0].equals("high");
+        int first = high ? LAST_BAND + 1 : FIRST_BAND;
+        int last = high ? LAST_BAND + 3 : LAST_BAND;
         Random random = new Random(4);
         StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%-34s%-6s", "box", ""));
-        for (int band = FIRST_BAND; band <= LAST_BAND; band++) {
+        for (int band = first; band <= last; band++) {
             head.append(String.format(
                     Locale.ROOT, "%7s", BandSet.THIRD_OCTAVE.bands().get(band).label()));
         }
         System.out.println(head);
-        for (int i = 0; i < BOXES; i++) {
-            Solid solid =
-                    SolidBuilder.build(box(random, i >= BROAD_PORTS_FROM, i >= BROAD_PORTS_FROM && i < BROAD_PORTS_TO));
+        for (int i = 0; i < (high ? HIGH_BOXES : BOXES); i++) {
+            boolean broad = i >= BROAD_PORTS_FROM && i < BROAD_PORTS_TO;
+            Solid solid = SolidBuilder.build(
+                    high
+                            ? box(random, 1, false, true)
+                            : box(random, 2 + random.nextInt(3), i >= BROAD_PORTS_FROM, broad));
             MikiLiner liner = new MikiLiner(solid.box().liner().flowResistivity());
-            double[] flat = losses(SolidSpace.flat(solid, liner, SOUND_SPEED), WaveAccuracy.STANDARD);
-            double[] full = losses(SolidSpace.full(solid, liner, SOUND_SPEED), PathWave.FULL_ACCURACY);
+            double[] flat = losses(SolidSpace.flat(solid, liner, SOUND_SPEED), WaveAccuracy.STANDARD, first, last);
+            double[] full = losses(SolidSpace.full(solid, liner, SOUND_SPEED), PathWave.FULL_ACCURACY, first, last);
             print(i + 1 + " " + name(solid.box()), "flat", flat);
             print(ports(solid.box()), "full", full);
             double[] apart = new double[flat.length];
@@ -67,17 +78,16 @@ public final class SectionReport {
         System.out.println(line);
     }
 
-    private static double[] losses(WaveSpace space, WaveAccuracy accuracy) {
-        WaveSolver solver = new WaveSolver(space, accuracy);
-        double[] losses = new double[LAST_BAND - FIRST_BAND + 1];
-        for (int i = 0; i < losses.length; i++) {
-            double[] samples = PathWave.samples(BandSet.THIRD_OCTAVE.bands().get(FIRST_BAND + i), SAMPLES);
-            for (int k = 0; k < samples.length; k++) {
-                samples[k] = solver.solve(samples[k]).transmissionLoss();
-            }
-            losses[i] = Energy.meanLoss(samples);
-        }
-        return losses;
+    private static double[] losses(WaveSpace space, WaveAccuracy accuracy, int first, int last) {
+        return WaveBands.of(
+                        new WaveSolver(space, accuracy),
+                        BandSet.THIRD_OCTAVE.bands().subList(first, last + 1),
+                        SAMPLES,
+                        Progress.NONE)
+                .losses()
+                .stream()
+                .mapToDouble(loss -> loss)
+                .toArray();
     }
 
     private static String name(Box box) {
@@ -101,8 +111,7 @@ public final class SectionReport {
         return String.format(Locale.ROOT, "%s %.0fx%.0f", port.face(), 1000 * port.width(), 1000 * port.height());
     }
 
-    private static Box box(Random random, boolean allLined, boolean broad) {
-        int passes = 2 + random.nextInt(3);
+    private static Box box(Random random, int passes, boolean allLined, boolean broad) {
         double width = tens(random, 80, 150);
         double height = tens(random, 150, 350);
         double length = tens(random, 400, 900);
