@@ -9,7 +9,7 @@ import hushmaze.quantity.Unit;
  * How quiet the room shall be.
  *
  * @param kind which rating
- * @param number NC or NR number, or dB(A); absent for an own spectrum
+ * @param number NC, NR or RC number, or dB(A); absent for an own spectrum
  * @param spectrum own limit per band, dB; absent for the ratings
  * @param source where the wish is from
  */
@@ -21,6 +21,8 @@ public record Target(
         NC,
         /** Noise rating curve. */
         NR,
+        /** Room criterion curve. */
+        RC,
         /** A-weighted level. */
         DBA,
         /** A limit for every band. */
@@ -32,6 +34,7 @@ public record Target(
         switch (kind) {
             case NC -> InvalidValue.within("number", InvalidValue.present("number", number), 15, 70, Unit.NUMBER);
             case NR -> InvalidValue.within("number", InvalidValue.present("number", number), 0, 70, Unit.NUMBER);
+            case RC -> InvalidValue.within("number", InvalidValue.present("number", number), 10, 70, Unit.NUMBER);
             case DBA -> InvalidValue.within("number", InvalidValue.present("number", number), 10, 90, Unit.NUMBER);
             case SPECTRUM -> InvalidValue.present("spectrum", spectrum);
         }

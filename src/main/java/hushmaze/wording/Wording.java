@@ -16,6 +16,7 @@ import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
 import hushmaze.sound.criterion.CurveRating;
+import hushmaze.sound.criterion.RoomCriterion;
 import hushmaze.sound.criterion.SoundTransmissionClass;
 import hushmaze.sound.criterion.TargetMargin;
 import hushmaze.sound.criterion.WeightedReduction;
@@ -218,8 +219,18 @@ public final class Wording {
     }
 
     private String rating(Rating rating, Target target) {
-        String curve = target.kind() == Target.Kind.NR ? curve(rating.nr(), "NR", 0, 130) : nc(rating);
+        String curve = switch (target.kind()) {
+            case NR -> curve(rating.nr(), "NR", 0, 130);
+            case RC -> rc(rating.rc());
+            case NC, DBA, SPECTRUM -> nc(rating);
+        };
         return text("rating", curve, Amounts.number(rating.dbA(), 0));
+    }
+
+    private String rc(RoomCriterion.Rating rating) {
+        return rating.number().isEmpty()
+                ? text("curve.noRc")
+                : "RC " + Amounts.number(rating.number().getAsDouble(), 0) + "(" + rating.tag() + ")";
     }
 
     /** A noise criterion rating in a few words: "NC 18", "below NC 15". */

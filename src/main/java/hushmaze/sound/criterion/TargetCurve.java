@@ -6,7 +6,7 @@ import hushmaze.quantity.Spectrum;
 /**
  * A target as limits per band.
  *
- * <p>NC and NR: the octave limits are the curve. An own spectrum is taken as it is in its own bands. For dB(A) no shape is
+ * <p>NC, NR and RC: the octave limits are the curve, without the allowance that RC has for rumble and hiss. An own spectrum is taken as it is in its own bands. For dB(A) no shape is
  * given, so one is assumed: the noise rating curve, its number chosen so that its A-weighted octave total is the target
  * (below NR 0 the curves' formula is carried on).
  *
@@ -28,6 +28,7 @@ public record TargetCurve(Spectrum octaves, Spectrum thirds, boolean shapeAssume
         return switch (target.kind()) {
             case NC -> fromOctaves(NoiseCriterion.curve(target.number()), false);
             case NR -> fromOctaves(NoiseRating.curve(target.number()), false);
+            case RC -> fromOctaves(RoomCriterion.curve(target.number()), false);
             case DBA -> fromOctaves(shapeOf(target.number()), true);
             case SPECTRUM -> ofSpectrum(target.spectrum());
         };

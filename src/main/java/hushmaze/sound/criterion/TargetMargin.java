@@ -31,12 +31,6 @@ public record TargetMargin(double margin, Band governing, boolean whole, Spectru
         return least(thirds ? curve.thirds().minus(levels.levelsInThirds()) : octaves, octaves);
     }
 
-    /** The margin of levels to a curve in octaves, such as one of {@link RoomCriterion}. */
-    public static TargetMargin ofCurve(Spectrum levels, Spectrum curve) {
-        Spectrum octaves = curve.minus(levels.levelsInOctaves());
-        return least(octaves, octaves);
-    }
-
     /** Whether the limit is kept. */
     public boolean ok() {
         return margin >= -SLACK_DB;

@@ -36,7 +36,7 @@ class TargetMarginTest {
     @Test
     void rcMarginByHand() {
         // RC 45: 65, 60, 55, 50, 45, 40, 35, 30; the worked spectrum is 4 dB above it at 4 and 8 kHz.
-        TargetMargin margin = TargetMargin.ofCurve(WORKED, RoomCriterion.curve(45));
+        TargetMargin margin = TargetMargin.of(WORKED, new Target(Target.Kind.RC, 45.0, null, "test"));
         assertThat(margin.octaves().values()).containsExactly(4, 4, 1, 0, 1, -3, -4, -4);
         assertThat(margin.margin()).isEqualTo(-4);
         assertThat(margin.governing().nominalHz()).isEqualTo(4000);
@@ -74,7 +74,7 @@ class TargetMarginTest {
     @Test
     void silenceKeepsEveryLimit() {
         Spectrum silence = Spectrum.flat(BandSet.THIRD_OCTAVE, Double.NEGATIVE_INFINITY);
-        for (Target.Kind kind : new Target.Kind[] {Target.Kind.NC, Target.Kind.NR, Target.Kind.DBA}) {
+        for (Target.Kind kind : new Target.Kind[] {Target.Kind.NC, Target.Kind.NR, Target.Kind.RC, Target.Kind.DBA}) {
             TargetMargin margin = TargetMargin.of(silence, new Target(kind, 20.0, null, "test"));
             assertThat(margin.margin()).isEqualTo(Double.POSITIVE_INFINITY);
             assertThat(margin.ok()).isTrue();
