@@ -31,9 +31,10 @@ final class ChainDirect {
     void solve(int f, int m) {
         if (m == 1) {
             backwardsOne(f);
-        } else {
-            backwards(f, m);
+            forwardsOne();
+            return;
         }
+        backwards(f, m);
         Small.copy(through[0], waves.start[0], 2 * m);
         for (int i = 0; i < parts.passes; i++) {
             if (i > 0) {
@@ -66,7 +67,27 @@ final class ChainDirect {
         Small.solve(right, through[0], m, 1);
     }
 
-    /** The same for a single mode. */
+    private void forwardsOne() {
+        double er = 1;
+        double ei = 0;
+        for (int i = 0; i < parts.passes; i++) {
+            double[] t = through[i];
+            double sr = t[0] * er - t[1] * ei;
+            double si = t[0] * ei + t[1] * er;
+            double[] along = waves.along[i];
+            er = sr * along[0] - si * along[1];
+            ei = sr * along[1] + si * along[0];
+            waves.start[i][0] = sr;
+            waves.start[i][1] = si;
+            waves.end[i][0] = er;
+            waves.end[i][1] = ei;
+            double[] r = ends[i];
+            waves.back[i][0] = r[0] * er - r[1] * ei;
+            waves.back[i][1] = r[0] * ei + r[1] * er;
+        }
+    }
+
+    /** Reflections for a single mode. */
     private void backwardsOne(int f) {
         int width = parts.width(f);
         double rr = parts.outlet.reflection(f)[0];

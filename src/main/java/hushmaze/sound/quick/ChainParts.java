@@ -8,6 +8,8 @@ final class ChainParts {
     final PortTable outlet;
     final TurnTable[] turns;
     final SectionModes[] sections;
+    /** For each pass the first one of the same section and length. */
+    final int[] alike;
     /** Most modes that are carried at any frequency. */
     final int most;
 
@@ -27,6 +29,12 @@ final class ChainParts {
         for (int i = 0; i < turns.length; i++) {
             boolean same = i > 0 && plan.turns().get(i).equals(plan.turns().get(i - 1));
             turns[i] = same ? turns[i - 1] : tables.turn(plan.turns().get(i));
+        }
+        alike = new int[passes];
+        for (int i = 0; i < passes; i++) {
+            while (sections[alike[i]] != sections[i] || lengths[alike[i]] != lengths[i]) {
+                alike[i]++;
+            }
         }
         // all passes are equally wide
         most = sections[0].carried(QuickGrid.size() - 1);

@@ -8,6 +8,9 @@ final class ChainSweep {
     /** Echoes are left out when all that are still to come would change the waves at the outlet by less than this part. */
     private static final double SETTLED = 1e-4;
 
+    /** Of one echo only it is not known how the next ones fall: they are taken to be so many times as strong as it says. */
+    private static final double CAUTION = 4;
+
     private static final int MOST_SWEEPS = 8;
     /** Echoes that fall by less from one to the next are not swept up. */
     private static final double SLOWEST = 0.4;
@@ -26,23 +29,19 @@ final class ChainSweep {
 
     /** Whether the waves settled; if not they are not to be used. */
     boolean settles(int f, int m) {
-        for (double[] back : waves.back) {
-            Small.clear(back, 2 * m);
-        }
         double[] leaving = waves.end[parts.passes - 1];
-        double lastStep = Double.POSITIVE_INFINITY;
-        for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+        straightThrough(f, m);
+        double lastStep = Small.size(leaving, 2 * m);
+        for (int sweep = 1; sweep < MOST_SWEEPS; sweep++) {
             Small.copy(leaving, before, 2 * m);
-            there(f, m);
             back(f, m);
-            if (sweep == 0) {
-                continue;
-            }
+            there(f, m);
             double step = Small.distance(leaving, before, 2 * m);
             double size = Small.size(leaving, 2 * m);
             double rate = step / lastStep;
             // a geometric series: what is still to come is step · rate / (1 - rate)
-            if (sweep > 1 && rate < SLOWEST && step * rate < SETTLED * (1 - rate) * size) {
+            double caution = sweep == 1 ? CAUTION : 1;
+            if (rate < SLOWEST && step * rate * caution < SETTLED * (1 - rate) * size) {
                 return true;
             }
             if (sweep > 2 && rate >= SLOWEST) {
@@ -51,6 +50,21 @@ final class ChainSweep {
             lastStep = step;
         }
         return false;
+    }
+
+    /** The first sweep, while nothing comes back. */
+    private void straightThrough(int f, int m) {
+        int width = parts.width(f);
+        Small.copy(parts.inlet.entry(f), waves.start[0], 2 * m);
+        waves.carry(0, m);
+        for (int i = 1; i < parts.passes; i++) {
+            Small.clear(waves.start[i], 2 * m);
+            Small.addVector(parts.turns[i - 1].at(f), 2 * width, width, 0, waves.end[i - 1], waves.start[i], m);
+            waves.carry(i, m);
+        }
+        for (double[] back : waves.back) {
+            Small.clear(back, 2 * m);
+        }
     }
 
     private void there(int f, int m) {

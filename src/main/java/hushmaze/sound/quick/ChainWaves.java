@@ -22,11 +22,11 @@ final class ChainWaves {
     /** Sets exp(-jκL) of every pass. */
     void exponentials(ChainParts parts, int f, int m) {
         for (int i = 0; i < along.length; i++) {
-            double length = parts.lengths[i];
-            if (i > 0 && parts.sections[i] == parts.sections[i - 1] && length == parts.lengths[i - 1]) {
-                Small.copy(along[i - 1], along[i], 2 * m);
+            if (parts.alike[i] < i) {
+                Small.copy(along[parts.alike[i]], along[i], 2 * m);
                 continue;
             }
+            double length = parts.lengths[i];
             double[] k = parts.sections[i].axial(f);
             for (int j = 0; j < 2 * m; j += 2) {
                 double size = Math.exp(k[j + 1] * length);

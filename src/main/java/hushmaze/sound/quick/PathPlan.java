@@ -32,6 +32,8 @@ record PathPlan(
         double[] overlaps,
         Fluids fluids,
         double height) {
+    private static final double ROUNDING = 1e-9;
+
     static PathPlan of(Solid solid) {
         List<Pass> passes = solid.passes();
         Pass first = passes.get(0);
@@ -77,7 +79,9 @@ record PathPlan(
             double to = i == lengths.length - 1
                     ? plane(solid.roomPort(), pass, pass.forward())
                     : plane(solid.turns().get(i));
-            lengths[i] = pass.forward() ? to - from : from - to;
+            double length = pass.forward() ? to - from : from - to;
+            // equal passes to be seen as equal
+            lengths[i] = Math.rint(length / ROUNDING) * ROUNDING;
         }
         return lengths;
     }

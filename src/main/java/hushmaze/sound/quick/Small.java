@@ -45,6 +45,10 @@ final class Small {
 
     /** y += a x with a the block of m by m out of a matrix with so many columns. */
     static void addVector(double[] a, int columns, int row, int column, double[] x, double[] y, int m) {
+        if (m == 2) {
+            addVectorOfTwo(a, 2 * (row * columns + column), 2 * columns, x, y);
+            return;
+        }
         for (int i = 0; i < m; i++) {
             double re = y[2 * i];
             double im = y[2 * i + 1];
@@ -56,6 +60,18 @@ final class Small {
             y[2 * i] = re;
             y[2 * i + 1] = im;
         }
+    }
+
+    private static void addVectorOfTwo(double[] a, int at, int row, double[] x, double[] y) {
+        int next = at + row;
+        double pr = x[0];
+        double pi = x[1];
+        double qr = x[2];
+        double qi = x[3];
+        y[0] += a[at] * pr - a[at + 1] * pi + a[at + 2] * qr - a[at + 3] * qi;
+        y[1] += a[at] * pi + a[at + 1] * pr + a[at + 2] * qi + a[at + 3] * qr;
+        y[2] += a[next] * pr - a[next + 1] * pi + a[next + 2] * qr - a[next + 3] * qi;
+        y[3] += a[next] * pi + a[next + 1] * pr + a[next + 2] * qi + a[next + 3] * qr;
     }
 
     /** A block of m by m out of a matrix with so many columns. */
@@ -129,20 +145,20 @@ final class Small {
         }
     }
 
-    /** The real number v* g v of a Hermitian matrix with so many columns. */
+    /** The real number v* g v of a Hermitian matrix with so many columns; of g its upper half is read. */
     static double form(double[] g, int columns, double[] v, int m) {
         double sum = 0;
         for (int i = 0; i < m; i++) {
-            double re = 0;
-            double im = 0;
-            for (int j = 0; j < m; j++) {
-                int at = 2 * (i * columns + j);
-                re += g[at] * v[2 * j] - g[at + 1] * v[2 * j + 1];
-                im += g[at] * v[2 * j + 1] + g[at + 1] * v[2 * j];
+            int row = 2 * i * columns;
+            double re = g[row + 2 * i] * v[2 * i] / 2;
+            double im = g[row + 2 * i] * v[2 * i + 1] / 2;
+            for (int j = 2 * (i + 1); j < 2 * m; j += 2) {
+                re += g[row + j] * v[j] - g[row + j + 1] * v[j + 1];
+                im += g[row + j] * v[j + 1] + g[row + j + 1] * v[j];
             }
             sum += v[2 * i] * re + v[2 * i + 1] * im;
         }
-        return sum;
+        return 2 * sum;
     }
 
     /** Solves a x = b with b of m by columns; a is overwritten, b holds x after it. */
