@@ -79,28 +79,34 @@ final class Coupling {
         Overlap overlap = new Overlap();
         Wave va = new Wave();
         Wave vb = new Wave();
-        Wave ca = new Wave();
-        Wave cb = new Wave();
+        Wave[] ca = waves(count);
+        Wave[] cb = waves(count);
         double width = modes.high() - modes.low();
         for (int l = 0; l < modes.layers(); l++) {
             double from = modes.edge(l);
             double to = modes.edge(l + 1);
+            for (int s = 0; s < count; s++) {
+                cosine(s, width, from - modes.low(), ca[s]);
+                cosine(s, width, to - modes.low(), cb[s]);
+            }
             for (int m = 0; m < modes.count; m++) {
                 modes.at(m, l, from, va);
                 modes.at(m, l, to, vb);
                 for (int s = 0; s < count; s++) {
                     double q = s * Math.PI / width;
-                    double size = Math.sqrt((s == 0 ? 1 : 2) / width);
-                    double a = q * (from - modes.low());
-                    double b = q * (to - modes.low());
-                    ca.set(size * Math.cos(a), 0, -size * q * Math.sin(a), 0);
-                    cb.set(size * Math.cos(b), 0, -size * q * Math.sin(b), 0);
-                    overlap.product(modes.acrossRe(m, l), modes.acrossIm(m, l), va, vb, q * q, 0, ca, cb, to - from);
+                    overlap.product(
+                            modes.acrossRe(m, l), modes.acrossIm(m, l), va, vb, q * q, 0, ca[s], cb[s], to - from);
                     c.re[m * count + s] += overlap.re;
                     c.im[m * count + s] += overlap.im;
                 }
             }
         }
         return c;
+    }
+
+    private static void cosine(int s, double width, double y, Wave out) {
+        double q = s * Math.PI / width;
+        double size = Math.sqrt((s == 0 ? 1 : 2) / width);
+        out.set(size * Math.cos(q * y), 0, -size * q * Math.sin(q * y), 0);
     }
 }

@@ -87,7 +87,7 @@ record PathPlan(
     }
 
     /** Sizes to a hundredth of a millimetre, so that what differs by rounding only is looked up as the same. */
-    private static double tidy(double size) {
+    static double tidy(double size) {
         return Math.rint(size * 1e5) / 1e5;
     }
 

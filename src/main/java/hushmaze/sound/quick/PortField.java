@@ -48,6 +48,18 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
                 inside.part(0, 0, carried, open), reflection, head(duct.axial, open), head(pass.axial, carried));
     }
 
+    /** The same where the hole through the end's liner has the section of the pass. */
+    static PortField end(ModeSet duct, double depth, ModeSet pass, int carried) {
+        int open = propagating(duct);
+        Step step = Step.between(duct, pass);
+        CVector along = Fields.along(pass.axial, depth);
+        return new PortField(
+                step.forward().part(0, 0, pass.count, open).scaleRows(along).part(0, 0, carried, open),
+                Fields.before(step.backLarge(), along).part(0, 0, carried, carried),
+                head(duct.axial, open),
+                head(pass.axial, carried));
+    }
+
     /**
      * A port in the side of its pass.
      *

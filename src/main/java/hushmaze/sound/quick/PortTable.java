@@ -60,9 +60,9 @@ final class PortTable {
         SectionModes pass = tables.section(section, shape.fluids());
         SectionModes duct = tables.section(new SlitSection(0, shape.along(), 0), Fluids.PLAIN);
         SlitSection hole = new SlitSection(
-                Math.max(0, shape.offset() + section.low()),
+                PathPlan.tidy(Math.max(0, shape.offset() + section.low())),
                 shape.along(),
-                Math.max(0, section.width() + section.high() - shape.offset() - shape.along()));
+                PathPlan.tidy(Math.max(0, section.width() + section.high() - shape.offset() - shape.along())));
         SectionModes through = shape.endLiner() > 0
                 ? tables.section(hole, shape.fluids().inHole(shape.height(), shape.across()))
                 : null;
@@ -71,9 +71,13 @@ final class PortTable {
             int inDuct = (int) Math.ceil(n * shape.along() / section.total()) + 1;
             ModeSet d =
                     duct.at(f, Math.max(FEWEST_IN_DUCT, inDuct), shape.across()).shifted(shape.offset());
+            ModeSet p = pass.at(f, n, shape.height());
+            if (through == pass && shape.across() == shape.height()) {
+                return PortField.end(d, shape.endLiner(), p, pass.carried(f));
+            }
             ModeSet t =
                     through == null ? null : through.at(f, n, shape.across()).shifted(shape.offset());
-            return PortField.end(d, t, shape.endLiner(), pass.at(f, n, shape.height()), pass.carried(f));
+            return PortField.end(d, t, shape.endLiner(), p, pass.carried(f));
         };
     }
 
