@@ -73,6 +73,19 @@ final class CMatrix {
         return part;
     }
 
+    /** Some rows and columns. */
+    CMatrix chosen(int[] chosenRows, int[] chosenColumns) {
+        CMatrix part = new CMatrix(chosenRows.length, chosenColumns.length);
+        for (int i = 0; i < chosenRows.length; i++) {
+            for (int j = 0; j < chosenColumns.length; j++) {
+                int from = chosenRows[i] * columns + chosenColumns[j];
+                part.re[i * part.columns + j] = re[from];
+                part.im[i * part.columns + j] = im[from];
+            }
+        }
+        return part;
+    }
+
     CMatrix chosenRows(int[] chosen) {
         CMatrix part = new CMatrix(chosen.length, columns);
         for (int i = 0; i < chosen.length; i++) {

@@ -19,6 +19,14 @@ final class CVector {
         im[i] = valueIm;
     }
 
+    CVector chosen(int[] chosen) {
+        CVector part = new CVector(chosen.length);
+        for (int i = 0; i < chosen.length; i++) {
+            part.set(i, re[chosen[i]], im[chosen[i]]);
+        }
+        return part;
+    }
+
     CVector inverted() {
         CVector inverse = new CVector(size());
         for (int i = 0; i < size(); i++) {

@@ -13,33 +13,70 @@ final class Fields {
      * @param depth of the slab, m
      */
     static CMatrix end(ModeSet modes, double depth, SlitMedia media) {
+        return depth <= 0 ? CMatrix.identity(modes.count) : slab(modes, depth, media);
+    }
+
+    private static CMatrix slab(ModeSet modes, double depth, SlitMedia media) {
         int n = modes.count;
-        if (depth <= 0) {
-            return CMatrix.identity(n);
+        CMatrix c = Coupling.withSlab(modes, n);
+        CVector y = slabFlow(modes, depth, media);
+        CMatrix admittance = c.copy().scaleColumns(y).times(c.transposed());
+        return reflection(admittance, modes.axial);
+    }
+
+    /**
+     * The same for modes that are all symmetric or antisymmetric: none of one kind reflects into the other.
+     *
+     * @param ofKind which modes are of each kind, symmetric ones first
+     */
+    static CMatrix[] ends(ModeSet modes, double depth, SlitMedia media, int[][] ofKind) {
+        CMatrix c = depth <= 0 ? null : Coupling.withSlab(modes, modes.count);
+        CVector y = depth <= 0 ? null : slabFlow(modes, depth, media);
+        CMatrix[] ends = new CMatrix[ofKind.length];
+        for (int kind = 0; kind < ofKind.length; kind++) {
+            int[] rows = ofKind[kind];
+            if (c == null) {
+                ends[kind] = CMatrix.identity(rows.length);
+                continue;
+            }
+            int[] slabs = new int[(modes.count + 1 - kind) / 2];
+            for (int s = 0; s < slabs.length; s++) {
+                slabs[s] = 2 * s + kind;
+            }
+            CMatrix own = c.chosen(rows, slabs);
+            CMatrix admittance = own.copy().scaleColumns(y.chosen(slabs)).times(own.transposed());
+            ends[kind] = reflection(admittance, modes.axial.chosen(rows));
         }
-        int slabs = n;
-        CMatrix c = Coupling.withSlab(modes, slabs);
+        return ends;
+    }
+
+    /** Flow j h κ tan(κ e) / ρ into each mode of the slab. */
+    private static CVector slabFlow(ModeSet modes, double depth, SlitMedia media) {
+        int slabs = modes.count;
         double width = modes.high() - modes.low();
         CVector y = new CVector(slabs);
         Wave wave = new Wave();
         for (int s = 0; s < slabs; s++) {
             double across = s * Math.PI / width;
             Complex q = media.high().squared().plus(new Complex(-across * across, 0));
-            // j h κ tan(κ e) / ρ
             Complex tangent = wave.tangent(q, depth);
             Complex flow = tangent.times(q)
                     .times(new Complex(0, modes.height))
                     .dividedBy(media.high().density());
             y.set(s, flow.re(), flow.im());
         }
-        CMatrix admittance = c.copy().scaleColumns(y).times(c.transposed());
+        return y;
+    }
+
+    private static CMatrix reflection(CMatrix admittance, CVector axial) {
+        int n = axial.size();
         CMatrix difference = new CMatrix(n, n).add(admittance, -1);
         for (int i = 0; i < n; i++) {
             int at = i * n + i;
-            difference.re[at] += modes.axial.re[i];
-            difference.im[at] += modes.axial.im[i];
-            admittance.re[at] += modes.axial.re[i];
-            admittance.im[at] += modes.axial.im[i];
+            difference.re[at] += axial.re[i];
+            difference.im[at] += axial.im[i];
+            admittance.re[at] += axial.re[i];
+            admittance.im[at] += axial.im[i];
         }
         return admittance.solve(difference);
     }

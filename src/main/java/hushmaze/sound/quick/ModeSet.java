@@ -4,6 +4,8 @@ import hushmaze.sound.porous.Complex;
 import hushmaze.sound.porous.SlitMedia;
 import hushmaze.sound.porous.SlitRoots;
 import hushmaze.sound.porous.SlitSection;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The modes of a layered section at one frequency: axial wavenumbers and shapes u(y), scaled so that ∫ (h/ρ) u² dy = 1.
@@ -30,6 +32,7 @@ final class ModeSet {
     private final CVector values;
     private final CVector slopes;
     private final int airLayer;
+    private final int[] parities;
     /** Per mode: whether the air holds the values at its low and high face instead of value and slope at one. */
     private final boolean[] steep;
 
@@ -40,6 +43,7 @@ final class ModeSet {
         layers = o.layers;
         squared = o.squared;
         steep = o.steep;
+        parities = o.parities;
         this.edges = edges;
         this.fromTop = fromTop;
         this.values = values;
@@ -91,15 +95,31 @@ final class ModeSet {
         axial = new CVector(this.count);
         squared = new CVector(this.count);
         steep = new boolean[this.count];
+        parities = new int[this.count];
         values = new CVector(this.count * layers);
         slopes = new CVector(this.count * layers);
         for (int m = 0; m < this.count; m++) {
             Complex k = modes[m].axial();
             axial.set(m, k.re(), k.im());
             squared.set(m, modes[m].squared().re(), modes[m].squared().im());
-            shape(m, media, modes[m].parity());
+            parities[m] = modes[m].parity();
+            shape(m, media, parities[m]);
             scale(m);
         }
+    }
+
+    /** 1 for a mode that is its own mirror image about the middle of the section, -1 for one that is minus it, 0 for others. */
+    int parity(int mode) {
+        return parities[mode];
+    }
+
+    /** Whether every mode has a parity. */
+    boolean mirrorsItself() {
+        return Arrays.stream(parities).noneMatch(parity -> parity == 0);
+    }
+
+    int[] ofParity(int parity) {
+        return IntStream.range(0, count).filter(m -> parities[m] == parity).toArray();
     }
 
     double airLow() {

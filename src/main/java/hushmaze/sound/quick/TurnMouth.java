@@ -2,6 +2,7 @@ package hushmaze.sound.quick;
 
 import hushmaze.sound.porous.SlitMedia;
 import hushmaze.sound.porous.SlitSection;
+import java.util.Arrays;
 
 /**
  * Where two passes open side by side into the wide section beyond a baffle's tip, and the lined end of that section, over all
@@ -26,7 +27,7 @@ final class TurnMouth {
     }
 
     /**
-     * The field at one frequency.
+     * The field at one frequency, or the half of it that is symmetric or antisymmetric about the middle.
      *
      * @param back scattering of the passes' carried modes into each other, the wide section going on for ever
      * @param in amplitudes in the wide section for each carried mode
@@ -35,11 +36,22 @@ final class TurnMouth {
      * @param end reflection at the end, in its own plane
      * @param axial wavenumbers of the wide section, 1/m
      */
-    record At(CMatrix back, CMatrix in, CMatrix out, CMatrix wide, CMatrix end, CVector axial) {}
+    record Part(CMatrix back, CMatrix in, CMatrix out, CMatrix wide, CMatrix end, CVector axial) {}
+
+    /**
+     * The field at one frequency.
+     *
+     * @param parts the whole field; or its symmetric and its antisymmetric half, where a pass's modes stand for waves in both
+     *     passes at once, 1/√2 in each, in the second one as seen in a mirror
+     * @param parities of the carried modes of one pass, if there are halves
+     */
+    record At(Part[] parts, int[] parities) {}
 
     private final At[] fields = new At[QuickGrid.size()];
+    private final Shape shape;
 
     TurnMouth(Shape shape, QuickTables tables) {
+        this.shape = shape;
         SectionModes first = tables.section(shape.first(), shape.fluids());
         SectionModes second = tables.section(shape.second(), shape.fluids());
         SectionModes wide = tables.section(shape.wide(), shape.fluids());
@@ -50,8 +62,12 @@ final class TurnMouth {
             int n1 = first.enough(f, MOST_IN_PASS);
             int n2 = second.enough(f, MOST_IN_PASS);
             ModeSet a = first.at(f, n1, 1);
-            ModeSet b = second.at(f, n2, 1).shifted(shape.first().width() + shape.tip());
             ModeSet w = wide.at(f, (int) Math.ceil((n1 + n2) * ratio) + 1, 1);
+            if (first == second && a.mirrorsItself() && w.mirrorsItself()) {
+                fields[f] = halves(a, w, first.carried(f), media[f]);
+                continue;
+            }
+            ModeSet b = second.at(f, n2, 1).shifted(shape.first().width() + shape.tip());
             fields[f] = match(a, b, w, first.carried(f), Fields.end(w, shape.endLiner(), media[f]));
         }
     }
@@ -74,18 +90,41 @@ final class TurnMouth {
                     first ? a.axial.re[i] : b.axial.re[i - a.count],
                     first ? a.axial.im[i] : b.axial.im[i - a.count]);
         }
-        Step step = Step.between(h, axial, w.axial);
         int[] kept = new int[2 * carried];
         for (int i = 0; i < carried; i++) {
             kept[i] = i;
             kept[carried + i] = a.count + i;
         }
-        return new At(
-                step.backSmall().chosenRows(kept).transposed().chosenRows(kept).transposed(),
+        return new At(new Part[] {part(h, axial, w.axial, kept, end)}, null);
+    }
+
+    /** Equal passes: what is symmetric stays so, and half the coupling times √2 is that of both passes. */
+    private At halves(ModeSet a, ModeSet w, int carried, SlitMedia media) {
+        CMatrix h = Coupling.between(a, w);
+        int[][] ofKind = {w.ofParity(1), w.ofParity(-1)};
+        CMatrix[] ends = Fields.ends(w, shape.endLiner(), media, ofKind);
+        int[] all = new int[a.count];
+        Arrays.setAll(all, i -> i);
+        int[] kept = Arrays.copyOf(all, carried);
+        Part[] parts = new Part[2];
+        for (int kind = 0; kind < 2; kind++) {
+            CMatrix own = h.chosen(ofKind[kind], all);
+            CMatrix both = new CMatrix(own.rows, own.columns).add(own, Math.sqrt(2));
+            parts[kind] = part(both, a.axial, w.axial.chosen(ofKind[kind]), kept, ends[kind]);
+        }
+        int[] parities = new int[carried];
+        Arrays.setAll(parities, a::parity);
+        return new At(parts, parities);
+    }
+
+    private static Part part(CMatrix h, CVector small, CVector large, int[] kept, CMatrix end) {
+        Step step = Step.between(h, small, large);
+        return new Part(
+                step.backSmall().chosen(kept, kept),
                 step.forward().transposed().chosenRows(kept).transposed(),
                 step.backward().chosenRows(kept),
                 step.backLarge(),
                 end,
-                w.axial);
+                large);
     }
 }

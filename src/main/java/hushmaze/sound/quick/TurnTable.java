@@ -26,6 +26,32 @@ final class TurnTable {
     }
 
     private static CMatrix closed(TurnMouth.At mouth, double gap) {
+        CMatrix first = closed(mouth.parts()[0], gap);
+        return mouth.parts().length == 1 ? first : joined(first, closed(mouth.parts()[1], gap), mouth.parities());
+    }
+
+    /** Of a symmetric and an antisymmetric half: within a pass half their sum, across half their difference. */
+    private static CMatrix joined(CMatrix even, CMatrix odd, int[] parities) {
+        int n = parities.length;
+        CMatrix whole = new CMatrix(2 * n, 2 * n);
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                int at = i * n + j;
+                double sumRe = (even.re[at] + odd.re[at]) / 2;
+                double sumIm = (even.im[at] + odd.im[at]) / 2;
+                double acrossRe = (even.re[at] - odd.re[at]) / 2;
+                double acrossIm = (even.im[at] - odd.im[at]) / 2;
+                int both = parities[i] * parities[j];
+                whole.set(i, j, sumRe, sumIm);
+                whole.set(n + i, n + j, both * sumRe, both * sumIm);
+                whole.set(n + i, j, parities[i] * acrossRe, parities[i] * acrossIm);
+                whole.set(i, n + j, parities[j] * acrossRe, parities[j] * acrossIm);
+            }
+        }
+        return whole;
+    }
+
+    private static CMatrix closed(TurnMouth.Part mouth, double gap) {
         int alive = 1;
         while (alive < mouth.axial().size() && -mouth.axial().im[alive] * gap < DEAD) {
             alive++;
