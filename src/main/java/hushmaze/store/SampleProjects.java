@@ -9,7 +9,7 @@ public final class SampleProjects {
     /** The one that is opened first. */
     public static final String DEFAULT = "trio-cellar";
 
-    private static final List<String> NAMES = List.of(DEFAULT, "lesson-cabin", "drama-corner");
+    private static final List<String> NAMES = List.of(DEFAULT, "lesson-cabin", "drama-corner", "story-booth");
 
     private SampleProjects() {}
 

@@ -123,6 +123,6 @@ class SampleProjectsTest {
         assertThatThrownBy(() -> SampleProjects.read("attic"))
                 .isInstanceOf(InvalidValue.class)
                 .hasMessageContaining("\"attic\"")
-                .hasMessageContaining("trio-cellar, lesson-cabin, drama-corner");
+                .hasMessageContaining("trio-cellar, lesson-cabin, drama-corner, story-booth");
     }
 }

@@ -16,7 +16,7 @@ import javafx.util.StringConverter;
  * @param <T> what is chosen
  */
 final class ChoiceEntry<T> implements Entry {
-    private final ComboBox<T> box = new ComboBox<>();
+    private final ComboBox<T> box;
     private final EntryRow row;
     private final List<T> options;
     private final Supplier<T> shown;
@@ -24,7 +24,8 @@ final class ChoiceEntry<T> implements Entry {
     private boolean refreshing;
 
     /**
-     * @param key of its texts
+     * @param row its label and message
+     * @param box the control in that row
      * @param options to choose from
      * @param name of each in words
      * @param shown what the project has
@@ -32,14 +33,15 @@ final class ChoiceEntry<T> implements Entry {
      * @param take gives the choice to the project, and gives back why it was refused
      */
     ChoiceEntry(
-            String key,
-            boolean wide,
+            EntryRow row,
+            ComboBox<T> box,
             List<T> options,
             Function<T, String> name,
             Supplier<T> shown,
             BooleanSupplier there,
             Function<T, Optional<String>> take) {
-        this.row = new EntryRow(key, box, wide);
+        this.row = row;
+        this.box = box;
         this.options = List.copyOf(options);
         this.shown = shown;
         this.there = there;

@@ -3,10 +3,14 @@ package hushmaze.app.entry;
 import hushmaze.app.model.BandsText;
 import hushmaze.app.model.EditModel;
 import hushmaze.app.model.Field;
+import hushmaze.app.model.NumbersText;
+import hushmaze.app.model.Octaves;
 import hushmaze.app.model.Texts;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import javafx.scene.control.ComboBox;
 
 /** Makes the entries of fields. */
 final class Entries {
@@ -27,10 +31,16 @@ final class Entries {
     }
 
     private Entry typed(String name, boolean wide) {
+        return typed(name, name, wide);
+    }
+
+    /** A number or text whose words stand under another key than its name. */
+    Entry typed(String name, String key, boolean wide) {
         Field field = Field.of(name);
-        String label = Texts.of("entry." + name);
+        String label = Texts.of("entry." + key);
         return new TypedEntry(
                 edit,
+                key,
                 name,
                 wide,
                 () -> edit.shown(field),
@@ -42,31 +52,89 @@ final class Entries {
     Entry bands(String name) {
         BandsText bands = new BandsText(edit, Field.of(name));
         String label = Texts.of("entry." + name);
-        return new TypedEntry(edit, name, true, bands::shown, () -> true, text -> bands.enter(label, text));
+        return new TypedEntry(edit, name, name, true, bands::shown, () -> true, text -> bands.enter(label, text));
+    }
+
+    /** Plain numbers, as many as there are. */
+    Entry numbers(String name) {
+        Field field = Field.of(name);
+        NumbersText numbers = new NumbersText(edit, field);
+        String label = Texts.of("entry." + name);
+        return new TypedEntry(
+                edit, name, name, false, numbers::shown, () -> isThere(field), text -> numbers.enter(label, text));
+    }
+
+    /**
+     * Values of the octaves in a grid.
+     *
+     * @param source field that says where the values are from; null for none
+     * @param key of its texts
+     * @param id of the grid
+     * @param loss whether they are losses
+     */
+    Entry octaves(String name, String source, String key, String id, boolean loss) {
+        Field from = source == null ? null : Field.of(source);
+        return new OctaveGrid(edit, new Octaves(edit, Field.of(name), from, loss), key, id);
     }
 
     /** One of the values of an enumeration. */
     Entry choice(String name) {
-        Class<?> type = Field.of(name).type();
-        List<Enum<?>> options = Arrays.stream(type.getEnumConstants())
+        return choice(name, name);
+    }
+
+    /** One of the values of an enumeration, its words under another key than its name. */
+    Entry choice(String name, String key) {
+        Field field = Field.of(name);
+        String label = Texts.of("entry." + key);
+        List<Enum<?>> options = Arrays.stream(field.type().getEnumConstants())
                 .<Enum<?>>map(v -> (Enum<?>) v)
                 .toList();
-        return chosen(name, false, options, Texts::word);
+        return chosen(name, key, false, options, Texts::word, value -> edit.set(field, label, value));
+    }
+
+    /** One of the values of an enumeration, where leaving it out means one of them. */
+    <T extends Enum<T>> Entry choiceOr(String name, T leftOut) {
+        Field field = Field.of(name);
+        String label = Texts.of("entry." + name);
+        ComboBox<T> box = new ComboBox<>();
+        return new ChoiceEntry<>(
+                new EntryRow(name, name, box, false),
+                box,
+                Arrays.asList(leftOut.getDeclaringClass().getEnumConstants()),
+                Texts::word,
+                () -> field.get(edit.project(), edit.path()) == null
+                        ? leftOut
+                        : leftOut.getDeclaringClass().cast(field.get(edit.project(), edit.path())),
+                () -> isThere(field),
+                value -> edit.set(field, label, value));
     }
 
     /** One of the materials or texts that come with the program. */
-    @SuppressWarnings("unchecked")
     <T> Entry chosen(String name, boolean wide, List<T> options, Function<T, String> words) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + name);
+        return chosen(name, name, wide, options, words, value -> edit.set(field, label, value));
+    }
+
+    /** One of several, taken into the project in a way of its own. */
+    @SuppressWarnings("unchecked")
+    <T> Entry chosen(
+            String name,
+            String key,
+            boolean wide,
+            List<T> options,
+            Function<T, String> words,
+            Function<T, Optional<String>> take) {
+        Field field = Field.of(name);
+        ComboBox<T> box = new ComboBox<>();
         return new ChoiceEntry<>(
-                name,
-                wide,
+                new EntryRow(key, name, box, wide),
+                box,
                 options,
                 words,
                 () -> (T) field.get(edit.project(), edit.path()),
                 () -> isThere(field),
-                value -> edit.set(field, label, value));
+                take);
     }
 
     /** Yes or no. */

@@ -2,7 +2,9 @@ package hushmaze.app.entry;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.EditModel;
+import hushmaze.app.model.PathsModel;
 import hushmaze.app.model.Texts;
+import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Target;
 import hushmaze.store.NoisePreset;
@@ -22,6 +24,8 @@ public final class EntryColumn extends VBox {
     private final EditModel edit;
     private final Entries make;
     private final Presets presets;
+    private final ExtraEntries extra;
+    private final PathsModel paths;
     private final Accordion groups = new Accordion();
     private final List<Entry> entries = new ArrayList<>();
 
@@ -29,6 +33,8 @@ public final class EntryColumn extends VBox {
         this.edit = designer.edit();
         this.make = new Entries(edit);
         this.presets = designer.presets();
+        this.extra = new ExtraEntries(designer, make);
+        this.paths = designer.paths();
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
         heading.getStyleClass().add("column-heading");
@@ -42,6 +48,8 @@ public final class EntryColumn extends VBox {
         BoxSizes box = new BoxSizes(designer, make);
         entries.add(box);
         add("box", List.of(), box.node());
+        add("extras", extra.all());
+        drawings();
         groups.setExpandedPane(groups.getPanes().get(0));
         edit.projectProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
         edit.pathProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
@@ -51,13 +59,14 @@ public final class EntryColumn extends VBox {
         add(
                 "room",
                 List.of(
+                        make.text("room.name"),
                         make.typed("room.volume"),
                         make.typed("room.people"),
                         make.typed("room.co2PerPerson"),
                         make.typed("room.outdoorCo2"),
                         make.typed("room.heatGain"),
                         make.typed("room.microphoneDistance"),
-                        make.bands("room.absorptionArea"),
+                        octaves("room.absorptionArea", null),
                         make.typed("room.airTemperature"),
                         make.typed("room.altitude")));
     }
@@ -76,24 +85,43 @@ public final class EntryColumn extends VBox {
                         make.typed("path.brief.flow"),
                         make.typed("path.brief.maxPressureDrop"),
                         make.typed("path.brief.maxPathVelocity"),
-                        make.typed("path.brief.maxOpeningVelocity")));
+                        make.typed("path.brief.maxOpeningVelocity"),
+                        make.choiceOr("path.brief.roomMouth", MouthPosition.MIDDLE_OF_SURFACE),
+                        new RemovePath(paths)));
     }
 
     private void noise() {
         List<Noise> noises = presets.noises().stream().map(NoisePreset::noise).toList();
         List<Target> targets =
                 presets.targets().stream().map(TargetPreset::target).toList();
+        List<Entry> rows = new ArrayList<>(List.of(
+                make.chosen("path.brief.noise", true, noises, this::noiseName),
+                octaves("path.brief.noise.levels", null),
+                make.choice("path.brief.noise.place"),
+                make.typed("path.brief.noise.distance"),
+                make.chosen("room.target", true, targets, this::targetName)));
+        rows.addAll(extra.target("room.target"));
+        rows.addAll(extra.ownNoise());
+        rows.add(make.typed("path.brief.noiseShare"));
+        add("noise", rows);
+    }
+
+    private Entry octaves(String name, String source) {
+        return make.octaves(name, source, name, name, false);
+    }
+
+    private void drawings() {
         add(
-                "noise",
+                "drawings",
                 List.of(
-                        make.chosen("path.brief.noise", true, noises, this::noiseName),
-                        make.bands("path.brief.noise.levels"),
-                        make.choice("path.brief.noise.place"),
-                        make.typed("path.brief.noise.distance"),
-                        make.chosen("room.target", true, targets, this::targetName),
-                        make.typed("room.target.number"),
-                        make.bands("room.ownNoise"),
-                        make.typed("path.brief.noiseShare")));
+                        make.text("name"),
+                        make.text("titleBlock.owner"),
+                        make.typed("titleBlock.number"),
+                        make.typed("titleBlock.date"),
+                        make.typed("titleBlock.creator"),
+                        make.typed("titleBlock.approver"),
+                        make.chosen("stock.saw", true, presets.saws(), s -> s.name()),
+                        make.chosen("stock.screw", true, presets.screws(), s -> s.name())));
     }
 
     private String noiseName(Noise noise) {

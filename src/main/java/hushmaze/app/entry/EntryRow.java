@@ -26,13 +26,18 @@ final class EntryRow {
      * @param wide whether the control takes the whole width
      */
     EntryRow(String key, Control control, boolean wide) {
+        this(key, key, control, wide);
+    }
+
+    /** A row of several that share their texts: the control has an id of its own. */
+    EntryRow(String key, String id, Control control, boolean wide) {
         this.label = Texts.of("entry." + key);
         this.control = control;
         Label name = new Label(label);
         name.setLabelFor(control);
         name.setWrapText(true);
         name.getStyleClass().add("entry-name");
-        control.setId(key.replace('.', '-'));
+        control.setId(id.replace('.', '-'));
         control.setAccessibleText(label);
         Texts.find("entry." + key + ".tip").ifPresent(tip -> {
             Tooltip tooltip = new Tooltip(tip);

@@ -19,6 +19,8 @@ public final class Designer {
     private final TextMeasure measure;
     private final ObjectProperty<Message> message = new SimpleObjectProperty<>();
     private final EditModel edit;
+    private final ExtrasModel extras;
+    private final PathsModel paths;
     private final ResultModel results;
     private final FileModel files;
     private final PagesModel pages;
@@ -38,6 +40,8 @@ public final class Designer {
         this.measure = measure;
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
         edit = new EditModel(first, message);
+        extras = new ExtrasModel(edit, presets.elements());
+        paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
@@ -56,6 +60,14 @@ public final class Designer {
 
     public EditModel edit() {
         return edit;
+    }
+
+    public ExtrasModel extras() {
+        return extras;
+    }
+
+    public PathsModel paths() {
+        return paths;
     }
 
     public ResultModel results() {

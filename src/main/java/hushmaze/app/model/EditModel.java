@@ -5,6 +5,8 @@ import hushmaze.project.Project;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.SolidBuilder;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -133,6 +135,9 @@ public final class EditModel {
         if (field.type() == String.class) {
             return text.strip();
         }
+        if (field.type() == LocalDate.class) {
+            return date(name, text);
+        }
         double si = EntryText.parse(name, text, field.unit(), project().units());
         if (field.type() != int.class) {
             return si;
@@ -143,10 +148,18 @@ public final class EditModel {
         return (int) si;
     }
 
+    private static LocalDate date(String name, String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException e) {
+            throw new InvalidValue(name, "\"" + text.strip() + "\"", Texts.of("entry.aDate"), "");
+        }
+    }
+
     /** A field as its entry shows it. */
     public String shown(Field field) {
         Object value = field.get(project(), path());
-        if (value == null || value instanceof String) {
+        if (!(value instanceof Number)) {
             return Objects.toString(value, "");
         }
         return EntryText.show(

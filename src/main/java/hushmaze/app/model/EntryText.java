@@ -13,6 +13,9 @@ public final class EntryText {
     private static final MathContext DIGITS = new MathContext(6);
     private static final MathContext COARSE = new MathContext(4);
 
+    /** Share of a length that rounding to a builder's steps may change; a thin gap is then shown in decimals. */
+    private static final double COARSE_LENGTH = 0.2;
+
     private EntryText() {}
 
     /** The unit people use for a quantity. */
@@ -38,7 +41,7 @@ public final class EntryText {
         if (si == null) {
             return "";
         }
-        if (metric == Unit.MILLIMETRE) {
+        if (metric == Unit.MILLIMETRE && Math.abs(LengthFormat.roundingError(si, system)) <= COARSE_LENGTH * si) {
             return LengthFormat.withUnit(si, system);
         }
         Unit unit = unit(metric, system);

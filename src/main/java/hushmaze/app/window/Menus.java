@@ -72,7 +72,13 @@ final class Menus {
         MenuItem layOut = item("menu.layOut", "Shortcut+L", designer.results()::layOut);
         layOut.disableProperty().bind(designer.results().layingOutProperty());
         Menu menu = new Menu(Texts.of("menu.edit"));
-        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), layOut);
+        MenuItem add = item("menu.pathAdd", "Shortcut+Shift+P", designer.paths()::add);
+        MenuItem remove = item("menu.pathRemove", "Shortcut+Shift+R", designer.paths()::remove);
+        menu.setOnShowing(e -> {
+            add.setDisable(!designer.paths().mayAdd());
+            remove.setDisable(!designer.paths().mayRemove());
+        });
+        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), layOut, new SeparatorMenuItem(), add, remove);
         return menu;
     }
 

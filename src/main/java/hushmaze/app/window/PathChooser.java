@@ -7,6 +7,7 @@ import hushmaze.assess.Assessment;
 import hushmaze.project.VentPath;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -49,5 +50,16 @@ final class PathChooser extends FlowPane {
             });
             getChildren().add(button);
         }
+        getChildren().add(more());
+    }
+
+    private Button more() {
+        Button more = new Button("+");
+        more.setId("path-add");
+        more.setAccessibleText(Texts.of("paths.add"));
+        more.setTooltip(new Tooltip(Texts.of("paths.add.tip")));
+        more.setDisable(!designer.paths().mayAdd());
+        more.setOnAction(e -> designer.paths().add());
+        return more;
     }
 }

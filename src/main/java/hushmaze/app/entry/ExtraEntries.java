@@ -1,0 +1,192 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.EditModel;
+import hushmaze.app.model.Extra;
+import hushmaze.app.model.ExtrasModel;
+import hushmaze.app.model.Field;
+import hushmaze.app.model.Texts;
+import hushmaze.project.DuctRun;
+import hushmaze.project.Outgoing;
+import hushmaze.project.Target;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+
+/** The entries of what a project may leave out: fan, envelope, listeners outside, shared duct. */
+final class ExtraEntries {
+    private static final String OUT = "path.brief.outgoing.";
+    private static final String DUCT = "path.brief.sharedDuct.";
+
+    private final EditModel edit;
+    private final ExtrasModel extras;
+    private final Entries make;
+    private final Designer designer;
+
+    ExtraEntries(Designer designer, Entries make) {
+        this.designer = designer;
+        this.edit = designer.edit();
+        this.extras = designer.extras();
+        this.make = make;
+    }
+
+    /** All groups, each folded. */
+    List<Entry> all() {
+        return List.of(
+                heading("extras.path"),
+                group("fan", Extra.FAN, fan()),
+                group("outgoing", Extra.OUTGOING, outgoing()),
+                group("sharedDuct", Extra.SHARED_DUCT, sharedDuct()),
+                heading("extras.room"),
+                group("envelope", Extra.ENVELOPE, envelope()));
+    }
+
+    /** What the room has of noise by itself: a switch with its levels. */
+    List<Entry> ownNoise() {
+        return List.of(turn(Extra.OWN_NOISE), when(Extra.OWN_NOISE, levels("room.ownNoise", null, "grid.ownNoise")));
+    }
+
+    /** Kind of a target, and its number or limits. */
+    List<Entry> target(String name) {
+        Field target = Field.of(name);
+        Field kind = Field.of(name + ".kind");
+        String label = Texts.of("entry." + name + ".kind");
+        return List.of(
+                chosen(name + ".kind", Target.Kind.values(), v -> extras.setTargetKind(target, label, v)),
+                new Shown(
+                        () -> there(kind) && value(kind) != Target.Kind.SPECTRUM,
+                        List.of(make.typed(name + ".number"))),
+                new Shown(
+                        () -> value(kind) == Target.Kind.SPECTRUM,
+                        List.of(levels(name + ".spectrum", name + ".source", name + ".spectrum"))));
+    }
+
+    private Entry group(String key, Extra extra, List<Entry> entries) {
+        List<Entry> all = new ArrayList<>();
+        all.add(turn(extra));
+        List<Entry> inside = new ArrayList<>();
+        inside.add(new Shown(() -> extras.isAssumed(extra), List.of(words("extras.assumed"))));
+        inside.addAll(entries);
+        all.add(new Shown(() -> extras.isOn(extra), inside));
+        return new FoldGroup(key, () -> extras.summary(extra), all);
+    }
+
+    private List<Entry> fan() {
+        return List.of(
+                make.text("path.brief.fan.name"),
+                make.choice("path.brief.fan.side"),
+                levels("path.brief.fan.power", "path.brief.fan.source", "path.brief.fan.power"),
+                make.text("path.brief.fan.source"));
+    }
+
+    private List<Entry> outgoing() {
+        Field receiver = Field.of(OUT + "receiver");
+        String label = Texts.of("entry." + OUT + "receiver");
+        List<Entry> entries = new ArrayList<>(List.of(
+                levels(OUT + "levelInRoom", OUT + "source", OUT + "levelInRoom"),
+                chosen(OUT + "receiver", Outgoing.Receiver.values(), v -> extras.setReceiver(label, v)),
+                make.choice(OUT + "position"),
+                make.typed(OUT + "distance"),
+                new Shown(
+                        () -> value(receiver) == Outgoing.Receiver.ROOM,
+                        List.of(levels(OUT + "absorptionArea", null, OUT + "absorptionArea")))));
+        entries.addAll(target(OUT + "limit"));
+        entries.add(make.text(OUT + "source"));
+        return entries;
+    }
+
+    private List<Entry> sharedDuct() {
+        List<Entry> entries = new ArrayList<>(List.of(
+                make.text(DUCT + "room"),
+                levels(DUCT + "levelThere", DUCT + "source", DUCT + "levelThere"),
+                make.typed(DUCT + "openingArea"),
+                make.choice(DUCT + "position"),
+                words("extras.run")));
+        entries.addAll(run());
+        entries.add(turn(Extra.TALK_BACK));
+        List<Entry> back = new ArrayList<>(List.of(
+                levels(DUCT + "levelHere", DUCT + "source", "grid.levelHere"),
+                make.typed(DUCT + "distance"),
+                levels(DUCT + "absorptionArea", null, DUCT + "absorptionArea")));
+        back.addAll(target(DUCT + "limit"));
+        entries.add(new Shown(() -> extras.isOn(Extra.TALK_BACK), back));
+        entries.add(make.text(DUCT + "source"));
+        return entries;
+    }
+
+    private List<Entry> run() {
+        Field kind = Field.of(DUCT + "run.kind");
+        String label = Texts.of("entry." + DUCT + "run.kind");
+        return List.of(
+                chosen(DUCT + "run.kind", DuctRun.Kind.values(), v -> extras.setDuctKind(label, v)),
+                make.typed(DUCT + "run.length"),
+                make.typed(DUCT + "run.width"),
+                new Shown(
+                        () -> there(kind) && value(kind) != DuctRun.Kind.ROUND_SHEET,
+                        List.of(make.typed(DUCT + "run.height"), make.typed(DUCT + "run.linerThickness"))),
+                make.numbers(DUCT + "run.branchShares"));
+    }
+
+    private List<Entry> envelope() {
+        return List.of(
+                new EnvelopeEntries(designer, make),
+                turn(Extra.OUTSIDE_LEVEL),
+                when(
+                        Extra.OUTSIDE_LEVEL,
+                        levels("room.envelope.outsideLevel", "room.envelope.outsideSource", "grid.outsideLevel"),
+                        make.text("room.envelope.outsideSource")));
+    }
+
+    private Entry turn(Extra extra) {
+        return new SwitchEntry(extra.fieldName(), () -> extras.isOn(extra), on -> extras.turn(extra, on));
+    }
+
+    private Entry when(Extra extra, Entry... entries) {
+        return new Shown(() -> extras.isOn(extra), List.of(entries));
+    }
+
+    private Entry levels(String name, String source, String key) {
+        return make.octaves(name, source, key, name, false);
+    }
+
+    private <T extends Enum<?>> Entry chosen(String name, T[] options, Function<T, Optional<String>> take) {
+        return make.chosen(name, name, false, Arrays.asList(options), Texts::word, take);
+    }
+
+    private boolean there(Field field) {
+        return value(field) != null;
+    }
+
+    private Object value(Field field) {
+        return field.get(edit.project(), edit.path());
+    }
+
+    private static Entry heading(String key) {
+        return label(key, "small-heading");
+    }
+
+    private static Entry words(String key) {
+        return label(key, "quiet-words");
+    }
+
+    private static Entry label(String key, String style) {
+        Label label = new Label(Texts.of(key));
+        label.setWrapText(true);
+        label.getStyleClass().add(style);
+        return new Entry() {
+            @Override
+            public Node node() {
+                return label;
+            }
+
+            @Override
+            public void refresh() {
+                // Words that stay the same.
+            }
+        };
+    }
+}
