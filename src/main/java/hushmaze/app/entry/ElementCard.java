@@ -1,5 +1,6 @@
 package hushmaze.app.entry;
 
+import hushmaze.app.entry.TypedEntry.Size;
 import hushmaze.app.model.EditModel;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.Texts;
@@ -60,7 +61,7 @@ final class ElementCard implements Entry {
     }
 
     private HBox head(Runnable remove) {
-        Entry name = make.typed(name("name"), "element.name", true);
+        Entry name = make.typed(name("name"), "element.name", Size.LONG);
         entries.add(name);
         HBox.setHgrow(name.node(), Priority.ALWAYS);
         Button away = new Button("✕");
@@ -77,16 +78,16 @@ final class ElementCard implements Entry {
 
     private void typed(String... components) {
         for (String component : components) {
-            add(make.typed(name(component), "element." + component, false));
+            add(make.typed(name(component), "element." + component, Size.BESIDE));
         }
     }
 
     private void loss(boolean perBand) {
         Entry values = perBand
                 ? make.octaves(name("loss"), name("source"), "element.loss", name("loss"), true)
-                : make.typed(name("weighted"), "element.weighted", false);
+                : make.typed(name("weighted"), "element.weighted", Size.BESIDE);
         add(new FoldGroup(
-                "element", this::rating, List.of(values, make.typed(name("source"), "element.source", true))));
+                "element", this::rating, List.of(values, make.typed(name("source"), "element.source", Size.LONG))));
     }
 
     /** What it holds back, as one number. */
@@ -97,12 +98,8 @@ final class ElementCard implements Entry {
         Spectrum loss = element.loss();
         long rated = loss == null
                 ? Math.round(element.weighted())
-                : WeightedReduction.of(thirds(loss)).number();
+                : WeightedReduction.of(loss.interpolatedInThirds()).number();
         return Texts.of("element.rating", String.valueOf(rated));
-    }
-
-    private static Spectrum thirds(Spectrum loss) {
-        return loss.interpolatedInThirds();
     }
 
     private void add(Entry entry) {

@@ -1,5 +1,6 @@
 package hushmaze.app.entry;
 
+import hushmaze.app.entry.TypedEntry.Size;
 import hushmaze.app.model.BandsText;
 import hushmaze.app.model.EditModel;
 import hushmaze.app.model.Field;
@@ -22,27 +23,28 @@ final class Entries {
 
     /** A number in any unit. */
     Entry typed(String name) {
-        return typed(name, false);
+        return typed(name, name, Size.BESIDE);
     }
 
     /** A text. */
     Entry text(String name) {
-        return typed(name, true);
+        return typed(name, name, Size.WIDE);
     }
 
-    private Entry typed(String name, boolean wide) {
-        return typed(name, name, wide);
+    /** A text that may go over several lines. */
+    Entry longText(String name) {
+        return typed(name, name, Size.LONG);
     }
 
     /** A number or text whose words stand under another key than its name. */
-    Entry typed(String name, String key, boolean wide) {
+    Entry typed(String name, String key, Size size) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + key);
         return new TypedEntry(
                 edit,
                 key,
                 name,
-                wide,
+                size,
                 () -> edit.shown(field),
                 () -> isThere(field),
                 text -> edit.enter(field, label, text));
@@ -52,7 +54,7 @@ final class Entries {
     Entry bands(String name) {
         BandsText bands = new BandsText(edit, Field.of(name));
         String label = Texts.of("entry." + name);
-        return new TypedEntry(edit, name, name, true, bands::shown, () -> true, text -> bands.enter(label, text));
+        return new TypedEntry(edit, name, name, Size.WIDE, bands::shown, () -> true, text -> bands.enter(label, text));
     }
 
     /** Plain numbers, as many as there are. */
@@ -61,7 +63,13 @@ final class Entries {
         NumbersText numbers = new NumbersText(edit, field);
         String label = Texts.of("entry." + name);
         return new TypedEntry(
-                edit, name, name, false, numbers::shown, () -> isThere(field), text -> numbers.enter(label, text));
+                edit,
+                name,
+                name,
+                Size.BESIDE,
+                numbers::shown,
+                () -> isThere(field),
+                text -> numbers.enter(label, text));
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -53,6 +54,15 @@ final class EntryRow {
             control.setMaxWidth(Double.MAX_VALUE);
         }
         say(Optional.empty());
+    }
+
+    /** A switch carries its label itself, so that the words can be clicked too. */
+    static EntryRow ofSwitch(String key, CheckBox box) {
+        EntryRow row = new EntryRow(key, box, true);
+        row.box.getChildren().set(0, box);
+        box.setText(row.label);
+        box.setWrapText(true);
+        return row;
     }
 
     private static Node beside(Label name, Control control) {

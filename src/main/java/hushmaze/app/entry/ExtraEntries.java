@@ -80,7 +80,7 @@ final class ExtraEntries {
                 make.text("path.brief.fan.name"),
                 make.choice("path.brief.fan.side"),
                 levels("path.brief.fan.power", "path.brief.fan.source", "path.brief.fan.power"),
-                make.text("path.brief.fan.source"));
+                make.longText("path.brief.fan.source"));
     }
 
     private List<Entry> outgoing() {
@@ -95,7 +95,7 @@ final class ExtraEntries {
                         () -> value(receiver) == Outgoing.Receiver.ROOM,
                         List.of(levels(OUT + "absorptionArea", null, OUT + "absorptionArea")))));
         entries.addAll(target(OUT + "limit"));
-        entries.add(make.text(OUT + "source"));
+        entries.add(make.longText(OUT + "source"));
         return entries;
     }
 
@@ -114,7 +114,7 @@ final class ExtraEntries {
                 levels(DUCT + "absorptionArea", null, DUCT + "absorptionArea")));
         back.addAll(target(DUCT + "limit"));
         entries.add(new Shown(() -> extras.isOn(Extra.TALK_BACK), back));
-        entries.add(make.text(DUCT + "source"));
+        entries.add(make.longText(DUCT + "source"));
         return entries;
     }
 
@@ -138,7 +138,7 @@ final class ExtraEntries {
                 when(
                         Extra.OUTSIDE_LEVEL,
                         levels("room.envelope.outsideLevel", "room.envelope.outsideSource", "grid.outsideLevel"),
-                        make.text("room.envelope.outsideSource")));
+                        make.longText("room.envelope.outsideSource")));
     }
 
     private Entry turn(Extra extra) {

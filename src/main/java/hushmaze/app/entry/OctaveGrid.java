@@ -66,13 +66,15 @@ final class OctaveGrid implements Entry {
     }
 
     private TextField cell(EditModel edit, int band) {
+        TextField field = new TextField();
         TypedField cell = new TypedField(
+                field,
                 edit,
                 () -> octaves.shown(band),
                 text -> octaves.areThere() ? octaves.enter(band, label, text) : Optional.empty(),
                 problem -> say(band, problem));
         cells.add(cell);
-        return cell.field();
+        return field;
     }
 
     private static GridPane grid() {

@@ -13,7 +13,7 @@ final class SwitchEntry implements Entry {
     private final Supplier<Boolean> shown;
 
     SwitchEntry(String key, Supplier<Boolean> shown, Function<Boolean, Optional<String>> take) {
-        this.row = new EntryRow(key, box, false);
+        this.row = EntryRow.ofSwitch(key, box);
         this.shown = shown;
         box.setOnAction(e -> {
             Optional<String> problem = take.apply(box.isSelected());

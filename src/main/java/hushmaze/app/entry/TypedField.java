@@ -5,7 +5,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javafx.scene.control.TextField;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -14,7 +15,12 @@ import javafx.scene.input.KeyEvent;
  * stays, with its message, until it is mended or the value changes from elsewhere.
  */
 final class TypedField {
-    private final TextField field = new TextField();
+    /** About what goes on one line of a field that takes the column's width, and most lines shown. */
+    private static final int LETTERS_A_LINE = 34;
+
+    private static final int MOST_LINES = 4;
+
+    private final TextInputControl field;
     private final EditModel edit;
     private final Supplier<String> shown;
     private final Function<String, Optional<String>> take;
@@ -23,38 +29,50 @@ final class TypedField {
     private String last = "";
 
     /**
+     * @param field an empty one; a text area shows as many lines as it needs, but takes no line breaks
      * @param edit for undo and redo
      * @param shown what the project has
      * @param take gives the text to the project, and gives back why it was refused
      * @param say shows why it was refused, or that it was not
      */
     TypedField(
+            TextInputControl field,
             EditModel edit,
             Supplier<String> shown,
             Function<String, Optional<String>> take,
             Consumer<Optional<String>> say) {
+        this.field = field;
         this.edit = edit;
         this.shown = shown;
         this.take = take;
         this.say = say;
-        field.setOnAction(e -> commit());
         field.focusedProperty().addListener((p, before, now) -> {
             if (!now) {
                 commit();
             }
         });
-        field.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.ESCAPE) {
-                show();
-                e.consume();
-            } else if (e.isShortcutDown() && (e.getCode() == KeyCode.Z || e.getCode() == KeyCode.Y)) {
-                step(e.getCode() == KeyCode.Z && !e.isShiftDown());
-                e.consume();
-            }
-        });
+        field.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
-    TextField field() {
+    private void pressed(KeyEvent e) {
+        if (e.getCode() == KeyCode.ENTER) {
+            commit();
+            e.consume();
+        } else if (e.getCode() == KeyCode.ESCAPE) {
+            show();
+            e.consume();
+        } else if (e.isShortcutDown() && (e.getCode() == KeyCode.Z || e.getCode() == KeyCode.Y)) {
+            step(e.getCode() == KeyCode.Z && !e.isShiftDown());
+            e.consume();
+        } else if (e.getCode() == KeyCode.TAB && field instanceof TextArea && !e.isControlDown()) {
+            // A text area would take the key as a letter; with Ctrl it goes on to the next field.
+            e.consume();
+            field.fireEvent(
+                    new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, e.isShiftDown(), true, false, false));
+        }
+    }
+
+    TextInputControl field() {
         return field;
     }
 
@@ -93,6 +111,10 @@ final class TypedField {
     private void show() {
         last = shown.get();
         field.setText(last);
+        if (field instanceof TextArea area) {
+            int lines = 1 + last.length() / LETTERS_A_LINE;
+            area.setPrefRowCount(Math.min(MOST_LINES, lines));
+        }
         tell(Optional.empty());
     }
 

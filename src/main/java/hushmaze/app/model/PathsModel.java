@@ -26,13 +26,13 @@ public final class PathsModel {
         return edit.project().paths().size() > 1;
     }
 
-    /** A path with the wishes of the one looked at, without its fan, listeners and shared duct; it is looked at next. */
+    /** A path with the wishes and the box of the one looked at, without its fan, listeners and shared duct; it is looked at next. */
     public void add() {
         if (!mayAdd()) {
             return;
         }
         VentPath like = edit.project().paths().get(edit.path());
-        VentPath more = new VentPath(freeName(), like.purpose(), plain(like.brief()), null);
+        VentPath more = new VentPath(freeName(), like.purpose(), plain(like.brief()), like.box());
         edit.edit(Texts.of("edit.path.add", more.name()), p -> {
             List<VentPath> paths = new ArrayList<>(p.paths());
             paths.add(more);

@@ -58,6 +58,21 @@ class FieldTest {
         assertThat(field.unit()).isEqualTo(Unit.MILLIMETRE);
     }
 
+    @Test
+    void aNumberNamesOneOfAList() {
+        Project project = SampleProjects.read("story-booth");
+        Field area = Field.of("room.envelope.elements.1.area");
+        assertThat(area.get(project, 0)).isEqualTo(1.6);
+        assertThat(area.unit()).isEqualTo(Unit.SQUARE_METRE);
+        Project other = area.with(project, 0, 2.1);
+        assertThat(other.room().envelope().elements().get(1).area()).isEqualTo(2.1);
+        assertThat(other.room().envelope().elements().get(0))
+                .isEqualTo(project.room().envelope().elements().get(0));
+        assertThat(Field.of("room.envelope.elements.9.area").get(project, 0)).isNull();
+        assertThat(Field.of("room.envelope.elements.9.area").isThere(project, 0))
+                .isFalse();
+    }
+
     @ParameterizedTest
     @EnumSource(Unit.class)
     void whatIsShownCanBeTypedBack(Unit unit) {

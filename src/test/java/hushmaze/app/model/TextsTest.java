@@ -3,10 +3,15 @@ package hushmaze.app.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.drawing.Paper;
+import hushmaze.project.DuctRun;
+import hushmaze.project.FanSound;
+import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
+import hushmaze.project.Outgoing;
 import hushmaze.project.PortFace;
 import hushmaze.project.Purpose;
+import hushmaze.project.SlitMouth;
 import hushmaze.project.Target;
 import hushmaze.quantity.Severity;
 import java.util.Locale;
@@ -22,11 +27,16 @@ class TextsTest {
         return Stream.of(
                 Paper.class,
                 Noise.Place.class,
+                DuctRun.Kind.class,
+                FanSound.Side.class,
+                MouthPosition.class,
                 Opening.Kind.class,
                 Opening.Surface.class,
                 Opening.Beyond.class,
+                Outgoing.Receiver.class,
                 PortFace.class,
                 Purpose.class,
+                SlitMouth.class,
                 Target.Kind.class,
                 Severity.class,
                 ResultModel.State.class);
@@ -49,5 +59,15 @@ class TextsTest {
                     assertThat(all.containsKey(k + ".tip")).isTrue();
                     assertThat(Field.of(k.substring("entry.".length()))).isNotNull();
                 });
+    }
+
+    @Test
+    void everyEntryThatSharesItsWordsHasAnExplanationToo() {
+        ResourceBundle all = ResourceBundle.getBundle("hushmaze.app.texts", Locale.ROOT);
+        assertThat(all.keySet())
+                .filteredOn(
+                        k -> k.matches("(entry\\.(element|grid|titleBlock|stock)|fold)\\..*") && !k.endsWith(".tip"))
+                .hasSizeGreaterThan(20)
+                .allSatisfy(k -> assertThat(all.containsKey(k + ".tip")).isTrue());
     }
 }
