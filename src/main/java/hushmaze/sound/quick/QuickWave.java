@@ -8,6 +8,7 @@ import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
+import hushmaze.solid.Axis;
 import hushmaze.solid.Pass;
 import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
@@ -53,6 +54,12 @@ public final class QuickWave {
     /** Overlaps below this are rounding, m. */
     private static final double OVERLAP = 1e-6;
 
+    /**
+     * Mean square in front of a port in the side of the first pass over that of the wave that comes in through it: fitted to
+     * the wave solution above 1 kHz of nine boxes, which ask for 0.33 to 0.86.
+     */
+    private static final double IN_MOUTH = 0.5;
+
     private static final double LEAST_ENERGY = Energy.ratio(-MOST_LOSS);
 
     private QuickWave() {}
@@ -80,7 +87,7 @@ public final class QuickWave {
         }
         PathPlan plan = PathPlan.of(solid);
         Chain chain = new Chain(plan, tables);
-        BandSums sums = new BandSums(plan.sections().size());
+        BandSums sums = new BandSums(plan.sections().size(), mouthShare(solid));
         double[] loss = new double[QuickGrid.size()];
         boolean held = false;
         for (int f = 0; f < loss.length; f++) {
@@ -94,12 +101,22 @@ public final class QuickWave {
         return new QuickResult(QuickGrid.all(), loss, sums.thirds(), sums.levels(), notices(solid, plan, chain, held));
     }
 
+    /** Share of the first pass's length that lies before the opening's port; none where the port is in its end. */
+    private static double mouthShare(Solid solid) {
+        PortPlace port = solid.openingPort();
+        double length = solid.passes().get(0).length();
+        return port.turns() ? Math.min(1, port.hole().size(Axis.X) / length) : 0;
+    }
+
     /** Energies summed up per band. */
     private static final class BandSums {
         private final double[] through = new double[BandSet.THIRD_OCTAVE.size()];
         private final double[][] inPass;
 
-        BandSums(int passes) {
+        private final double mouthShare;
+
+        BandSums(int passes, double mouthShare) {
+            this.mouthShare = mouthShare;
             inPass = new double[passes][through.length];
         }
 
@@ -116,10 +133,17 @@ public final class QuickWave {
 
         List<Spectrum> levels() {
             List<Spectrum> levels = new ArrayList<>();
-            for (double[] pass : inPass) {
-                levels.add(Spectrum.of(BandSet.THIRD_OCTAVE, band -> Energy.db(pass[band])));
+            for (int i = 0; i < inPass.length; i++) {
+                double[] pass = inPass[i];
+                double before = i == 0 ? mouthShare : 0;
+                levels.add(Spectrum.of(BandSet.THIRD_OCTAVE, band -> Energy.db(withMouth(pass[band], before))));
             }
             return levels;
+        }
+
+        /** Mean of a pass of which the modes know the part beyond the mouth only. */
+        private static double withMouth(double beyond, double share) {
+            return (1 - share) * beyond + share * Math.max(beyond, IN_MOUTH);
         }
     }
 
