@@ -8,6 +8,7 @@ import hushmaze.project.Room;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
+import hushmaze.sound.criterion.AWeighting;
 import hushmaze.sound.room.RoomLevel;
 import hushmaze.sound.room.RoomSum;
 import hushmaze.sound.wall.EnvelopeLoss;
@@ -38,7 +39,20 @@ public record RoomNoise(RoomSum sum, EnvelopeNoise envelope, RoomRoutes routes) 
      * @param derivedFrom path from whose noise the level outside was derived; null if it was given
      * @param level in the room, third octaves, dB
      */
-    public record EnvelopeNoise(EnvelopeLoss loss, Spectrum outside, String derivedFrom, Spectrum level) {}
+    public record EnvelopeNoise(EnvelopeLoss loss, Spectrum outside, String derivedFrom, Spectrum level) {
+        /** Name of the element that lets most through where what comes in is loudest, A-weighted. */
+        public String governing() {
+            int loudest = 0;
+            for (int i = 1; i < level.size(); i++) {
+                loudest = weighted(i) > weighted(loudest) ? i : loudest;
+            }
+            return loss.governing(loudest).name();
+        }
+
+        private double weighted(int band) {
+            return level.value(band) + AWeighting.at(level.bands().centreHz(band));
+        }
+    }
 
     static RoomNoise of(Project project, List<PathResult> paths, double soundSpeed) {
         Room room = project.room();

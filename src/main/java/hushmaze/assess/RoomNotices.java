@@ -4,9 +4,7 @@ import hushmaze.project.Project;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
-import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
-import hushmaze.sound.criterion.AWeighting;
 import hushmaze.sound.room.RoomField;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,24 +54,8 @@ final class RoomNotices {
             boxesLimit |= noise.routes().limits(i);
         }
         if (!boxesLimit) {
-            int band = loudest(noise.envelope().level());
             notices.add(Notice.of(
-                    NoticeKind.ENVELOPE_GOVERNS,
-                    Severity.NOTE,
-                    noise.envelope().loss().governing(band).name()));
+                    NoticeKind.ENVELOPE_GOVERNS, Severity.NOTE, noise.envelope().governing()));
         }
-    }
-
-    /** The third octave with the highest A-weighted level. */
-    private static int loudest(Spectrum level) {
-        int loudest = 0;
-        for (int i = 1; i < level.size(); i++) {
-            loudest = weighted(level, i) > weighted(level, loudest) ? i : loudest;
-        }
-        return loudest;
-    }
-
-    private static double weighted(Spectrum level, int band) {
-        return level.value(band) + AWeighting.at(level.bands().centreHz(band));
     }
 }

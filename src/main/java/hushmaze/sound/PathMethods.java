@@ -1,9 +1,11 @@
 package hushmaze.sound;
 
 import hushmaze.quantity.BandSet;
+import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.estimate.PathEstimate;
 import hushmaze.sound.quick.QuickResult;
+import hushmaze.sound.section.PathWave;
 import hushmaze.sound.section.WaveResult;
 import hushmaze.sound.wall.BoxWalls;
 import java.util.ArrayList;
@@ -70,13 +72,25 @@ public record PathMethods(PathEstimate estimate, QuickResult quick, List<QuickRe
         List<Spectrum> all = all();
         Spectrum low = Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
             double least = all.stream().mapToDouble(s -> s.value(i)).min().orElseThrow();
-            double sure = least - (wave == null ? 0 : wave.doubt(i));
+            double sure = least - doubt(i);
             return sure - WORKMANSHIP * Math.max(0, sure);
         });
         Spectrum high = Spectrum.of(
                 BandSet.THIRD_OCTAVE,
                 i -> all.stream().mapToDouble(s -> s.value(i)).max().orElseThrow());
         return new LossRange(low, best(), high);
+    }
+
+    /** What is taken off for a port through a broad face where no method shows it as it is, dB. */
+    private double doubt(int third) {
+        if (wave != null) {
+            return wave.doubt(third);
+        }
+        boolean standIn = quick != null
+                && third >= PathWave.FULL_BANDS
+                && third < PathWave.BANDS
+                && quick.notices().stream().anyMatch(n -> n.kind() == NoticeKind.QUICK_BROAD_PORT);
+        return standIn ? WaveResult.standInDoubt(quickLoss().value(third)) : 0;
     }
 
     /** Best figures there are for the sound in every pass over the wave that comes into the opening, third octaves, dB. */

@@ -132,15 +132,11 @@ public final class Wording {
             return Optional.empty();
         }
         Spectrum loss = envelope.loss().loss();
-        int loudest = 0;
-        for (int i = 0; i < loss.size(); i++) {
-            loudest = envelope.level().value(i) > envelope.level().value(loudest) ? i : loudest;
-        }
         return Optional.of(text(
                 "envelope.loss",
                 String.valueOf(WeightedReduction.of(loss).number()),
                 String.valueOf(SoundTransmissionClass.of(loss).number()),
-                envelope.loss().governing(loudest).name()));
+                envelope.governing()));
     }
 
     /** Whether the air gets through, with pressure drop and the fastest place. */

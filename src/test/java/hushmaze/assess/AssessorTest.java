@@ -106,10 +106,12 @@ class AssessorTest {
 
     @ParameterizedTest
     @MethodSource("assessments")
-    void theRoomHearsAllPathsAndItself(Assessment assessment) {
+    void theRoomHearsAllPathsItselfAndItsEnvelope(Assessment assessment) {
         Spectrum own = assessment.project().room().ownNoise();
+        RoomNoise.EnvelopeNoise walls = assessment.room().noise().envelope();
         for (int i = 0; i < 24; i++) {
             double energy = own == null ? 0 : Math.pow(10, own.levelsInThirds().value(i) / 10);
+            energy += walls == null ? 0 : Math.pow(10, walls.level().value(i) / 10);
             for (PathResult path : assessment.paths()) {
                 energy += Math.pow(10, path.thirds().get(i).level() / 10);
             }

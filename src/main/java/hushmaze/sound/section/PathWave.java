@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
  *
  * <p>Every band is the mean transmitted energy at some frequencies, spread evenly over its logarithm. A box that its flat
  * section cannot show, with a port through a broad face or with lined broad faces, is computed in all three directions up to
- * the 800 Hz band, and further as long as that does not take too long: a box of one pass up to about 1.6 kHz. Everything
+ * the 800 Hz band, and further as long as that does not take too long: a box of one pass up to about 1.25 kHz. Everything
  * else is of the flat section.
  *
  * <p>Cost of a box of four passes on two processors: about 1 s by the flat section; in three directions 1 to 6 s up to 800 Hz.
@@ -35,7 +35,7 @@ public final class PathWave {
     public static final int FULL_BANDS = 13;
 
     /** Most multiplications at one frequency for a band above: seconds. */
-    private static final double MOST_MULTIPLICATIONS = 2e9;
+    private static final double MOST_MULTIPLICATIONS = 5e8;
 
     /** Frequencies in a band, by the flat section and in three directions. */
     private static final int FLAT_SAMPLES = 5;
