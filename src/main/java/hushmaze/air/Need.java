@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
  */
 public record Need(double volume, double co2Source, double outdoorCo2, double heat, AirState air) {
     /** Specific heat of air at constant pressure, J/(kg·K). */
-    private static final double SPECIFIC_HEAT = 1006;
+    public static final double SPECIFIC_HEAT = 1006;
 
     private static final double MAX_FLOW = 1000;
     /** Least flow that counts as air supplied, m³/s. */
