@@ -75,7 +75,12 @@ public record Co2Course(
 
     /** Length of all spans, s. */
     public double duration() {
-        return spans.stream().mapToDouble(Span::duration).sum();
+        // added in the order of the curve, so that its last time is this to the last bit
+        double sum = 0;
+        for (Span span : spans) {
+            sum += span.duration();
+        }
+        return sum;
     }
 
     /** Level at a time from the beginning, as a fraction; time in s, not after the end. */
@@ -143,7 +148,7 @@ public record Co2Course(
         double begin = 0;
         for (Span span : spans) {
             for (int i = 1; i <= partsOfSpan; i++) {
-                double since = span.duration() * i / partsOfSpan;
+                double since = span.duration() * ((double) i / partsOfSpan);
                 samples.add(new Sample(begin + since, after(span, level, since)));
             }
             level = after(span, level, span.duration());
