@@ -9,7 +9,7 @@ import hushmaze.quantity.Unit;
  * <p>Formula: Q = 0.607 A √(2 Δp / ρ); A free area, Δp difference of pressure, ρ density.
  *
  * <p>Source: sizing law of transfer grilles, Building Science Corporation RR-0005, Q in cfm = 1.07 A in in² · √Δp in Pa, as
- * read; 0.607 computed from it at 1.2 kg/m³. Range: turbulent flow; below 1e-4 Pa it is straightened. Accuracy: reproduces
+ * read; 0.607 computed from it at 1.2041 kg/m³. Range: turbulent flow; below 1e-4 Pa it is straightened. Accuracy: reproduces
  * the printed table. Differs from the source: none.
  *
  * @param area free area, m²
