@@ -9,9 +9,7 @@ import java.util.Arrays;
  */
 final class RootSet {
     private static final int ROUNDS = 40;
-    /** A step by less than this part is the last one: the error falls with its third power. */
-    private static final double CONVERGED = 1e-7;
-
+    private static final double CONVERGED = 1e-12;
     private static final double SAME = 1e-7;
     private static final int POINTS = 256;
     private static final int REPAIRS = 4;

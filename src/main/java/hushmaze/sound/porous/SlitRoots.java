@@ -27,14 +27,11 @@ public final class SlitRoots {
     /** So many modes that decay least are counted. */
     private static final int COUNTED = 4;
 
-    /** Modes of higher order are counted with every so many counts, and whenever a root was lost. */
-    private static final int OUTER_EVERY = 4;
-
     private static final int TRIES = 6;
 
     private final SlitSection section;
     private final List<RootSet> sets = new ArrayList<>();
-    private int checks;
+    private int calls;
     private int counted;
     private boolean complete = true;
 
@@ -76,10 +73,9 @@ public final class SlitRoots {
             whole &= set.follow(media, each);
             set.trim(each);
         }
-        boolean all = !whole || checks == 0 || certain && checks % OUTER_EVERY == 0;
-        if (certain || all) {
-            checks++;
-            complete(media, each, all);
+        calls++;
+        if (certain || !whole || calls == 1) {
+            complete(media, each);
         }
         return sorted(media, count);
     }
@@ -120,11 +116,7 @@ public final class SlitRoots {
         return modes;
     }
 
-    private void complete(SlitMedia media, int each, boolean outer) {
-        if (!outer && isComplete(media)) {
-            counted++;
-            return;
-        }
+    private void complete(SlitMedia media, int each) {
         int wanted = each;
         for (int i = 0; i < TRIES; i++) {
             for (RootSet set : sets) {
