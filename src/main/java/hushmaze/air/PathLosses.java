@@ -43,8 +43,8 @@ public final class PathLosses {
 
     /** Relative difference below which two areas are the same. */
     private static final double SAME_AREA = 1e-9;
-    /** Least and most air that is computed, m³/s. */
-    private static final double MIN_FLOW = 1e-6;
+    /** Least air that is computed, m³/s. */
+    public static final double MIN_FLOW = 1e-6;
 
     private static final double MAX_FLOW = 50;
 

@@ -3,6 +3,7 @@ package hushmaze.assess;
 import hushmaze.air.AirState;
 import hushmaze.air.Need;
 import hushmaze.air.PathAir;
+import hushmaze.air.need.Co2Course;
 import hushmaze.build.CutList;
 import hushmaze.build.CutListMaker;
 import hushmaze.build.SheetLayout;
@@ -10,6 +11,7 @@ import hushmaze.build.SheetLayouts;
 import hushmaze.project.Box;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
+import hushmaze.project.Room;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
@@ -142,13 +144,25 @@ public final class Assessor {
         Need need = Need.of(project.room());
         RoomNoise noise = RoomNoise.of(project, results, air.soundSpeed());
         return new RoomResult(
-                null,
+                RoomAir.of(project, results, air),
                 need.co2Steady(flow),
                 need.temperatureRise(flow),
                 supply,
                 extract,
+                course(project.room(), flow),
+                course(project.room(), 0),
                 noise,
                 Rating.of(noise.level()));
+    }
+
+    private static Co2Course course(Room room, double flow) {
+        return new Co2Course(
+                room.volume(),
+                room.co2PerPerson(),
+                room.outdoorCo2(),
+                room.outdoorCo2(),
+                0,
+                List.of(new Co2Course.Span(RoomResult.COURSE, room.people(), flow)));
     }
 
     private double flow(boolean supply) {

@@ -92,7 +92,7 @@ final class PathNotices {
         if (!result.air().pressureOk()) {
             add(NoticeKind.PRESSURE_ABOVE_LIMIT, Severity.STOP, "", high, brief.maxPressureDrop(), Unit.PASCAL);
         }
-        boolean passive = brief.opening().kind() == Opening.Kind.WALL_OPENING;
+        boolean passive = brief.opening().kind() == Opening.Kind.WALL_OPENING && brief.fan() == null;
         if (passive && high > ROOM_PRESSURE) {
             add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, ROOM_PRESSURE, Unit.PASCAL);
         }

@@ -34,8 +34,29 @@ final class RoomNotices {
         }
         notices.addAll(RoomField.notices(project.room()));
         envelope(project, room.noise(), notices);
-        notices.add(Notice.of(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "room pressure"));
+        air(room.air(), notices);
         return notices;
+    }
+
+    private static void air(RoomAir air, List<Notice> notices) {
+        switch (air.state()) {
+            case SOLVED -> {
+                if (Math.abs(air.pressure()) > RoomAir.LIMIT) {
+                    notices.add(Notice.of(
+                            NoticeKind.ROOM_PRESSURE_HIGH,
+                            Severity.WARNING,
+                            "",
+                            air.pressure(),
+                            RoomAir.LIMIT,
+                            Unit.PASCAL));
+                    notices.add(Notice.of(
+                            NoticeKind.OPENING_MISSING, Severity.NOTE, "", air.missing(), 0, Unit.SQUARE_CENTIMETRE));
+                }
+            }
+            case NOTHING_DRIVES -> notices.add(Notice.of(NoticeKind.NOTHING_DRIVES_AIR, Severity.WARNING, ""));
+            case SEALED -> notices.add(Notice.of(NoticeKind.ROOM_SEALED, Severity.STOP, ""));
+            case NOT_SETTLED -> notices.add(Notice.of(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "room pressure"));
+        }
     }
 
     private static void envelope(Project project, RoomNoise noise, List<Notice> notices) {

@@ -23,6 +23,7 @@ import java.util.List;
  * @param ownNoise what the room has by itself with the air off, dB; absent when nothing is known of it
  * @param target how quiet it shall be
  * @param envelope what else lets sound into it; absent when only the vent paths count
+ * @param door what leaks air around its shut door; absent for a door that seals
  */
 public record Room(
         String name,
@@ -37,7 +38,8 @@ public record Room(
         @Measured(Unit.METRE) double altitude,
         @MayBeAbsent Spectrum ownNoise,
         Target target,
-        @MayBeAbsent Envelope envelope) {
+        @MayBeAbsent Envelope envelope,
+        @MayBeAbsent DoorLeak door) {
     private static final int OCTAVES = 8;
 
     public Room {
@@ -66,7 +68,7 @@ public record Room(
         InvalidValue.present("target", target);
     }
 
-    /** A room of whose envelope nothing is said. */
+    /** A room of whose envelope and door nothing is said. */
     public Room(
             String name,
             double volume,
@@ -93,6 +95,7 @@ public record Room(
                 altitude,
                 ownNoise,
                 target,
+                null,
                 null);
     }
 }

@@ -62,6 +62,14 @@ public enum NoticeKind {
     PRESSURE_ABOVE_LIMIT,
     /** One more than 3 Pa: a closed room should not be pushed further. */
     PRESSURE_ABOVE_ROOM_LIMIT,
+    /** With the door shut the room is pushed or sucked by more than 3 Pa. */
+    ROOM_PRESSURE_HIGH,
+    /** Free area of one more opening that would keep the room at 3 Pa. */
+    OPENING_MISSING,
+    /** No path has a fan or ductwork behind it: the flows of the briefs are wishes. */
+    NOTHING_DRIVES_AIR,
+    /** More air is driven in than out, or the other way, and there is no way for the rest. */
+    ROOM_SEALED,
     /** Not quiet enough in the governing band. */
     NOT_QUIET_ENOUGH,
     /** The box's own walls decide over the path in the governing band. */

@@ -19,6 +19,7 @@ import hushmaze.sound.TermInput;
 import hushmaze.sound.room.RoomSum;
 import hushmaze.wording.Wording;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -64,9 +65,20 @@ public final class AssessmentJson {
         return node;
     }
 
+    private static void minutes(ObjectNode node, String name, OptionalDouble seconds) {
+        number(node, name, seconds.isPresent() ? seconds.getAsDouble() / 60 : null);
+    }
+
     private ObjectNode room(RoomResult room) {
         ObjectNode node = mapper.createObjectNode();
         number(node, "pressurePa", room.pressure());
+        number(node, "pressureLikelyPa", room.air().likely());
+        node.put("pressureState", room.air().state().name());
+        ArrayNode flows = node.putArray("pathFlowsLps");
+        room.air().flows().forEach(f -> flows.add(f * 1e3));
+        number(node, "missingOpeningCm2", room.air().missing() * 1e4);
+        minutes(node, "minutesTo1000PpmAirOff", room.sealed().firstReaches(1000e-6));
+        minutes(node, "minutesTo1500PpmAirOff", room.sealed().firstReaches(1500e-6));
         number(node, "co2SteadyPpm", room.co2Steady() * 1e6);
         number(node, "temperatureRiseK", room.temperatureRise());
         number(node, "supplyLps", room.supply() * 1e3);

@@ -48,6 +48,7 @@ public final class Report {
                 lines,
                 "",
                 wording.room(assessment.room(), assessment.project().room().target()));
+        add(lines, "", wording.roomAir(assessment.room()));
         wording.envelope(assessment.room()).ifPresent(e -> add(lines, "", e));
         addNotices(lines, assessment.notices(), wanted);
         for (PathResult path : assessment.paths()) {

@@ -5,6 +5,7 @@ import hushmaze.assess.Heard;
 import hushmaze.assess.LossReason;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.Rating;
+import hushmaze.assess.RoomAir;
 import hushmaze.assess.RoomNoise;
 import hushmaze.assess.RoomResult;
 import hushmaze.project.Box;
@@ -26,11 +27,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 
 /** Verdicts and notices as sentences. */
 public final class Wording {
+    /** Carbon dioxide that is noticed, and that makes tired, as fractions; common guidelines. */
+    private static final double NOTICED = 1000e-6;
+
+    private static final double STALE = 1500e-6;
+
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("hushmaze.wording.texts", Locale.ROOT);
 
     /** A smaller gain is not worth a word, dB. */
@@ -205,6 +212,27 @@ public final class Wording {
                 target(target),
                 Amounts.number(room.co2Steady() * 1e6, 0),
                 Amounts.number(room.temperatureRise(), 1));
+    }
+
+    /** The pressure with the door shut, and how long the air lasts with nothing running. */
+    public String roomAir(RoomResult room) {
+        RoomAir air = room.air();
+        String pressure = "";
+        if (air.state() == RoomAir.State.SOLVED) {
+            boolean above = air.pressure() >= 0;
+            String most = amounts.pressure(Math.abs(air.pressure()));
+            pressure = text(above ? "room.pressureAbove" : "room.pressureBelow", most) + " ";
+        }
+        OptionalDouble noticed = room.sealed().firstReaches(NOTICED);
+        OptionalDouble stale = room.sealed().firstReaches(STALE);
+        return pressure
+                + (noticed.isPresent() && stale.isPresent()
+                        ? text("room.airOff", minutes(noticed), minutes(stale))
+                        : text("room.airOffLong"));
+    }
+
+    private static String minutes(OptionalDouble seconds) {
+        return Amounts.number(seconds.getAsDouble() / 60, 0);
     }
 
     /** The target in a few words: "NC 20". */

@@ -140,7 +140,8 @@ public final class SampleAssessment {
         List<PathResult> results =
                 judged.paths().stream().map(SampleAssessment::result).toList();
         RoomResult room = judged.room();
-        RoomResult whole = new RoomResult(null, 9.1e-4, 6.4, 0.028, 0.028, room.noise(), room.rating());
+        RoomResult whole = new RoomResult(
+                room.air(), 9.1e-4, 6.4, 0.028, 0.028, room.course(), room.sealed(), room.noise(), room.rating());
         return new Assessment(
                 project,
                 whole,

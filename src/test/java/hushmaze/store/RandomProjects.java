@@ -8,6 +8,7 @@ import hushmaze.material.Sheet;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
+import hushmaze.project.DoorLeak;
 import hushmaze.project.DuctRun;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
@@ -90,7 +91,8 @@ final class RandomProjects {
                 between(-400, 4000),
                 maybe(this::levels),
                 target(),
-                maybe(this::envelope));
+                maybe(this::envelope),
+                maybe(() -> new DoorLeak(between(0.01, 50), between(1e-5, 0.1), text(400))));
     }
 
     private Envelope envelope() {

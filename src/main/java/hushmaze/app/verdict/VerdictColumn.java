@@ -102,7 +102,7 @@ public final class VerdictColumn extends VBox {
             return;
         }
         Wording wording = new Wording(all.project().units());
-        String heard = wording.room(all.room(), all.project().room().target());
+        String heard = wording.room(all.room(), all.project().room().target()) + " " + wording.roomAir(all.room());
         VBox room = new VBox(name(Texts.of("verdict.room")), line(new Mark(all.roomOk()), heard, "verdict-line"));
         room.getStyleClass().add("verdict-block");
         verdicts.getChildren().add(room);

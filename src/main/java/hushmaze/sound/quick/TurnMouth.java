@@ -21,8 +21,7 @@ final class TurnMouth {
     record Shape(SlitSection first, SlitSection second, double tip, double endLiner, Fluids fluids) {
         /** From the first pass's wall to the second one's. */
         SlitSection wide() {
-            return new SlitSection(
-                    first.low(), PathPlan.tidy(first.width() + tip + second.width()), second.high());
+            return new SlitSection(first.low(), PathPlan.tidy(first.width() + tip + second.width()), second.high());
         }
     }
 
