@@ -153,6 +153,8 @@ class ExtraEntriesWindowTest {
 
     /** Works a button by its action: it may be scrolled out of sight. */
     private static void click(FxRobot robot, String id) {
+        // what was typed before may still be on its way
+        WaitForAsyncUtils.waitForFxEvents();
         robot.interact(() -> robot.lookup(id).queryAs(ButtonBase.class).fire());
         WaitForAsyncUtils.waitForFxEvents();
     }

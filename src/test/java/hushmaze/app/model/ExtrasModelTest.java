@@ -91,6 +91,7 @@ class ExtrasModelTest {
 
     @Test
     void whatTheProgramFilledInIsMarkedUntilLevelsAreTyped() {
+        extras.turn(Extra.FAN, false);
         assertThat(extras.summary(Extra.FAN)).isEqualTo("none");
         extras.turn(Extra.FAN, true);
         assertThat(extras.isAssumed(Extra.FAN)).isTrue();
