@@ -34,11 +34,12 @@ final class RoomNotices {
         }
         notices.addAll(RoomField.notices(project.room()));
         envelope(project, room.noise(), notices);
-        air(room.air(), notices);
+        air(room, notices);
         return notices;
     }
 
-    private static void air(RoomAir air, List<Notice> notices) {
+    private static void air(RoomResult room, List<Notice> notices) {
+        RoomAir air = room.air();
         switch (air.state()) {
             case SOLVED -> {
                 if (Math.abs(air.pressure()) > RoomAir.LIMIT) {
@@ -54,7 +55,12 @@ final class RoomNotices {
                 }
             }
             case NOTHING_DRIVES -> notices.add(Notice.of(NoticeKind.NOTHING_DRIVES_AIR, Severity.WARNING, ""));
-            case SEALED -> notices.add(Notice.of(NoticeKind.ROOM_SEALED, Severity.STOP, ""));
+            case SEALED -> {
+                // with nothing going one way that has been said
+                if (room.supply() > 0 && room.extract() > 0) {
+                    notices.add(Notice.of(NoticeKind.ROOM_SEALED, Severity.STOP, ""));
+                }
+            }
             case NOT_SETTLED -> notices.add(Notice.of(NoticeKind.METHOD_NOT_RUN, Severity.NOTE, "room pressure"));
         }
     }
