@@ -10,7 +10,6 @@ import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
 import hushmaze.project.Box;
 import hushmaze.project.Project;
-import hushmaze.project.Purpose;
 import hushmaze.project.Room;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
@@ -138,8 +137,8 @@ public final class Assessor {
     }
 
     private RoomResult room(List<PathResult> results) {
-        double supply = flow(true);
-        double extract = flow(false);
+        double supply = RoomAir.wanted(project, true);
+        double extract = RoomAir.wanted(project, false);
         double flow = Math.max(supply, extract);
         Need need = Need.of(project.room());
         RoomNoise noise = RoomNoise.of(project, results, air.soundSpeed());
@@ -163,12 +162,5 @@ public final class Assessor {
                 room.outdoorCo2(),
                 0,
                 List.of(new Co2Course.Span(RoomResult.COURSE, room.people(), flow)));
-    }
-
-    private double flow(boolean supply) {
-        return project.paths().stream()
-                .filter(p -> (p.purpose() == Purpose.SUPPLY) == supply)
-                .mapToDouble(p -> p.brief().flow())
-                .sum();
     }
 }

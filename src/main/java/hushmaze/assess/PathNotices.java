@@ -22,8 +22,6 @@ import java.util.List;
 final class PathNotices {
     /** A box heavier than this is lifted by two, kg; common practice, no source. */
     private static final double TWO_PEOPLE = 25;
-    /** A closed room should not be pushed further than this, Pa; published house ventilation guidance. */
-    private static final double ROOM_PRESSURE = 3;
 
     private final PathResult result;
     private final Brief brief;
@@ -93,8 +91,8 @@ final class PathNotices {
             add(NoticeKind.PRESSURE_ABOVE_LIMIT, Severity.STOP, "", high, brief.maxPressureDrop(), Unit.PASCAL);
         }
         boolean passive = brief.opening().kind() == Opening.Kind.WALL_OPENING && brief.fan() == null;
-        if (passive && high > ROOM_PRESSURE) {
-            add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, ROOM_PRESSURE, Unit.PASCAL);
+        if (passive && high > RoomAir.LIMIT) {
+            add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, RoomAir.LIMIT, Unit.PASCAL);
         }
         for (PathAir.PlaceVelocity place : result.pathAir().velocities()) {
             double limit = AirJudge.limit(brief, place);

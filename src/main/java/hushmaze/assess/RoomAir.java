@@ -63,7 +63,8 @@ public record RoomAir(State state, Double pressure, Double likely, List<Double> 
         if (project.room().door() == null && project.paths().stream().allMatch(RoomAir::isDriven)) {
             return balanced(project);
         }
-        RoomNetwork.Outcome high = network(project, paths, air, true).solve();
+        RoomNetwork lossy = network(project, paths, air, true);
+        RoomNetwork.Outcome high = lossy.solve();
         RoomNetwork.Outcome usual = network(project, paths, air, false).solve();
         if (high instanceof RoomNetwork.Solution most && usual instanceof RoomNetwork.Solution likely) {
             double pressure = most.pressures().get(ROOM);
@@ -72,7 +73,7 @@ public record RoomAir(State state, Double pressure, Double likely, List<Double> 
                     pressure,
                     likely.pressures().get(ROOM),
                     flows(paths.size(), most),
-                    missing(network(project, paths, air, true), pressure, air));
+                    missing(lossy, pressure, air));
         }
         boolean sealed =
                 high instanceof RoomNetwork.Unsolved unsolved && unsolved.reason() == RoomNetwork.Reason.SEALED;
@@ -85,8 +86,8 @@ public record RoomAir(State state, Double pressure, Double likely, List<Double> 
 
     /** A tight room: what is driven in must be driven out. */
     private static RoomAir balanced(Project project) {
-        double in = driven(project, true);
-        double out = driven(project, false);
+        double in = wanted(project, true);
+        double out = wanted(project, false);
         if (Math.abs(in - out) > SAME_FLOW * Math.max(in, out)) {
             return without(State.SEALED);
         }
@@ -94,7 +95,8 @@ public record RoomAir(State state, Double pressure, Double likely, List<Double> 
         return new RoomAir(State.SOLVED, 0.0, 0.0, flows, 0);
     }
 
-    private static double driven(Project project, boolean supply) {
+    /** Air that the briefs of all supply paths ask for, or of all others, m³/s. */
+    static double wanted(Project project, boolean supply) {
         return project.paths().stream()
                 .filter(p -> (p.purpose() == Purpose.SUPPLY) == supply)
                 .mapToDouble(p -> p.brief().flow())

@@ -11,8 +11,6 @@ import java.util.List;
 
 /** What the room as a whole gives reason to say. */
 final class RoomNotices {
-    /** Carbon dioxide above which people notice, fraction by volume; a common guideline. */
-    private static final double CO2_LIMIT = 1000e-6;
     /** Supply and return that differ by less than this share are equal. */
     private static final double SAME_FLOW = 0.02;
 
@@ -28,9 +26,14 @@ final class RoomNotices {
             notices.add(
                     Notice.of(NoticeKind.FLOWS_UNEQUAL, Severity.WARNING, "", supply, extract, Unit.LITRE_PER_SECOND));
         }
-        if (project.room().people() > 0 && room.co2Steady() > CO2_LIMIT) {
+        if (project.room().people() > 0 && room.co2Steady() > RoomResult.NOTICED_CO2) {
             notices.add(Notice.of(
-                    NoticeKind.CO2_HIGH, Severity.WARNING, "", room.co2Steady(), CO2_LIMIT, Unit.PARTS_PER_MILLION));
+                    NoticeKind.CO2_HIGH,
+                    Severity.WARNING,
+                    "",
+                    room.co2Steady(),
+                    RoomResult.NOTICED_CO2,
+                    Unit.PARTS_PER_MILLION));
         }
         notices.addAll(RoomField.notices(project.room()));
         envelope(project, room.noise(), notices);

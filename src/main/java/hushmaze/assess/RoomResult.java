@@ -26,6 +26,10 @@ public record RoomResult(
         Co2Course sealed,
         RoomNoise noise,
         Rating rating) {
+    /** Carbon dioxide above which people notice, fraction by volume; a common guideline. */
+    public static final double NOTICED_CO2 = 1000e-6;
+    /** Carbon dioxide that makes tired, fraction by volume; a common guideline. */
+    public static final double STALE_CO2 = 1500e-6;
     /** How long carbon dioxide is followed, s. */
     public static final double COURSE = 7200;
 

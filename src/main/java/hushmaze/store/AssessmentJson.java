@@ -77,8 +77,8 @@ public final class AssessmentJson {
         ArrayNode flows = node.putArray("pathFlowsLps");
         room.air().flows().forEach(f -> flows.add(f * 1e3));
         number(node, "missingOpeningCm2", room.air().missing() * 1e4);
-        minutes(node, "minutesTo1000PpmAirOff", room.sealed().firstReaches(1000e-6));
-        minutes(node, "minutesTo1500PpmAirOff", room.sealed().firstReaches(1500e-6));
+        minutes(node, "minutesTo1000PpmAirOff", room.sealed().firstReaches(RoomResult.NOTICED_CO2));
+        minutes(node, "minutesTo1500PpmAirOff", room.sealed().firstReaches(RoomResult.STALE_CO2));
         number(node, "co2SteadyPpm", room.co2Steady() * 1e6);
         number(node, "temperatureRiseK", room.temperatureRise());
         number(node, "supplyLps", room.supply() * 1e3);

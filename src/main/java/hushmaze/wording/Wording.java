@@ -33,11 +33,6 @@ import java.util.stream.Collectors;
 
 /** Verdicts and notices as sentences. */
 public final class Wording {
-    /** Carbon dioxide that is noticed, and that makes tired, as fractions; common guidelines. */
-    private static final double NOTICED = 1000e-6;
-
-    private static final double STALE = 1500e-6;
-
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("hushmaze.wording.texts", Locale.ROOT);
 
     /** A smaller gain is not worth a word, dB. */
@@ -223,8 +218,8 @@ public final class Wording {
             String most = amounts.pressure(Math.abs(air.pressure()));
             pressure = text(above ? "room.pressureAbove" : "room.pressureBelow", most) + " ";
         }
-        OptionalDouble noticed = room.sealed().firstReaches(NOTICED);
-        OptionalDouble stale = room.sealed().firstReaches(STALE);
+        OptionalDouble noticed = room.sealed().firstReaches(RoomResult.NOTICED_CO2);
+        OptionalDouble stale = room.sealed().firstReaches(RoomResult.STALE_CO2);
         return pressure
                 + (noticed.isPresent() && stale.isPresent()
                         ? text("room.airOff", minutes(noticed), minutes(stale))

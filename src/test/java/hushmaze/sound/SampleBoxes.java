@@ -53,6 +53,11 @@ public final class SampleBoxes {
 
     /** The same box with its ports exchanged, which is the box seen from its other end. */
     public static Box exchanged(Box box) {
+        return withPorts(box, box.roomPort(), box.openingPort());
+    }
+
+    /** The same box with other ports. */
+    public static Box withPorts(Box box, Port opening, Port room) {
         return new Box(
                 box.form(),
                 box.passes(),
@@ -65,8 +70,8 @@ public final class SampleBoxes {
                 box.baffleLayers(),
                 box.liner(),
                 box.linedFaces(),
-                box.roomPort(),
-                box.openingPort());
+                opening,
+                room);
     }
 
     /** An opening of a given kind, 100 mm by 300 mm. */

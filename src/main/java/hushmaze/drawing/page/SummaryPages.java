@@ -184,7 +184,9 @@ final class SummaryPages {
         RoomResult room = job.assessment().room();
         return new Co2Chart(
                 List.of(curve("chart.co2.on", LIKELY, room.course()), curve("chart.co2.off", MAIN, room.sealed())),
-                List.of(new Co2Chart.Limit("1000 ppm", 1000e-6), new Co2Chart.Limit("1500 ppm", 1500e-6)),
+                List.of(
+                        new Co2Chart.Limit("1000 ppm", RoomResult.NOTICED_CO2),
+                        new Co2Chart.Limit("1500 ppm", RoomResult.STALE_CO2)),
                 job.measure());
     }
 

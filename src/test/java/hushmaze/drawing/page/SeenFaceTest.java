@@ -6,12 +6,12 @@ import hushmaze.build.CutItem;
 import hushmaze.build.CutList;
 import hushmaze.build.CutListMaker;
 import hushmaze.drawing.SampleAssessment;
-import hushmaze.project.Box;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.SampleBoxes;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -29,19 +29,8 @@ class SeenFaceTest {
 
     @Test
     void frontAndFirstSideShowTheirOutside() {
-        Box box = SampleAssessment.fourPasses();
-        Solid solid = SolidBuilder.build(new Box(
-                box.form(),
-                box.passes(),
-                box.clearWidth(),
-                box.clearHeight(),
-                box.clearLength(),
-                box.turnGap(),
-                box.shell(),
-                box.baffleBoard(),
-                box.baffleLayers(),
-                box.liner(),
-                box.linedFaces(),
+        Solid solid = SolidBuilder.build(SampleBoxes.withPorts(
+                SampleAssessment.fourPasses(),
                 new Port(PortFace.SIDE, 0.2, 0.15, 0.03),
                 new Port(PortFace.FRONT, 0.2, 0.1, 0.02)));
         assertThat(faces(solid, Role.FRONT)).containsOnly(SeenFace.OUTSIDE);
