@@ -4,12 +4,13 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Measured;
 import hushmaze.quantity.Unit;
+import java.util.List;
 
 /**
  * What one vent path is asked to do.
  *
  * @param opening the bare opening
- * @param flow air through the path, m³/s
+ * @param flow air through the path, m³/s; absent for what the room needs
  * @param maxPressureDrop most the path may cost at that flow, Pa
  * @param maxPathVelocity fastest air inside the box, m/s
  * @param maxOpeningVelocity fastest air at the room end, m/s
@@ -21,10 +22,12 @@ import hushmaze.quantity.Unit;
  * @param fan in the path; absent when there is none, or when its sound is part of the noise
  * @param outgoing who hears the quiet room through this path; absent when that does not matter
  * @param sharedDuct the other room on the same duct; absent when there is none
+ * @param drive what moves the air; absent for a given flow from ductwork or a fan, and nothing elsewhere
+ * @param fittings at the ends of the box; empty for none
  */
 public record Brief(
         Opening opening,
-        @Measured(Unit.LITRE_PER_SECOND) double flow,
+        @MayBeAbsent @Measured(Unit.LITRE_PER_SECOND) Double flow,
         @Measured(Unit.PASCAL) double maxPressureDrop,
         @Measured(Unit.METRE_PER_SECOND) double maxPathVelocity,
         @Measured(Unit.METRE_PER_SECOND) double maxOpeningVelocity,
@@ -35,10 +38,17 @@ public record Brief(
         @MayBeAbsent MouthPosition roomMouth,
         @MayBeAbsent FanSound fan,
         @MayBeAbsent Outgoing outgoing,
-        @MayBeAbsent SharedDuct sharedDuct) {
+        @MayBeAbsent SharedDuct sharedDuct,
+        @MayBeAbsent Drive drive,
+        @MayBeAbsent List<Fitting> fittings) {
+    /** Most fittings of a path. */
+    public static final int MAX_FITTINGS = 8;
+
     public Brief {
         InvalidValue.present("opening", opening);
-        InvalidValue.within("flow", flow, 1e-4, 5, Unit.LITRE_PER_SECOND);
+        if (flow != null) {
+            InvalidValue.within("flow", flow, 1e-4, 5, Unit.LITRE_PER_SECOND);
+        }
         InvalidValue.within("maxPressureDrop", maxPressureDrop, 0.1, 2000, Unit.PASCAL);
         InvalidValue.within("maxPathVelocity", maxPathVelocity, 0.1, 20, Unit.METRE_PER_SECOND);
         InvalidValue.within("maxOpeningVelocity", maxOpeningVelocity, 0.1, 20, Unit.METRE_PER_SECOND);
@@ -48,6 +58,23 @@ public record Brief(
         }
         InvalidValue.present("space", space);
         InvalidValue.present("construction", construction);
+        fittings = fittings == null ? List.of() : List.copyOf(fittings);
+        if (fittings.size() > MAX_FITTINGS) {
+            throw new InvalidValue(
+                    "fittings", fittings.size() + " fittings", "at most " + MAX_FITTINGS + " fittings", "");
+        }
+        for (Fitting.End end : Fitting.End.values()) {
+            long connecting = fittings.stream()
+                    .filter(f -> f.end() == end && f.kind().connects())
+                    .count();
+            if (connecting > 1) {
+                throw new InvalidValue(
+                        "fittings",
+                        connecting + " flexible ducts and collars at " + end,
+                        "at most one flexible duct or collar at each end",
+                        "");
+            }
+        }
     }
 
     /** A brief without the rarer wishes. */
@@ -71,6 +98,8 @@ public record Brief(
                 noiseShare,
                 space,
                 construction,
+                null,
+                null,
                 null,
                 null,
                 null,
@@ -99,7 +128,7 @@ public record Brief(
         return copy(flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, space, other);
     }
 
-    private Brief copy(double air, double drop, double inPath, double atRoom, Space room, Construction made) {
+    private Brief copy(Double air, double drop, double inPath, double atRoom, Space room, Construction made) {
         return new Brief(
                 opening,
                 air,
@@ -113,7 +142,23 @@ public record Brief(
                 roomMouth,
                 fan,
                 outgoing,
-                sharedDuct);
+                sharedDuct,
+                drive,
+                fittings);
+    }
+
+    /** The same brief for another flow, m³/s. */
+    public Brief withFlow(double other) {
+        return withAir(other, maxPressureDrop, maxPathVelocity, maxOpeningVelocity);
+    }
+
+    /** What moves the air, with the usual where nothing is said: ductwork and a fan bring the flow, elsewhere nothing does. */
+    public Drive.Kind driveOrUsual() {
+        if (drive != null) {
+            return drive.kind();
+        }
+        boolean driven = fan != null || opening.beyond() == Opening.Beyond.DUCTWORK;
+        return driven ? Drive.Kind.GIVEN_FLOW : Drive.Kind.NOTHING;
     }
 
     /** Where the room end is, with the middle of a surface where nothing is said. */

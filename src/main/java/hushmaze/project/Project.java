@@ -42,6 +42,12 @@ public record Project(
         if (paths.stream().map(VentPath::name).distinct().count() != paths.size()) {
             throw new InvalidValue("paths", "two paths of the same name", "differently named paths", "");
         }
+        for (int i = 0; i < paths.size(); i++) {
+            if (room.use() == null && paths.get(i).brief().flow() == null) {
+                throw new InvalidValue(
+                        "paths[" + i + "].brief.flow", "nothing", "given, or room.use that it follows from", "");
+            }
+        }
     }
 
     /** The same project with other paths. */

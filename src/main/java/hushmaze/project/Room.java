@@ -13,9 +13,9 @@ import java.util.List;
  * @param name of the room
  * @param volume m³
  * @param people how many are in it at once
- * @param co2PerPerson carbon dioxide each gives off, m³/s
+ * @param co2PerPerson carbon dioxide each gives off, m³/s; absent for what the use says
  * @param outdoorCo2 carbon dioxide in the air supplied, as a fraction by volume
- * @param heatGain heat of people, lights and machines together, W
+ * @param heatGain heat of people, lights and machines together, W; absent for what the use says
  * @param absorptionArea equivalent absorption area per octave band 63 Hz to 8 kHz, m²
  * @param microphoneDistance from the room end of the air path to the microphone or listener, m
  * @param airTemperature °C
@@ -24,14 +24,16 @@ import java.util.List;
  * @param target how quiet it shall be
  * @param envelope what else lets sound into it; absent when only the vent paths count
  * @param door what leaks air around its shut door; absent for a door that seals
+ * @param use what goes on in it; absent when only the two figures above are known
+ * @param leakage what it leaks besides its door; absent for tight walls
  */
 public record Room(
         String name,
         @Measured(Unit.CUBIC_METRE) double volume,
         int people,
-        @Measured(Unit.LITRE_PER_SECOND) double co2PerPerson,
+        @MayBeAbsent @Measured(Unit.LITRE_PER_SECOND) Double co2PerPerson,
         @Measured(Unit.PARTS_PER_MILLION) double outdoorCo2,
-        @Measured(Unit.WATT) double heatGain,
+        @MayBeAbsent @Measured(Unit.WATT) Double heatGain,
         @Measured(Unit.SQUARE_METRE) List<Double> absorptionArea,
         @Measured(Unit.METRE) double microphoneDistance,
         @Measured(Unit.CELSIUS) double airTemperature,
@@ -39,16 +41,24 @@ public record Room(
         @MayBeAbsent Spectrum ownNoise,
         Target target,
         @MayBeAbsent Envelope envelope,
-        @MayBeAbsent DoorLeak door) {
+        @MayBeAbsent DoorLeak door,
+        @MayBeAbsent RoomUse use,
+        @MayBeAbsent Leakage leakage) {
     private static final int OCTAVES = 8;
 
     public Room {
         InvalidValue.text("name", name, 80);
         InvalidValue.within("volume", volume, 1, 5000, Unit.CUBIC_METRE);
         InvalidValue.within("people", people, 0, 500);
-        InvalidValue.within("co2PerPerson", co2PerPerson, 0, 1e-4, Unit.LITRE_PER_SECOND);
+        if (co2PerPerson != null || use == null) {
+            InvalidValue.present("co2PerPerson", co2PerPerson);
+            InvalidValue.within("co2PerPerson", co2PerPerson, 0, 1e-4, Unit.LITRE_PER_SECOND);
+        }
         InvalidValue.within("outdoorCo2", outdoorCo2, 0, 0.005, Unit.PARTS_PER_MILLION);
-        InvalidValue.within("heatGain", heatGain, 0, 1e5, Unit.WATT);
+        if (heatGain != null || use == null) {
+            InvalidValue.present("heatGain", heatGain);
+            InvalidValue.within("heatGain", heatGain, 0, 1e5, Unit.WATT);
+        }
         absorptionArea = List.copyOf(InvalidValue.present("absorptionArea", absorptionArea));
         if (absorptionArea.size() != OCTAVES) {
             throw new InvalidValue(
@@ -66,9 +76,16 @@ public record Room(
             }
         }
         InvalidValue.present("target", target);
+        if (use != null && use.co2Limit() <= outdoorCo2) {
+            throw new InvalidValue(
+                    "use.co2Limit",
+                    InvalidValue.shown(use.co2Limit(), Unit.PARTS_PER_MILLION),
+                    "above the " + InvalidValue.shown(outdoorCo2, Unit.PARTS_PER_MILLION) + " of the air supplied",
+                    Unit.PARTS_PER_MILLION.symbol());
+        }
     }
 
-    /** A room of whose envelope and door nothing is said. */
+    /** A room of whose envelope, door and use nothing is said. */
     public Room(
             String name,
             double volume,
@@ -96,6 +113,29 @@ public record Room(
                 ownNoise,
                 target,
                 null,
+                null,
+                null,
                 null);
+    }
+
+    /** The same room with another door, use and leakage. */
+    public Room withAir(DoorLeak otherDoor, RoomUse otherUse, Leakage otherLeakage) {
+        return new Room(
+                name,
+                volume,
+                people,
+                co2PerPerson,
+                outdoorCo2,
+                heatGain,
+                absorptionArea,
+                microphoneDistance,
+                airTemperature,
+                altitude,
+                ownNoise,
+                target,
+                envelope,
+                otherDoor,
+                otherUse,
+                otherLeakage);
     }
 }

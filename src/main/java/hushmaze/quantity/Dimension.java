@@ -12,6 +12,7 @@ public enum Dimension {
     DENSITY("a density"),
     FLOW_RESISTIVITY("a flow resistivity"),
     POWER("a power"),
+    CONDUCTANCE("a conductance of heat"),
     TEMPERATURE("a temperature"),
     LEVEL("a level"),
     FREQUENCY("a frequency"),

@@ -119,6 +119,11 @@ public final class InvalidValue extends IllegalArgumentException {
         return half || Character.isISOControl(codePoint);
     }
 
+    /** A value in SI as a person would write it in a unit, without the unit's symbol. */
+    public static String shown(double si, Unit unit) {
+        return number(unit.fromSi(si));
+    }
+
     private static String limits(double min, double max, Unit unit) {
         if (max == Double.POSITIVE_INFINITY) {
             return "at least " + number(unit.fromSi(min));

@@ -36,6 +36,7 @@ public enum Unit {
     KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m³", "KgPerM3", 0),
     PASCAL_SECOND_PER_SQUARE_METRE(Dimension.FLOW_RESISTIVITY, "Pa·s/m²", "PaSPerM2", 0),
     WATT(Dimension.POWER, "W", "W", 0),
+    WATT_PER_KELVIN(Dimension.CONDUCTANCE, "W/K", "WPerK", 0),
     CELSIUS(Dimension.TEMPERATURE, "°C", "C", 0),
     DECIBEL(Dimension.LEVEL, "dB", "Db", 0),
     HERTZ(Dimension.FREQUENCY, "Hz", "Hz", 0),

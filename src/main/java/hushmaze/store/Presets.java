@@ -1,6 +1,7 @@
 package hushmaze.store;
 
 import hushmaze.material.Board;
+import hushmaze.material.Fan;
 import hushmaze.material.Liner;
 import hushmaze.material.Saw;
 import hushmaze.material.Screw;
@@ -22,6 +23,7 @@ import java.util.function.Function;
  * @param screws with their pilot holes
  * @param targets how quiet a room may have to be
  * @param noises typical noises through a bare opening
+ * @param fans to choose from
  * @param elements what a room's envelope may have besides its vents
  */
 public record Presets(
@@ -33,6 +35,7 @@ public record Presets(
         List<Screw> screws,
         List<TargetPreset> targets,
         List<NoisePreset> noises,
+        List<Fan> fans,
         List<EnvelopeElement> elements) {
     record BoardsFile(List<Board> boards) {}
 
@@ -48,6 +51,8 @@ public record Presets(
 
     record NoisesFile(List<NoisePreset> noises) {}
 
+    record FansFile(List<Fan> fans) {}
+
     record ElementsFile(List<EnvelopeElement> elements) {}
 
     public Presets {
@@ -59,6 +64,7 @@ public record Presets(
         screws = List.copyOf(screws);
         targets = List.copyOf(targets);
         noises = List.copyOf(noises);
+        fans = List.copyOf(fans);
         elements = List.copyOf(elements);
     }
 
@@ -74,6 +80,7 @@ public record Presets(
                 BundledFile.read("presets/screws.json", ScrewsFile.class).screws(),
                 BundledFile.read("presets/targets.json", TargetsFile.class).targets(),
                 BundledFile.read("presets/noises.json", NoisesFile.class).noises(),
+                BundledFile.read("presets/fans.json", FansFile.class).fans(),
                 BundledFile.read("presets/elements.json", ElementsFile.class).elements());
     }
 
@@ -107,6 +114,10 @@ public record Presets(
 
     public NoisePreset noise(String name) {
         return find("noise", noises, NoisePreset::name, name);
+    }
+
+    public Fan fan(String name) {
+        return find("fan", fans, Fan::name, name);
     }
 
     public EnvelopeElement element(String name) {

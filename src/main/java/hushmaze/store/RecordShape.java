@@ -32,20 +32,23 @@ record RecordShape<T extends Record>(Class<T> type, List<RecordField> fields) {
 
     /**
      * The names a file uses for a component, or for one further down: {@code liner.thickness} gives {@code
-     * liner.thicknessMm}. What is no component stays as it is.
+     * liner.thicknessMm}; a number in brackets after a list's name stays. What is no component stays as it is.
      */
     String jsonPath(String components) {
         int dot = components.indexOf('.');
         String first = dot < 0 ? components : components.substring(0, dot);
-        RecordField field = field(first).orElse(null);
+        int bracket = first.indexOf('[');
+        String name = bracket < 0 ? first : first.substring(0, bracket);
+        String index = bracket < 0 ? "" : first.substring(bracket);
+        RecordField field = field(name).orElse(null);
         if (field == null) {
             return components;
         }
         if (dot < 0) {
-            return field.jsonName();
+            return field.jsonName() + index;
         }
         String rest = components.substring(dot + 1);
-        return field.jsonName() + "."
+        return field.jsonName() + index + "."
                 + (field.type().isRecord()
                         ? of(field.type().asSubclass(Record.class)).jsonPath(rest)
                         : rest);

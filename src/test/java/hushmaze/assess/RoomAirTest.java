@@ -35,22 +35,7 @@ class RoomAirTest {
 
     private static Assessment assess(DoorLeak door, VentPath... paths) {
         Project bare = TestRooms.project(TestRooms.nc(30), null, paths);
-        Room r = bare.room();
-        Room room = new Room(
-                r.name(),
-                r.volume(),
-                r.people(),
-                r.co2PerPerson(),
-                r.outdoorCo2(),
-                r.heatGain(),
-                r.absorptionArea(),
-                r.microphoneDistance(),
-                r.airTemperature(),
-                r.altitude(),
-                r.ownNoise(),
-                r.target(),
-                null,
-                door);
+        Room room = bare.room().withAir(door, null, null);
         Project project =
                 new Project(1, bare.name(), bare.titleBlock(), bare.units(), room, bare.stock(), List.of(paths));
         return Assessor.assess(project, Methods.ESTIMATE, Progress.NONE);

@@ -92,11 +92,16 @@ class ProjectRoundTripTest {
         assertThat(text.indexOf("\"clearWidthMm\": 140")).isPositive().isLessThan(text.indexOf("\"clearHeightMm\""));
     }
 
+    /** A list that may be left out is then empty. */
+    private static boolean isNothing(Object value) {
+        return value == null || value instanceof List<?> list && list.isEmpty();
+    }
+
     private static void collect(Record owner, Map<String, Set<Object>> seen, Set<String> optional) {
         for (RecordField field : RecordShape.of(owner.getClass()).fields()) {
             String name = owner.getClass().getSimpleName() + "." + field.name();
             Object value = field.of(owner);
-            seen.computeIfAbsent(name, key -> new HashSet<>()).add(value == null ? "nothing" : value);
+            seen.computeIfAbsent(name, key -> new HashSet<>()).add(isNothing(value) ? "nothing" : value);
             if (field.optional()) {
                 optional.add(name);
             }

@@ -1,18 +1,24 @@
 package hushmaze.store;
 
 import hushmaze.material.Board;
+import hushmaze.material.Fan;
 import hushmaze.material.Liner;
 import hushmaze.material.Saw;
 import hushmaze.material.Screw;
 import hushmaze.material.Sheet;
+import hushmaze.project.Activity;
+import hushmaze.project.AirRule;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
 import hushmaze.project.DoorLeak;
+import hushmaze.project.Drive;
 import hushmaze.project.DuctRun;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
+import hushmaze.project.Fitting;
+import hushmaze.project.Leakage;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
@@ -23,6 +29,8 @@ import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Room;
+import hushmaze.project.RoomUse;
+import hushmaze.project.Session;
 import hushmaze.project.SharedDuct;
 import hushmaze.project.SlitMouth;
 import hushmaze.project.Space;
@@ -30,6 +38,7 @@ import hushmaze.project.Stock;
 import hushmaze.project.Target;
 import hushmaze.project.TitleBlock;
 import hushmaze.project.VentPath;
+import hushmaze.project.WallHeat;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
@@ -50,6 +59,7 @@ final class RandomProjects {
     }
 
     Project next() {
+        Room room = room();
         return new Project(
                 Project.FORMAT_VERSION,
                 text(60),
@@ -60,31 +70,33 @@ final class RandomProjects {
                         text(20),
                         maybe(() -> text(20))),
                 choice(UnitSystem.values()),
-                room(),
+                room,
                 new Stock(
                         list(1, 3, this::sheet),
                         list(1, 3, this::sheet),
                         new Saw(text(80), between(0, 0.012), between(0, 0.05), text(80)),
                         screw()),
-                paths());
+                paths(room.use() != null));
     }
 
-    private List<VentPath> paths() {
+    private List<VentPath> paths(boolean flowFollows) {
         List<VentPath> paths = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
-            paths.add(new VentPath(i + text(50), choice(Purpose.values()), brief(), maybe(this::box)));
+            paths.add(new VentPath(i + text(50), choice(Purpose.values()), brief(flowFollows), maybe(this::box)));
         }
         return paths;
     }
 
     private Room room() {
+        RoomUse use = maybe(this::use);
+        double outdoor = use == null ? between(0, 0.005) : Math.min(0.005, use.co2Limit() * between(0, 0.9));
         return new Room(
                 text(80),
                 between(1, 5000),
                 random.nextInt(500),
-                between(0, 1e-4),
-                between(0, 0.005),
-                between(0, 1e5),
+                use == null ? Double.valueOf(between(0, 1e-4)) : maybe(() -> between(0, 1e-4)),
+                outdoor,
+                use == null ? Double.valueOf(between(0, 1e5)) : maybe(() -> between(0, 1e5)),
                 list(8, 8, () -> between(0.05, 5000)),
                 between(0.1, 20),
                 between(-30, 60),
@@ -92,7 +104,85 @@ final class RandomProjects {
                 maybe(this::levels),
                 target(),
                 maybe(this::envelope),
-                maybe(() -> new DoorLeak(between(0.01, 50), between(1e-5, 0.1), text(400))));
+                maybe(this::door),
+                use,
+                maybe(() -> new Leakage(between(1e-6, 10), between(1, 100), between(0.5, 1), text(400))));
+    }
+
+    private DoorLeak door() {
+        boolean undercut = random.nextBoolean();
+        return new DoorLeak(
+                between(0.01, 50),
+                between(1e-5, 0.1),
+                maybe(() -> between(0.001, 0.5)),
+                undercut ? Double.valueOf(between(0.1, 5)) : null,
+                undercut ? Double.valueOf(between(0.0005, 0.1)) : null,
+                text(400));
+    }
+
+    private RoomUse use() {
+        double supply = between(-40, 60);
+        return new RoomUse(
+                choice(Activity.values()),
+                choice(AirRule.values()),
+                between(0.5, 2000),
+                between(0.0005, 0.01),
+                between(0, 1e5),
+                between(0, 1e5),
+                between(0, 1e5),
+                supply,
+                between(supply + 1, 90),
+                maybe(() -> new WallHeat(between(0.001, 1e5), between(-60, 80))),
+                maybe(() -> between(0, 0.05)),
+                list(0, 3, () -> new Session(1 + random.nextInt(10_000), random.nextInt(500), random.nextBoolean())),
+                text(400));
+    }
+
+    private Drive drive() {
+        Drive.Kind kind = choice(Drive.Kind.values());
+        boolean pressure = kind == Drive.Kind.GIVEN_PRESSURE || random.nextBoolean();
+        boolean fan = kind == Drive.Kind.FAN_CURVE || random.nextBoolean();
+        return new Drive(
+                kind,
+                pressure ? Double.valueOf(between(0.1, 5000)) : null,
+                fan ? fan() : null,
+                maybe(() -> between(0.1, 2)),
+                text(400));
+    }
+
+    private Fan fan() {
+        List<Fan.Point> points = new ArrayList<>();
+        double flow = 0;
+        double pressure = between(1e3, 1e4);
+        for (int i = 0; i < 2 + random.nextInt(5); i++) {
+            points.add(new Fan.Point(flow, pressure));
+            flow += between(0.001, 0.1);
+            pressure *= between(0.1, 0.9);
+        }
+        return new Fan(text(80), points, text(400));
+    }
+
+    private Fitting fitting(Fitting.Kind kind) {
+        boolean face = kind == Fitting.Kind.GRILLE || kind == Fitting.Kind.WEATHER_LOUVRE;
+        boolean known = kind == Fitting.Kind.FILTER || kind == Fitting.Kind.KNOWN_LOSS;
+        boolean duct = kind == Fitting.Kind.FLEXIBLE_DUCT;
+        return new Fitting(
+                kind,
+                choice(Fitting.End.values()),
+                orMaybe(face, 0.03, 3),
+                orMaybe(face, 0.03, 3),
+                orMaybe(kind == Fitting.Kind.GRILLE, 0.05, 1),
+                orMaybe(kind.connects(), 0.05, 0.6),
+                orMaybe(duct, 0.01, 30),
+                orMaybe(duct, 0, 0.3),
+                maybe(() -> between(0, 0.3)),
+                orMaybe(known, 0, 1000),
+                orMaybe(known, 1e-4, 5),
+                text(400));
+    }
+
+    private Double orMaybe(boolean needed, double least, double most) {
+        return needed || random.nextBoolean() ? Double.valueOf(between(least, most)) : null;
     }
 
     private Envelope envelope() {
@@ -135,7 +225,7 @@ final class RandomProjects {
         return Spectrum.of(choice(BandSet.values()), i -> between(-30, 160));
     }
 
-    private Brief brief() {
+    private Brief brief(boolean flowFollows) {
         return new Brief(
                 new Opening(
                         choice(Opening.Kind.values()),
@@ -143,7 +233,7 @@ final class RandomProjects {
                         choice(Opening.Beyond.values()),
                         between(0.03, 2),
                         between(0.03, 2)),
-                between(1e-4, 5),
+                flowFollows ? maybe(() -> between(1e-4, 5)) : Double.valueOf(between(1e-4, 5)),
                 between(0.1, 2000),
                 between(0.1, 20),
                 between(0.1, 20),
@@ -162,7 +252,21 @@ final class RandomProjects {
                 maybe(() -> choice(MouthPosition.values())),
                 maybe(() -> new FanSound(text(80), choice(FanSound.Side.values()), levels(), text(400))),
                 maybe(this::outgoing),
-                maybe(this::sharedDuct));
+                maybe(this::sharedDuct),
+                maybe(this::drive),
+                fittings());
+    }
+
+    /** Any number that stand side by side, and one that connects. */
+    private List<Fitting> fittings() {
+        List<Fitting> fittings = new ArrayList<>();
+        for (int i = random.nextInt(4); i > 0; i--) {
+            fittings.add(fitting(random.nextBoolean() ? Fitting.Kind.GRILLE : Fitting.Kind.FILTER));
+        }
+        if (random.nextBoolean()) {
+            fittings.add(fitting(choice(Fitting.Kind.values())));
+        }
+        return fittings;
     }
 
     private Outgoing outgoing() {

@@ -21,7 +21,7 @@ public record GoverningNeed(List<NamedFlow> flows) {
     /**
      * Persons, carbon dioxide and heat.
      *
-     * @param persons by one of {@link VentilationRates}
+     * @param persons by one of {@link VentilationRate}
      * @param need for the carbon dioxide
      * @param co2Limit of its steady level, as a fraction
      * @param balance of the heat

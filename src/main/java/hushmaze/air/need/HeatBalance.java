@@ -2,6 +2,8 @@ package hushmaze.air.need;
 
 import hushmaze.air.AirState;
 import hushmaze.air.Need;
+import hushmaze.project.Activity;
+import hushmaze.project.WallHeat;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Unit;
@@ -36,26 +38,13 @@ public record HeatBalance(
         double sun,
         double supplyTemperature,
         double roomLimit,
-        @MayBeAbsent Walls walls,
+        @MayBeAbsent WallHeat walls,
         AirState air) {
     /** Said by {@link #leftOut} when no walls are given. */
     public static final String WALLS_LEFT_OUT = "heat through walls, floor and ceiling";
 
     private static final double MAX_FLOW = 1000;
     private static final double LEAST_RISE = 0.01;
-
-    /**
-     * Walls, floor, ceiling and windows together.
-     *
-     * @param conductance area times heat transmittance, W/K
-     * @param outsideTemperature on their far side, °C
-     */
-    public record Walls(double conductance, double outsideTemperature) {
-        public Walls {
-            InvalidValue.within("conductance", conductance, 0.001, 1e5, Unit.NUMBER);
-            InvalidValue.within("outsideTemperature", outsideTemperature, -60, 80, Unit.CELSIUS);
-        }
-    }
 
     public HeatBalance {
         InvalidValue.within("people", people, 0, 500);
@@ -70,7 +59,7 @@ public record HeatBalance(
 
     /** Sensible heat of all together, W. */
     public double heat() {
-        return people * activity.sensible() + lights + machines + sun;
+        return people * PersonRates.of(activity).sensible() + lights + machines + sun;
     }
 
     /** By how much the room is warmer than the air supplied, K; flow in m³/s, zero only if walls are given. */

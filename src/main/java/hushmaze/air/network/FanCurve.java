@@ -1,79 +1,46 @@
 package hushmaze.air.network;
 
+import hushmaze.material.Fan;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.List;
 
 /**
- * Pressure of a fan over its flow, through given points.
+ * Pressure of a fan over its flow, through given points().
  *
  * <p>Formulas: between the points a cubic whose slope at a point is the weighted harmonic mean of the slopes on both sides,
  * zero at a summit, so it never leaves the range of its neighbours. At another speed: flow as n, pressure as n², power as
- * n³; n speed over the speed of the points.
+ * n³; n speed over the speed of the points().
  *
  * <p>Source: Fritsch and Butland, SIAM Journal on Scientific and Statistical Computing 5(2), 1984, 300-304 (from memory);
  * fan laws as printed in ventilation texts. Range: from the first to the last point, nothing beyond. Accuracy: as good as
  * the points; between them near the straight line.
  *
- * @param points flows rising from zero up; pressures may rise up to one summit and then only fall
- * @param source where the points come from
+ * @param fan points at one speed; flows rising, pressures rising up to one summit at most and then only falling
  */
-public record FanCurve(List<Point> points, String source) {
-    private static final double MAX_FLOW = 1000;
-    private static final double MAX_PRESSURE = 1e5;
-    private static final int MAX_SOURCE = 400;
-
-    /**
-     * One point of the curve.
-     *
-     * @param flow m³/s
-     * @param pressure static pressure, Pa
-     */
-    public record Point(double flow, double pressure) {
-        public Point {
-            InvalidValue.within("flow", flow, 0, MAX_FLOW, Unit.LITRE_PER_SECOND);
-            InvalidValue.within("pressure", pressure, 0, MAX_PRESSURE, Unit.PASCAL);
-        }
-    }
-
+public record FanCurve(Fan fan) {
     public FanCurve {
-        points = List.copyOf(InvalidValue.present("points", points));
-        InvalidValue.within("points", points.size(), 2, 1000);
-        InvalidValue.text("source", source, MAX_SOURCE);
-        boolean falling = false;
-        for (int i = 1; i < points.size(); i++) {
-            if (points.get(i).flow() <= points.get(i - 1).flow()) {
-                throw refused("flow", points.get(i).flow(), "more than the flow of the point before it", "m³/s");
-            }
-            double rise = points.get(i).pressure() - points.get(i - 1).pressure();
-            if (falling && rise > 0) {
-                throw refused("pressure", points.get(i).pressure(), "falling after the summit of the curve", "Pa");
-            }
-            falling |= rise < 0;
-        }
-        if (!falling) {
-            throw refused("pressure", points.get(points.size() - 1).pressure(), "below the summit at the end", "Pa");
-        }
+        InvalidValue.present("fan", fan);
     }
 
-    private static InvalidValue refused(String field, double given, String limit, String unit) {
-        return new InvalidValue("points." + field, Double.toString(given), limit, unit);
+    private List<Fan.Point> points() {
+        return fan.points();
     }
 
     /** Least flow of the curve, m³/s. */
     public double leastFlow() {
-        return points.get(0).flow();
+        return points().get(0).flow();
     }
 
     /** Largest flow of the curve, m³/s. */
     public double largestFlow() {
-        return points.get(points.size() - 1).flow();
+        return points().get(points().size() - 1).flow();
     }
 
     /** Flow of the last point with the largest pressure, m³/s; beyond it the curve only falls. */
     public double summitFlow() {
-        Point summit = points.get(0);
-        for (Point point : points) {
+        Fan.Point summit = points().get(0);
+        for (Fan.Point point : points()) {
             summit = point.pressure() >= summit.pressure() ? point : summit;
         }
         return summit.flow();
@@ -88,26 +55,25 @@ public record FanCurve(List<Point> points, String source) {
     public double pressure(double flow) {
         InvalidValue.within("flow", flow, leastFlow(), largestFlow(), Unit.LITRE_PER_SECOND);
         int i = 1;
-        while (points.get(i).flow() < flow) {
+        while (points().get(i).flow() < flow) {
             i++;
         }
         double h = width(i);
-        double t = (flow - points.get(i - 1).flow()) / h;
+        double t = (flow - points().get(i - 1).flow()) / h;
         double u = 1 - t;
         // cubic Hermite form
-        return points.get(i - 1).pressure() * u * u * (1 + 2 * t)
-                + points.get(i).pressure() * t * t * (1 + 2 * u)
+        return points().get(i - 1).pressure() * u * u * (1 + 2 * t)
+                + points().get(i).pressure() * t * t * (1 + 2 * u)
                 + h * t * u * (u * slopeAt(i - 1) - t * slopeAt(i));
     }
 
     /** The same fan at another speed: flow as the speed, pressure as its square. */
     public FanCurve atSpeed(double ratio) {
         InvalidValue.within("ratio", ratio, 0.05, 5, Unit.NUMBER);
-        return new FanCurve(
-                points.stream()
-                        .map(p -> new Point(p.flow() * ratio, p.pressure() * ratio * ratio))
-                        .toList(),
-                source);
+        List<Fan.Point> turned = points().stream()
+                .map(p -> new Fan.Point(p.flow() * ratio, p.pressure() * ratio * ratio))
+                .toList();
+        return new FanCurve(new Fan(fan.name(), turned, fan.source()));
     }
 
     /** Power at a speed over the power at the speed of the points: the third power of the ratio of speeds. */
@@ -116,15 +82,15 @@ public record FanCurve(List<Point> points, String source) {
     }
 
     private double width(int i) {
-        return points.get(i).flow() - points.get(i - 1).flow();
+        return points().get(i).flow() - points().get(i - 1).flow();
     }
 
     private double chord(int i) {
-        return (points.get(i).pressure() - points.get(i - 1).pressure()) / width(i);
+        return (points().get(i).pressure() - points().get(i - 1).pressure()) / width(i);
     }
 
     private double slopeAt(int i) {
-        int last = points.size() - 1;
+        int last = points().size() - 1;
         if (last == 1) {
             return chord(1);
         }

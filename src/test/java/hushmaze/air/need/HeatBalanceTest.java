@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.air.AirState;
 import hushmaze.air.Need;
-import hushmaze.air.need.HeatBalance.Walls;
+import hushmaze.project.Activity;
+import hushmaze.project.AirRule;
+import hushmaze.project.WallHeat;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.List;
@@ -44,7 +46,7 @@ class HeatBalanceTest {
     /** Validation, by hand: 300 W, 20 W/K, outside as warm as the supply, no air: 15 K; at a limit 10 K up, 100 W are left. */
     @Test
     void walls() {
-        HeatBalance closed = new HeatBalance(0, Activity.SEATED_QUIET, 0, 300, 0, 15, 25, new Walls(20, 15), AIR);
+        HeatBalance closed = new HeatBalance(0, Activity.SEATED_QUIET, 0, 300, 0, 15, 25, new WallHeat(20, 15), AIR);
         assertThat(closed.riseAt(0)).isCloseTo(15, within(1e-12));
         assertThat(closed.flowForLimit()).isCloseTo(machines(100, 30).flowForLimit(), within(1e-12));
         assertThat(closed.flowForRise(16)).isZero();
@@ -56,7 +58,8 @@ class HeatBalanceTest {
     void roundTrips() {
         Random random = new Random(11);
         for (int i = 0; i < 2000; i++) {
-            Walls walls = i % 2 == 0 ? null : new Walls(0.1 + 20 * random.nextDouble(), 40 * random.nextDouble() - 5);
+            WallHeat walls =
+                    i % 2 == 0 ? null : new WallHeat(0.1 + 20 * random.nextDouble(), 40 * random.nextDouble() - 5);
             double watts = 50 + 2000 * random.nextDouble();
             HeatBalance balance = new HeatBalance(2, Activity.STANDING_PLAYING, 10, watts, 0, 18, 26, walls, AIR);
             double kelvin = 0.5 + 12 * random.nextDouble();
@@ -74,7 +77,7 @@ class HeatBalanceTest {
     @Test
     void largestGoverns() {
         Need need = new Need(30, 2 * 5.2e-6, 420e-6, 0, AIR);
-        NamedFlow persons = VentilationRates.EN_CATEGORY_I.of(2, 12);
+        NamedFlow persons = VentilationRate.of(AirRule.EN_CATEGORY_I).flow(2, 12);
         GoverningNeed hot = GoverningNeed.of(persons, need, 1000e-6, machines(200, 25));
         assertThat(hot.flows()).extracting(NamedFlow::key).containsExactly("EN_CATEGORY_I", "co2Limit", "heatRise");
         assertThat(hot.flows().get(1).flow() * 1000).isCloseTo(17.9, within(0.05));
@@ -94,7 +97,7 @@ class HeatBalanceTest {
     void refusesTheImpossible() {
         assertThatThrownBy(() -> machines(100, 20)).isInstanceOf(InvalidValue.class);
         assertThatThrownBy(() -> machines(100, 25).riseAt(0)).isInstanceOf(InvalidValue.class);
-        assertThatThrownBy(() -> new Walls(-1, 0)).isInstanceOf(InvalidValue.class);
+        assertThatThrownBy(() -> new WallHeat(-1, 0)).isInstanceOf(InvalidValue.class);
         assertThatThrownBy(() -> new GoverningNeed(List.of())).isInstanceOf(InvalidValue.class);
     }
 }

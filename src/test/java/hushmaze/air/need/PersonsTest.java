@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.air.AirState;
 import hushmaze.air.Need;
+import hushmaze.project.Activity;
+import hushmaze.project.AirRule;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import org.junit.jupiter.api.Test;
@@ -20,15 +22,16 @@ class PersonsTest {
     @Test
     void carbonDioxideByBodyArea() {
         assertThat(PersonCo2.byBodyArea(1.8, 1.2) * 1000).isCloseTo(0.00515, within(5e-6));
-        assertThat(Activity.SEATED_WORK.co2() * 3.6e6).isCloseTo(18.5, within(0.05));
-        assertThat(Activity.SEATED_QUIET.co2() * 3.6e6).isCloseTo(15.4, within(0.05));
+        assertThat(PersonRates.of(Activity.SEATED_WORK).co2() * 3.6e6).isCloseTo(18.5, within(0.05));
+        assertThat(PersonRates.of(Activity.SEATED_QUIET).co2() * 3.6e6).isCloseTo(15.4, within(0.05));
     }
 
     /** The form of Persily and de Jonge, computed by hand: 7.73 MJ a day, 1.2 met, 293 K, 101 kPa give 0.0048 L/s. */
     @Test
     void carbonDioxideByBasalRate() {
         assertThat(PersonCo2.byBasalRate(7.73, 1.2, 293, 101_000) * 1000).isCloseTo(0.0048, within(5e-5));
-        assertThat(Activity.SEATED_WORK.co2ByBasalRate() / Activity.SEATED_WORK.co2())
+        assertThat(PersonRates.of(Activity.SEATED_WORK).co2ByBasalRate()
+                        / PersonRates.of(Activity.SEATED_WORK).co2())
                 .isBetween(0.90, 0.97);
     }
 
@@ -64,8 +67,10 @@ class PersonsTest {
         "MODERATE_DANCING, 90, 250",
     })
     void heat(Activity activity, double sensible, double total) {
-        assertThat(activity.sensible()).isEqualTo(sensible);
-        assertThat(activity.sensible() + activity.latent()).isEqualTo(total);
+        assertThat(PersonRates.of(activity).sensible()).isEqualTo(sensible);
+        assertThat(PersonRates.of(activity).sensible()
+                        + PersonRates.of(activity).latent())
+                .isEqualTo(total);
     }
 
     /**
@@ -75,7 +80,7 @@ class PersonsTest {
     @ParameterizedTest(name = "{0} in {1} ft²")
     @CsvSource({"1, 100, 16", "2, 150, 29", "4, 200, 52"})
     void musicInFeet(int persons, double squareFeet, double cfm) {
-        NamedFlow flow = VentilationRates.MUSIC.of(persons, squareFeet * SQUARE_FOOT);
+        NamedFlow flow = VentilationRate.of(AirRule.MUSIC).flow(persons, squareFeet * SQUARE_FOOT);
         double given = Unit.CUBIC_FOOT_PER_MINUTE.fromSi(flow.flow());
         assertThat(given).isCloseTo(cfm, within(0.06 * cfm));
         assertThat(flow.source()).contains("62.1");
@@ -84,16 +89,20 @@ class PersonsTest {
     /** ASHRAE 62.1, as read: 35 persons on 100 m² make 5.9 L/s a person together. */
     @Test
     void musicInLitres() {
-        assertThat(VentilationRates.MUSIC.of(35, 100).flow() / 35 * 1000).isCloseTo(5.9, within(0.05));
+        assertThat(VentilationRate.of(AirRule.MUSIC).flow(35, 100).flow() / 35 * 1000)
+                .isCloseTo(5.9, within(0.05));
     }
 
     /** EN 16798-1, as read: 10, 7 and 4 L/s a person, whatever the floor. */
     @Test
     void categories() {
-        assertThat(VentilationRates.EN_CATEGORY_I.of(3, 20).flow()).isCloseTo(0.030, within(1e-12));
-        assertThat(VentilationRates.EN_CATEGORY_II.of(3, 20).flow()).isCloseTo(0.021, within(1e-12));
-        assertThat(VentilationRates.EN_CATEGORY_III.of(3, 99).flow()).isCloseTo(0.012, within(1e-12));
-        assertThat(VentilationRates.all(3, 20)).hasSameSizeAs(VentilationRates.values());
-        assertThatThrownBy(() -> VentilationRates.OFFICE.of(-1, 20)).isInstanceOf(InvalidValue.class);
+        assertThat(VentilationRate.of(AirRule.EN_CATEGORY_I).flow(3, 20).flow()).isCloseTo(0.030, within(1e-12));
+        assertThat(VentilationRate.of(AirRule.EN_CATEGORY_II).flow(3, 20).flow())
+                .isCloseTo(0.021, within(1e-12));
+        assertThat(VentilationRate.of(AirRule.EN_CATEGORY_III).flow(3, 99).flow())
+                .isCloseTo(0.012, within(1e-12));
+        assertThat(VentilationRate.all(3, 20)).hasSameSizeAs(AirRule.values());
+        assertThatThrownBy(() -> VentilationRate.of(AirRule.OFFICE).flow(-1, 20))
+                .isInstanceOf(InvalidValue.class);
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.material.Fan;
 import hushmaze.quantity.InvalidValue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,11 +17,12 @@ class FanCurveTest {
     private static final double[][] POINTS = {{0, 60}, {20, 55}, {40, 45}, {60, 30}, {80, 10}, {90, 0}};
 
     private static FanCurve fan(double[]... points) {
-        return new FanCurve(
+        return new FanCurve(new Fan(
+                "made up",
                 List.of(points).stream()
-                        .map(p -> new FanCurve.Point(p[0] / 1000, p[1]))
+                        .map(p -> new Fan.Point(p[0] / 1000, p[1]))
                         .toList(),
-                "made up");
+                "made up"));
     }
 
     /** Validation: values of an independent numerical library's shape-preserving cubic through the same points. */
