@@ -11,7 +11,9 @@ import hushmaze.quantity.Unit;
  * pulled out fully.
  *
  * <p>Source: roughness 0.0003 to 0.003 ft, non-metallic, extended, as read in a table of duct roughness; Churchill as for
- * friction; the factor for compression after the design handbooks, from memory. Range: D 0.05 to 0.6 m, r up to 0.3.
+ * friction; the factor for compression of Abushakra, Walker and Sherman for ducts of 150, 200 and 250 mm, its constants from
+ * memory, its size as read in their abstract: about four times for moderate compression, close to ten for more. Range: D 0.05
+ * to 0.6 m, r up to 0.3.
  * Accuracy: the likely roughness is the geometric mean; low and high are the ends of the table with half and one and a half
  * of what compression adds, our judgement. Differs from the source: bends are not in it.
  */

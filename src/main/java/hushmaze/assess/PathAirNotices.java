@@ -1,5 +1,6 @@
 package hushmaze.assess;
 
+import hushmaze.air.Loss;
 import hushmaze.air.PathAir;
 import hushmaze.air.need.DuctVelocity;
 import hushmaze.air.need.OpeningVelocity;
@@ -23,6 +24,10 @@ final class PathAirNotices {
     private static final double TOO_MUCH = 1.1;
     /** An A-weighted level is about so much above the number of the noise criterion (common practice, no source), dB. */
     private static final double DBA_OVER_NC = 7;
+    /** Fastest air on the whole face of a louvre, half of it free, ft/min. */
+    private static final double LOUVRE_IN = 250;
+
+    private static final double LOUVRE_OUT = 350;
     /** Rough guidelines are not held against a limit that is this little above them. */
     private static final double ROUGHLY = 1.05;
 
@@ -40,6 +45,7 @@ final class PathAirNotices {
         air.pressure();
         air.velocities();
         air.limitForTarget(target);
+        air.louvres();
         air.drive();
         if (air.brief.fittings().isEmpty()) {
             air.notices.add(Notice.of(NoticeKind.FITTINGS_NOT_COUNTED, Severity.NOTE, ""));
@@ -97,6 +103,18 @@ final class PathAirNotices {
                     allowed,
                     published.getAsDouble(),
                     Unit.METRE_PER_SECOND);
+        }
+    }
+
+    /** Whether a louvre may take in rain: 250 ft/min on the whole face inwards, 350 outwards, design notes as read. */
+    private void louvres() {
+        for (Loss loss : result.pathAir().losses()) {
+            boolean outdoors = loss.part().equals(PortPlace.AT_OPENING);
+            boolean inwards = result.path().purpose() == Purpose.SUPPLY;
+            double limit = Unit.FOOT_PER_MINUTE.toSi(inwards ? LOUVRE_IN : LOUVRE_OUT);
+            if (loss.key().equals("louvre") && outdoors && loss.velocity() > limit) {
+                add(NoticeKind.LOUVRE_FAST, Severity.WARNING, "", loss.velocity(), limit, Unit.METRE_PER_SECOND);
+            }
         }
     }
 

@@ -68,6 +68,8 @@ public enum NoticeKind {
     VELOCITY_LIMIT_LOOSE,
     /** The brief allows faster air in the path than is published for the last run of a duct to so quiet a room. */
     PATH_VELOCITY_LIMIT_LOOSE,
+    /** A louvre is so small that its air may carry rain in. */
+    LOUVRE_FAST,
     /** With the door shut the drive brings less than asked for. */
     FLOW_BELOW_ASKED,
     /** With the door shut the drive may bring a good deal more than asked for. */

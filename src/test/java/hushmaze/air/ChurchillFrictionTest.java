@@ -40,6 +40,34 @@ class ChurchillFrictionTest {
     }
 
     /**
+     * Validation: round ducts, Colebrook, 1.2041 kg/m³ and 1.82e-5 Pa·s, computed independently, within 3 %; the second is within
+     * 15 % of the 0.23 inches of water over 100 ft read off a printed friction chart.
+     */
+    @ParameterizedTest(name = "{0} cfm in {1} in")
+    @CsvSource({
+        "1000, 12, 0.0003, 1.547",
+        "4000, 20, 0.0003, 1.647",
+        "4000, 20, 0.0005, 1.738",
+        "1000, 12, 0.003, 2.246",
+        "1000, 12, 0.005, 2.570",
+        "100, 6, 0.0003, 0.680",
+        "100, 6, 0.005, 1.060",
+        "50, 5, 0.005, 0.716",
+    })
+    void chartPoints(double cfm, double inches, double roughnessFeet, double pascalPerMetre) {
+        AirState air = new AirState(1.2041, 1.82e-5, 343.2, 20, 101_325);
+        double diameter = inches * 0.0254;
+        double velocity = cfm * 0.000471947443 / (Math.PI * diameter * diameter / 4);
+        double zeta = ChurchillFriction.zeta(1, diameter, roughnessFeet * 0.3048, air.reynolds(velocity, diameter))
+                .likely();
+        double drop = zeta * air.dynamicPressure(velocity);
+        assertThat(drop).isCloseTo(pascalPerMetre, within(0.03 * pascalPerMetre));
+        if (cfm == 4000) {
+            assertThat(drop * 30.48 / 249.089).isCloseTo(0.23, within(0.15 * 0.23));
+        }
+    }
+
+    /**
      * Validation: passage 200 x 100 mm, Colebrook, viscosity 1.82e-5 Pa s, density 1.2041 kg/m³, computed independently;
      * within 3 % as the two friction laws differ.
      */

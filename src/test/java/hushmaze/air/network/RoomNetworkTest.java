@@ -25,7 +25,17 @@ class RoomNetworkTest {
 
     /** Validation: printed net free areas at 3 Pa, one decimal, both ways round; air of 1.2041 kg/m³. */
     @ParameterizedTest
-    @CsvSource({"50, 27.0", "100, 54.0", "150, 80.9", "250, 134.9", "350, 188.9"})
+    @CsvSource({
+        "50, 27.0",
+        "75, 40.5",
+        "100, 54.0",
+        "125, 67.4",
+        "150, 80.9",
+        "200, 107.9",
+        "250, 134.9",
+        "300, 161.9",
+        "350, 188.9"
+    })
     void transferArea(double cfm, double squareInches) {
         assertThat(OrificeLaw.area(cfm * CFM, 3, 1.2041) / SQUARE_INCH)
                 .isCloseTo(squareInches, within(0.05 + 0.001 * squareInches));
@@ -34,6 +44,17 @@ class RoomNetworkTest {
         RoomNetwork network =
                 new RoomNetwork(Map.of("duct", 0.0, "house", 0.0), List.of("room"), List.of(supply, grille));
         assertThat(solved(network).pressures().get("room")).isCloseTo(3, within(0.02));
+    }
+
+    /** Validation: the printed areas beside a door with 16 in² below it; the same law at 2.5 Pa, computed independently. */
+    @ParameterizedTest
+    @CsvSource({"50, 11.0, 29.6", "75, 24.5, 44.3", "100, 38.0, 59.1", "200, 91.9, 118.2", "350, 172.9, 206.9"})
+    void transferAreaBesideADoor(double cfm, double besideDoor, double atTwoAndAHalf) {
+        double through = new OrificeLaw(16 * SQUARE_INCH, 1.2041).flow(3);
+        assertThat(OrificeLaw.area(cfm * CFM - through, 3, 1.2041) / SQUARE_INCH)
+                .isCloseTo(besideDoor, within(0.05 + 0.001 * cfm));
+        assertThat(OrificeLaw.area(cfm * CFM, 2.5, 1.2041) / SQUARE_INCH)
+                .isCloseTo(atTwoAndAHalf, within(0.05 + 0.001 * atTwoAndAHalf));
     }
 
     /** Property: balance of 200 random networks, and flows over the square root of two when every k doubles. */
