@@ -1,9 +1,13 @@
 package hushmaze.app.model;
 
 import hushmaze.quantity.InvalidValue;
+import java.util.Optional;
 
 /** Why an entry was not taken, in the words of the window: field, value, limit and unit. */
 final class Refusal {
+    /** How a record says that a value is absent that must be given. */
+    private static final String NOTHING = "nothing";
+
     private Refusal() {}
 
     /**
@@ -14,6 +18,10 @@ final class Refusal {
     static String sentence(InvalidValue refused, Field field, String label) {
         String own = last(field.name());
         String other = refused.field();
+        Optional<String> missing = Texts.find("missing." + field.name());
+        if (missing.isPresent() && last(other).equals(own) && refused.given().equals(NOTHING)) {
+            return missing.get();
+        }
         String name = last(other).equals(own)
                 ? label
                 : Texts.find("field." + other)
