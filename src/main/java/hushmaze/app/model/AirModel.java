@@ -46,7 +46,10 @@ public final class AirModel {
         Fan fan = byFan && old.fan() == null ? fans.get(0) : old.fan();
         String source = assumed ? Assumed.source("drive.pressure") : Texts.of("source.kindChosen");
         return change(
-                DRIVE, label, p -> DRIVE.with(p, edit.path(), new Drive(kind, pressure, fan, old.speed(), source)));
+                DRIVE,
+                label,
+                label,
+                p -> DRIVE.with(p, edit.path(), new Drive(kind, pressure, fan, old.speed(), source)));
     }
 
     /** What moves the air, in one line. */
@@ -96,8 +99,8 @@ public final class AirModel {
         return edit.set(Field.of("path.brief.fittings." + number + ".end"), label, end);
     }
 
-    private Optional<String> setFittings(String label, List<Fitting> all) {
-        return change(FITTINGS, label, p -> FITTINGS.with(p, edit.path(), all));
+    private Optional<String> setFittings(String what, List<Fitting> all) {
+        return change(FITTINGS, Texts.of("fold.fittings"), what, p -> FITTINGS.with(p, edit.path(), all));
     }
 
     /** Whether another fitting than this one connects a duct there. */
@@ -121,14 +124,18 @@ public final class AirModel {
     public Optional<String> addSession() {
         List<Session> all = new ArrayList<>(timetable());
         all.add(AssumedAir.session(edit.project().room()));
-        return change(TIMETABLE, Texts.of("edit.session.add"), p -> TIMETABLE.with(p, 0, all));
+        return setTimetable("edit.session.add", all);
     }
 
     /** Takes one time out. */
     public Optional<String> removeSession(int number) {
         List<Session> all = new ArrayList<>(timetable());
         all.remove(number);
-        return change(TIMETABLE, Texts.of("edit.session.remove"), p -> TIMETABLE.with(p, 0, all));
+        return setTimetable("edit.session.remove", all);
+    }
+
+    private Optional<String> setTimetable(String what, List<Session> all) {
+        return change(TIMETABLE, Texts.of("use.timetable"), Texts.of(what), p -> TIMETABLE.with(p, 0, all));
     }
 
     /** What leaks, in one line. */
@@ -148,9 +155,15 @@ public final class AirModel {
         return new Summaries(edit.project().units());
     }
 
-    private Optional<String> change(Field field, String label, UnaryOperator<Project> change) {
+    /**
+     * One step to undo.
+     *
+     * @param label of the field, for a refusal
+     * @param what is done, for undo
+     */
+    private Optional<String> change(Field field, String label, String what, UnaryOperator<Project> change) {
         try {
-            edit.edit(label, change);
+            edit.edit(what, change);
             return Optional.empty();
         } catch (InvalidValue e) {
             return Optional.of(Refusal.sentence(e, field, label));
