@@ -61,7 +61,10 @@ final class AirEntries {
         }
         inside.add(make.longText(DRIVE + "source"));
         return new FoldGroup(
-                "drive", air::driveSummary, List.of(switches.turn(Extra.DRIVE), switches.when(Extra.DRIVE, inside)));
+                        "drive",
+                        air::driveSummary,
+                        List.of(switches.turn(Extra.DRIVE), switches.when(Extra.DRIVE, inside)))
+                .narrow();
     }
 
     private List<Entry> ofKind(Drive.Kind kind) {
@@ -76,7 +79,7 @@ final class AirEntries {
         String fan = DRIVE + "fan";
         PointsText points = new PointsText(edit, Field.of(fan + ".points"), Field.of(fan + ".source"));
         return List.of(
-                make.chosen(fan, true, fans, Fan::name),
+                make.chosen(fan, true, fans, AirEntries::shortName),
                 make.longText(fan + ".name"),
                 make.points(fan + ".points", points),
                 Words.quiet(() -> Texts.of("points.units", points.flowUnit(), points.pressureUnit())),
@@ -84,13 +87,18 @@ final class AirEntries {
                 make.typed(DRIVE + "speed"));
     }
 
-    /** What the air passes at the ends of the box. */
-    Entry fittings() {
-        return new FoldGroup("fittings", air::fittingsSummary, List.of(Words.quiet("fittings.words"), fittingCards()));
+    /** Without what the source below says too, so that it fits. */
+    private static String shortName(Fan fan) {
+        return fan.name().replace(" (invented)", "");
     }
 
-    private Entry fittingCards() {
-        return new FittingEntries(air, make);
+    /** What the air passes at the ends of the box. */
+    Entry fittings() {
+        return new FoldGroup(
+                        "fittings",
+                        air::fittingsSummary,
+                        List.of(Words.quiet("fittings.words"), new FittingEntries(air, make)))
+                .narrow();
     }
 
     /** What goes on in the room. */
@@ -120,9 +128,10 @@ final class AirEntries {
         inside.add(timetable());
         inside.add(make.longText(USE + "source"));
         return new FoldGroup(
-                "use",
-                () -> extras.summary(Extra.USE),
-                List.of(switches.turn(Extra.USE), switches.when(Extra.USE, inside)));
+                        "use",
+                        () -> extras.summary(Extra.USE),
+                        List.of(switches.turn(Extra.USE), switches.when(Extra.USE, inside)))
+                .narrow();
     }
 
     private Entry timetable() {
@@ -149,36 +158,37 @@ final class AirEntries {
     /** Where the room leaks. */
     Entry leaks() {
         return new FoldGroup(
-                "leaks",
-                air::leaksSummary,
-                List.of(
-                        switches.turn(Extra.DOOR),
-                        switches.when(
-                                Extra.DOOR,
-                                List.of(
-                                        switches.assumed(Extra.DOOR, FILLED_IN),
-                                        make.typed(DOOR + "length"),
-                                        make.typed(DOOR + "width"),
-                                        make.typed(DOOR + "depth"),
-                                        switches.turn(Extra.UNDERCUT),
-                                        switches.when(
-                                                Extra.UNDERCUT,
-                                                List.of(
-                                                        make.typed(
-                                                                DOOR + "undercutLength",
-                                                                "door.undercutLength",
-                                                                "undercut.length",
-                                                                Size.BESIDE),
-                                                        make.typed(DOOR + "undercutHeight"))),
-                                        make.longText(DOOR + "source"))),
-                        switches.turn(Extra.LEAKAGE),
-                        switches.when(
-                                Extra.LEAKAGE,
-                                List.of(
-                                        switches.assumed(Extra.LEAKAGE, FILLED_IN),
-                                        make.typed(LEAKAGE + "flow"),
-                                        make.typed(LEAKAGE + "pressure"),
-                                        make.typed(LEAKAGE + "exponent"),
-                                        make.longText(LEAKAGE + "source")))));
+                        "leaks",
+                        air::leaksSummary,
+                        List.of(
+                                switches.turn(Extra.DOOR),
+                                switches.when(
+                                        Extra.DOOR,
+                                        List.of(
+                                                switches.assumed(Extra.DOOR, FILLED_IN),
+                                                make.typed(DOOR + "length"),
+                                                make.typed(DOOR + "width"),
+                                                make.typed(DOOR + "depth"),
+                                                switches.turn(Extra.UNDERCUT),
+                                                switches.when(
+                                                        Extra.UNDERCUT,
+                                                        List.of(
+                                                                make.typed(
+                                                                        DOOR + "undercutLength",
+                                                                        "door.undercutLength",
+                                                                        "undercut.length",
+                                                                        Size.BESIDE),
+                                                                make.typed(DOOR + "undercutHeight"))),
+                                                make.longText(DOOR + "source"))),
+                                switches.turn(Extra.LEAKAGE),
+                                switches.when(
+                                        Extra.LEAKAGE,
+                                        List.of(
+                                                switches.assumed(Extra.LEAKAGE, FILLED_IN),
+                                                make.typed(LEAKAGE + "flow"),
+                                                make.typed(LEAKAGE + "pressure"),
+                                                make.typed(LEAKAGE + "exponent"),
+                                                make.longText(LEAKAGE + "source")))))
+                .narrow();
     }
 }

@@ -115,7 +115,9 @@ final class Summaries {
             return Texts.of("summary.none");
         }
         String kinds = fittings.stream().map(f -> Texts.word(f.kind())).collect(Collectors.joining(", "));
-        return marked(kinds, fittings.stream().anyMatch(Summaries::isGuessed));
+        int count = fittings.size();
+        String words = count == 1 ? kinds : Texts.of("summary.fittings", String.valueOf(count), kinds);
+        return marked(words, fittings.stream().anyMatch(Summaries::isGuessed));
     }
 
     private String envelope(Envelope envelope) {

@@ -84,13 +84,13 @@ class AirModelTest {
     void sayingWhatMovesTheAirBeginsAsItIsTakenToBe() {
         assertThat(drive()).isNull();
         // there is a fan whose noise counts
-        assertThat(air.driveSummary()).isEqualTo("Flow as asked for, as usual for the place");
+        assertThat(air.driveSummary()).isEqualTo("Flow as asked for, as usual");
         extras.turn(Extra.FAN, false);
-        assertThat(air.driveSummary()).isEqualTo("Pressure in the room, as usual for the place");
+        assertThat(air.driveSummary()).isEqualTo("Pressure in the room, as usual");
         extras.turn(Extra.DRIVE, true);
         assertThat(drive().kind()).isEqualTo(Drive.Kind.NOTHING);
         assertThat(extras.isAssumed(Extra.DRIVE)).isTrue();
-        assertThat(air.driveSummary()).isEqualTo("Pressure in the room; guessed");
+        assertThat(air.driveSummary()).isEqualTo("guessed: Pressure in the room");
         edit.undo();
         assertThat(drive()).isNull();
     }
@@ -116,7 +116,7 @@ class AirModelTest {
         air.setDriveKind("Kind", Drive.Kind.GIVEN_PRESSURE);
         assertThat(drive().pressure()).isEqualTo(20.0);
         assertThat(drive().source()).startsWith("Assumed");
-        assertThat(air.driveSummary()).contains("20 Pa").endsWith("guessed");
+        assertThat(air.driveSummary()).isEqualTo("guessed: 20 Pa at the far end");
         Field pressure = Field.of(DRIVE + "pressure");
         Field source = Field.of(DRIVE + "source");
         assertThat(edit.enter(pressure, source, "Pressure there", "35")).isEmpty();
@@ -150,7 +150,7 @@ class AirModelTest {
         Fan preset = PRESETS.fans().get(0);
         assertThat(drive().fan()).isEqualTo(preset);
         assertThat(points.shown()).isEqualTo("0 45; 5 41; 10 35; 15 26; 20 15; 26 0");
-        assertThat(air.driveSummary()).contains(preset.name()).endsWith("guessed");
+        assertThat(air.driveSummary()).isEqualTo("guessed: " + preset.name());
         assertThat(points.enter("Points", "0 60; 20 55;\n40 45 ; 22 cfm 0")).isPresent();
         assertThat(points.enter("Points", "0 60; 20 L/s 55;\n40 45 Pa ; 72 m3/h 0"))
                 .isPresent();
@@ -210,7 +210,7 @@ class AirModelTest {
         assertThat(air.addFitting(kind)).isEmpty();
         assertThat(air.fittings()).hasSize(1);
         assertThat(air.fittings().get(0).source()).startsWith("Assumed by the program, no source: ");
-        assertThat(air.fittingsSummary()).isEqualTo(Texts.word(kind) + "; guessed");
+        assertThat(air.fittingsSummary()).isEqualTo("guessed: " + Texts.word(kind));
         staysTheSameSavedAndRead();
         takes("path.brief.fittings.0.source", "Data sheet");
         assertThat(air.fittingsSummary()).isEqualTo(Texts.word(kind));
@@ -313,7 +313,7 @@ class AirModelTest {
     @Test
     void whatGoesOnIsChangedAndRefusedByName() {
         extras.turn(Extra.USE, true);
-        assertThat(extras.summary(Extra.USE)).isEqualTo("Sitting, speaking, mixing; 10 m² of floor; guessed");
+        assertThat(extras.summary(Extra.USE)).isEqualTo("guessed: Sitting, working; 10 m²");
         assertThat(refused("room.use.supplyTemperature", "26")).startsWith("Room, at most at: 26 °C");
         assertThat(refused("room.use.co2Limit", "300")).contains("Entry: 300 ppm", "of the air supplied");
         takes("room.use.startCo2", "900");
@@ -342,7 +342,7 @@ class AirModelTest {
         assertThat(refused("room.use.timetable.1.people", "1.5")).contains("a whole number");
         assertThat(air.removeSession(0)).isEmpty();
         assertThat(air.timetable()).containsExactly(new Session(15, 3, false));
-        assertThat(extras.summary(Extra.USE)).contains("timetable of 1");
+        assertThat(extras.summary(Extra.USE)).endsWith("; timetable: 1");
         edit.undo();
         assertThat(air.timetable()).hasSize(2);
         for (int i = air.timetable().size(); i < RoomUse.MAX_SESSIONS; i++) {
@@ -356,7 +356,7 @@ class AirModelTest {
         extras.turn(Extra.DOOR, false);
         assertThat(air.leaksSummary()).isEqualTo("none");
         extras.turn(Extra.DOOR, true);
-        assertThat(air.leaksSummary()).isEqualTo("Door gaps 5.6 m long, 1 mm wide; guessed");
+        assertThat(air.leaksSummary()).isEqualTo("guessed: door 5.6 m by 1 mm");
         assertThat(extras.turn(Extra.UNDERCUT, true)).isEmpty();
         assertThat(refused("room.door.undercutHeight", "")).contains("must be given");
         takes("room.door.undercutHeight", "1/2 in");
@@ -369,11 +369,10 @@ class AirModelTest {
         extras.turn(Extra.LEAKAGE, true);
         // three times 24 m³ an hour
         assertThat(project().room().leakage().flow()).isEqualTo(0.020);
-        assertThat(air.leaksSummary())
-                .isEqualTo("Door gaps 5.6 m long, 1 mm wide; the rest 20 L/s under test; guessed");
+        assertThat(air.leaksSummary()).isEqualTo("guessed: door 5.6 m by 1 mm; rest 20 L/s");
         assertThat(refused("room.leakage.exponent", "0.4")).contains("from 0.5 to 1");
         extras.turn(Extra.DOOR, false);
-        assertThat(air.leaksSummary()).startsWith("the rest 20 L/s");
+        assertThat(air.leaksSummary()).isEqualTo("guessed: rest 20 L/s");
         extras.turn(Extra.LEAKAGE, false);
         assertThat(air.leaksSummary()).isEqualTo("none");
     }
