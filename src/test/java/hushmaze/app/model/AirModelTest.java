@@ -314,7 +314,7 @@ class AirModelTest {
     void whatGoesOnIsChangedAndRefusedByName() {
         extras.turn(Extra.USE, true);
         assertThat(extras.summary(Extra.USE)).isEqualTo("guessed: Sitting, working; 10 m²");
-        assertThat(refused("room.use.supplyTemperature", "26")).startsWith("Room, at most at: 26 °C");
+        assertThat(refused("room.use.supplyTemperature", "26")).startsWith("Room may warm up to: 26 °C");
         assertThat(refused("room.use.co2Limit", "300")).contains("Entry: 300 ppm", "of the air supplied");
         takes("room.use.startCo2", "900");
         takes("room.use.startCo2", "");
