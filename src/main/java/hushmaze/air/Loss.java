@@ -3,7 +3,8 @@ package hushmaze.air;
 /**
  * One loss of pressure along the path.
  *
- * @param key what it is, a key of the wording: "entry", "friction", "turn90", "turn180", "areaChange", "exit"
+ * @param key what it is, a key of the wording: "entry", "friction", "turn90", "turn180", "areaChange", "exit", "grille",
+ *     "louvre", "filter", "knownLoss", "flexibleDuct", "collar"
  * @param part which part it belongs to: "pass 1", "turn 2", "opening port"
  * @param source method and where it is published
  * @param zetaLow low loss coefficient, on {@code velocity}

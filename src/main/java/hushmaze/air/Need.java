@@ -1,6 +1,5 @@
 package hushmaze.air;
 
-import hushmaze.project.Room;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.OptionalDouble;
@@ -37,16 +36,6 @@ public record Need(double volume, double co2Source, double outdoorCo2, double he
         InvalidValue.within("outdoorCo2", outdoorCo2, 0, 1, Unit.PARTS_PER_MILLION);
         InvalidValue.within("heat", heat, 0, 1e7, Unit.WATT);
         InvalidValue.present("air", air);
-    }
-
-    /** The need of a room with everybody in it. */
-    public static Need of(Room room) {
-        return new Need(
-                room.volume(),
-                room.people() * room.co2PerPerson(),
-                room.outdoorCo2(),
-                room.heatGain(),
-                AirState.of(room));
     }
 
     /** Carbon dioxide after a long time, as a fraction; flow above zero in m³/s. */

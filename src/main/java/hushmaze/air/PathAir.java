@@ -13,14 +13,24 @@ import java.util.function.ToDoubleFunction;
  * @param notices about formulas outside their range
  */
 public record PathAir(double flow, List<Loss> losses, List<PlaceVelocity> velocities, List<Notice> notices) {
+    /** Kinds of place, for the limits that hold there. */
+    public enum Place {
+        /** Inside the box or a duct. */
+        INSIDE,
+        /** Where the box stands over the opening. */
+        OPENING_PORT,
+        /** Where the air goes into the room or out of it. */
+        ROOM_MOUTH
+    }
+
     /**
      * Mean velocity somewhere along the path.
      *
-     * @param part "opening port", "pass 1", "turn 1", "room port"
-     * @param opening whether it is a port of the box, else a place inside
+     * @param part "opening port", "pass 1", "turn 1", "room port", "grille room port"
+     * @param place kind of place
      * @param velocity m/s
      */
-    public record PlaceVelocity(String part, boolean opening, double velocity) {}
+    public record PlaceVelocity(String part, Place place, double velocity) {}
 
     public PathAir {
         losses = List.copyOf(losses);

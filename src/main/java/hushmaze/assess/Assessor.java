@@ -1,15 +1,15 @@
 package hushmaze.assess;
 
 import hushmaze.air.AirState;
-import hushmaze.air.Need;
 import hushmaze.air.PathAir;
-import hushmaze.air.need.Co2Course;
+import hushmaze.air.need.RoomNeed;
 import hushmaze.build.CutList;
 import hushmaze.build.CutListMaker;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
 import hushmaze.project.Box;
 import hushmaze.project.Project;
+import hushmaze.project.Purpose;
 import hushmaze.project.Room;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
@@ -29,6 +29,8 @@ public final class Assessor {
     private final AirState air;
     private final SoundJudge sound;
     private final Methods methods;
+    private final List<Solid> solids = new ArrayList<>();
+    private RoomAir roomAir;
 
     private Assessor(Project project, Methods methods) {
         this.project = project;
@@ -38,13 +40,16 @@ public final class Assessor {
     }
 
     /**
-     * The assessment of a project in which every path has a box.
+     * The assessment of a project in which every path has a box; a flow that a brief leaves out follows from the need.
      *
-     * @throws InvalidValue if a path has no box, or a box cannot be built
+     * @throws InvalidValue if a path has no box, a box cannot be built, or a flow does not follow
      */
-    public static Assessment assess(Project project, Methods methods, Progress progress) {
+    public static Assessment assess(Project asked, Methods methods, Progress progress) {
+        Project project = AskedFlows.settled(asked);
         Assessor assessor = new Assessor(project, methods);
         List<PathResult> results = new ArrayList<>();
+        progress.check(0, "room air");
+        assessor.solidsAndAir();
         for (int i = 0; i < project.paths().size(); i++) {
             progress.check(
                     (double) i / project.paths().size(), project.paths().get(i).name());
@@ -54,14 +59,23 @@ public final class Assessor {
         return new Assessment(project, room, results, RoomNotices.of(project, room));
     }
 
+    private void solidsAndAir() {
+        for (int i = 0; i < project.paths().size(); i++) {
+            Box box = project.paths().get(i).box();
+            if (box == null) {
+                throw new InvalidValue(
+                        "paths[" + i + "].box", "nothing", "given, or laid out from the brief first", "");
+            }
+            solids.add(build(i, box));
+        }
+        roomAir = RoomAir.of(project, solids, air);
+    }
+
     private void path(int index, List<PathResult> results, Progress progress) {
         VentPath path = project.paths().get(index);
         Box box = path.box();
-        if (box == null) {
-            throw new InvalidValue(
-                    "paths[" + index + "].box", "nothing", "given, or laid out from the brief first", "");
-        }
-        Solid solid = build(index, box);
+        Solid solid = solids.get(index);
+        PathFlow carried = roomAir.flows().isEmpty() ? null : roomAir.flows().get(index);
         PathAir flow = AirJudge.air(path, solid, air);
         WaveResult wave =
                 methods.wave() ? PathWave.of(solid, box.liner(), air.soundSpeed(), within(progress, index)) : null;
@@ -75,17 +89,18 @@ public final class Assessor {
                 path,
                 solid,
                 heard.quiet(),
-                AirJudge.verdict(path.brief(), flow),
+                AirJudge.verdict(path.brief(), flow, carried),
                 fits,
                 buildable,
                 heard.thirds(),
                 heard.octaves(),
                 heard.detail(),
                 flow,
+                carried,
                 cuts,
                 layouts,
                 List.of());
-        List<Notice> notices = PathNotices.of(result, project.stock(), proved);
+        List<Notice> notices = PathNotices.of(result, project, proved);
         results.add(result.withNotices(notices));
     }
 
@@ -137,30 +152,27 @@ public final class Assessor {
     }
 
     private RoomResult room(List<PathResult> results) {
-        double supply = RoomAir.wanted(project, true);
-        double extract = RoomAir.wanted(project, false);
-        double flow = Math.max(supply, extract);
-        Need need = Need.of(project.room());
+        Room room = project.room();
+        double supply = AskedFlows.asked(project, true);
+        double extract = AskedFlows.asked(project, false);
+        double flow = roomAir.fresh() == null ? Math.max(supply, extract) : roomAir.fresh();
         RoomNoise noise = RoomNoise.of(project, results, air.soundSpeed());
+        List<DraughtAtPerson> draughts = results.stream()
+                .filter(r -> r.path().purpose() == Purpose.SUPPLY)
+                .map(r -> DraughtAtPerson.of(r.path(), r.pathAir(), room))
+                .toList();
         return new RoomResult(
-                RoomAir.of(project, results, air),
-                need.co2Steady(flow),
-                need.temperatureRise(flow),
+                roomAir,
+                RoomNeed.governing(room).orElse(null),
+                flow,
+                RoomNeed.need(room).co2Steady(flow),
+                RoomNeed.temperatureRise(room, flow),
                 supply,
                 extract,
-                course(project.room(), flow),
-                course(project.room(), 0),
+                RoomNeed.course(room, flow, 0, RoomResult.COURSE),
+                RoomNeed.sealed(room, RoomResult.COURSE),
+                draughts,
                 noise,
                 Rating.of(noise.level()));
-    }
-
-    private static Co2Course course(Room room, double flow) {
-        return new Co2Course(
-                room.volume(),
-                room.co2PerPerson(),
-                room.outdoorCo2(),
-                room.outdoorCo2(),
-                0,
-                List.of(new Co2Course.Span(RoomResult.COURSE, room.people(), flow)));
     }
 }

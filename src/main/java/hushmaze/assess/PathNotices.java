@@ -1,10 +1,10 @@
 package hushmaze.assess;
 
-import hushmaze.air.PathAir;
 import hushmaze.build.SheetLayouts;
 import hushmaze.project.Brief;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
+import hushmaze.project.Project;
 import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
@@ -34,10 +34,10 @@ final class PathNotices {
         this.brief = result.path().brief();
     }
 
-    static List<Notice> of(PathResult result, Stock stock, boolean proved) {
-        PathNotices all = new PathNotices(result, stock);
+    static List<Notice> of(PathResult result, Project project, boolean proved) {
+        PathNotices all = new PathNotices(result, project.stock());
         all.sound();
-        all.air();
+        all.notices.addAll(PathAirNotices.of(result, project.room().target()));
         all.space();
         all.build(proved);
         all.surroundings();
@@ -83,29 +83,6 @@ final class PathNotices {
                 .map(b -> b.band().label() + " Hz")
                 .findFirst()
                 .orElse("");
-    }
-
-    private void air() {
-        double high = result.pathAir().pressureHigh();
-        if (!result.air().pressureOk()) {
-            add(NoticeKind.PRESSURE_ABOVE_LIMIT, Severity.STOP, "", high, brief.maxPressureDrop(), Unit.PASCAL);
-        }
-        boolean passive = brief.opening().kind() == Opening.Kind.WALL_OPENING && brief.fan() == null;
-        if (passive && high > RoomAir.LIMIT) {
-            add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, RoomAir.LIMIT, Unit.PASCAL);
-        }
-        for (PathAir.PlaceVelocity place : result.pathAir().velocities()) {
-            double limit = AirJudge.limit(brief, place);
-            if (!AirJudge.kept(brief, place)) {
-                add(
-                        NoticeKind.VELOCITY_ABOVE_LIMIT,
-                        Severity.STOP,
-                        place.part(),
-                        place.velocity(),
-                        limit,
-                        Unit.METRE_PER_SECOND);
-            }
-        }
     }
 
     private void space() {

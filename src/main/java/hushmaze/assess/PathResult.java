@@ -22,7 +22,8 @@ import java.util.List;
  * @param thirds third-octave bands, lowest first
  * @param octaves octave bands, lowest first
  * @param sound what is behind the sound figures
- * @param pathAir the air through the box
+ * @param pathAir the air through the box at the flow of the brief
+ * @param carried what the path carries with the door shut; null when the room has no answer
  * @param cutList what to cut
  * @param layouts one per material and thickness, boards first
  * @param notices about this path
@@ -38,6 +39,7 @@ public record PathResult(
         List<BandResult> octaves,
         SoundDetail sound,
         PathAir pathAir,
+        PathFlow carried,
         CutList cutList,
         List<SheetLayout> layouts,
         List<Notice> notices) {
@@ -52,11 +54,12 @@ public record PathResult(
     public record Quiet(boolean ok, double margin, boolean whole, Band governing, boolean wallsGovern, Rating rating) {}
 
     /**
-     * @param ok whether pressure drop (high edge) and velocities keep their limits
-     * @param pressureOk whether the pressure drop does
+     * @param ok whether pressure drop (high edge) and velocities keep their limits and the drive brings the flow
+     * @param pressureOk whether the pressure drop does, that of the drive included
      * @param velocityOk whether the velocities do
+     * @param flowOk whether the drive brings the flow of the brief against the high losses with the door shut
      */
-    public record Air(boolean ok, boolean pressureOk, boolean velocityOk) {}
+    public record Air(boolean ok, boolean pressureOk, boolean velocityOk, boolean flowOk) {}
 
     /**
      * @param ok whether the box goes into the space
@@ -86,7 +89,8 @@ public record PathResult(
     /** The same result with its notices. */
     PathResult withNotices(List<Notice> others) {
         return new PathResult(
-                path, solid, quiet, air, fits, buildable, thirds, octaves, sound, pathAir, cutList, layouts, others);
+                path, solid, quiet, air, fits, buildable, thirds, octaves, sound, pathAir, carried, cutList, layouts,
+                others);
     }
 
     /** Terms of the handbook estimate. */

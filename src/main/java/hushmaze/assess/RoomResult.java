@@ -1,29 +1,38 @@
 package hushmaze.assess;
 
 import hushmaze.air.need.Co2Course;
+import hushmaze.air.need.GoverningNeed;
 import hushmaze.quantity.Spectrum;
+import java.util.List;
 
 /**
  * The room with all its paths at work.
  *
  * @param air pressure with the door shut and what each path then carries
- * @param co2Steady carbon dioxide after a long time, as a fraction by volume
+ * @param need what each ground asks for; null when nothing is known of the use
+ * @param flow air that comes into the room, m³/s: with the door shut and the high losses, or what the briefs ask for when
+ *     that has no answer
+ * @param co2Steady carbon dioxide after a long time with that air, as a fraction by volume
  * @param temperatureRise of the air by the room's heat, K
- * @param supply air supplied, m³/s
- * @param extract air taken out by return and exhaust paths, m³/s
- * @param course carbon dioxide over {@link #COURSE} with all paths at work, from the level of the air supplied
- * @param sealed the same with the air off
+ * @param supply air the briefs of supply paths ask for, m³/s
+ * @param extract air the briefs of return and exhaust paths ask for, m³/s
+ * @param course carbon dioxide over the timetable, or over {@link #COURSE} with that air where there is none
+ * @param sealed carbon dioxide over {@link #COURSE} with everybody in the room and the air off
+ * @param draughts of the supply paths, at the nearest person
  * @param noise everything that is heard in it, pessimistic edge
  * @param rating of that level
  */
 public record RoomResult(
         RoomAir air,
+        GoverningNeed need,
+        double flow,
         double co2Steady,
         double temperatureRise,
         double supply,
         double extract,
         Co2Course course,
         Co2Course sealed,
+        List<DraughtAtPerson> draughts,
         RoomNoise noise,
         Rating rating) {
     /** Carbon dioxide above which people notice, fraction by volume; a common guideline. */
@@ -32,6 +41,10 @@ public record RoomResult(
     public static final double STALE_CO2 = 1500e-6;
     /** How long carbon dioxide is followed, s. */
     public static final double COURSE = 7200;
+
+    public RoomResult {
+        draughts = List.copyOf(draughts);
+    }
 
     /** Pressure in the room over that around it with the door shut, high losses, Pa; null when there is no answer. */
     public Double pressure() {

@@ -54,18 +54,46 @@ public enum NoticeKind {
     TURNS_CLOSE,
     /** The Reynolds number is below the range of the turn's published correction. */
     REYNOLDS_BELOW_RANGE,
-    /** Grille, filter or flexible duct are not in the sum. */
+    /** The widths before and after a sharp turn are outside its table. */
+    TURN_WIDTHS_OUTSIDE_RANGE,
+    /** No grille, filter or flexible duct was named, so none is in the sum. */
     FITTINGS_NOT_COUNTED,
     /** Air in a pass, turn or opening is faster than the limit. */
     VELOCITY_ABOVE_LIMIT,
     /** The path costs more pressure than the brief allows. */
     PRESSURE_ABOVE_LIMIT,
+    /** The path costs more pressure than its fan gives, or than there is, at the flow asked for. */
+    PRESSURE_ABOVE_DRIVE,
+    /** The brief allows faster air at the mouth in the room than is published for so quiet a room. */
+    VELOCITY_LIMIT_LOOSE,
+    /** With the door shut the drive brings less than asked for. */
+    FLOW_BELOW_ASKED,
+    /** With the door shut the drive may bring a good deal more than asked for. */
+    FLOW_ABOVE_ASKED,
+    /** The fan stands left of the summit of its curve. */
+    FAN_BEFORE_SUMMIT,
+    /** The fan is overcome by what it works against. */
+    FAN_TOO_WEAK,
+    /** The fan stands beyond the last point of its curve. */
+    FAN_OFF_CURVE,
     /** One more than 3 Pa: a closed room should not be pushed further. */
     PRESSURE_ABOVE_ROOM_LIMIT,
     /** With the door shut the room is pushed or sucked by more than 3 Pa. */
     ROOM_PRESSURE_HIGH,
     /** Free area of one more opening that would keep the room at 3 Pa. */
     OPENING_MISSING,
+    /** A path that would keep the room at 3 Pa if it were larger. */
+    OPENING_TO_ENLARGE,
+    /** Gaps of the door that would keep the room at 3 Pa if they were larger. */
+    DOOR_TO_ENLARGE,
+    /** The pressure of the room could not be worked out. */
+    ROOM_AIR_NOT_SETTLED,
+    /** Air goes one way through paths, and the other way through gaps only. */
+    ONLY_GAPS,
+    /** The room needs more air than comes in. */
+    NEED_ABOVE_FLOW,
+    /** People near the mouth may feel a draught. */
+    DRAUGHT,
     /** No path has a fan or ductwork behind it: the flows of the briefs are wishes. */
     NOTHING_DRIVES_AIR,
     /** More air is driven in than out, or the other way, and there is no way for the rest. */

@@ -3,6 +3,7 @@ package hushmaze.size;
 import hushmaze.air.AirState;
 import hushmaze.air.PathAir;
 import hushmaze.assess.AirJudge;
+import hushmaze.assess.AskedFlows;
 import hushmaze.assess.SoundJudge;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
@@ -39,8 +40,9 @@ public final class LayoutRules {
     private final AirState air;
     private final SoundJudge sound;
 
-    public LayoutRules(Project project) {
-        this.project = project;
+    /** @param asked may leave flows out that follow from the need */
+    public LayoutRules(Project asked) {
+        this.project = AskedFlows.settled(asked);
         this.air = AirState.of(project.room());
         this.sound = new SoundJudge(project);
     }

@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hushmaze.air.Loss;
-import hushmaze.air.PathAir;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.BandResult;
 import hushmaze.assess.PathResult;
@@ -19,7 +17,6 @@ import hushmaze.sound.TermInput;
 import hushmaze.sound.room.RoomSum;
 import hushmaze.wording.Wording;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -32,10 +29,12 @@ public final class AssessmentJson {
     private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
     private final Wording wording;
     private final SoundJson sound;
+    private final AirJson air;
 
     private AssessmentJson(Wording wording) {
         this.wording = wording;
         this.sound = new SoundJson(mapper, wording);
+        this.air = new AirJson(mapper);
     }
 
     /** The whole assessment as one JSON text. */
@@ -65,24 +64,9 @@ public final class AssessmentJson {
         return node;
     }
 
-    private static void minutes(ObjectNode node, String name, OptionalDouble seconds) {
-        number(node, name, seconds.isPresent() ? seconds.getAsDouble() / 60 : null);
-    }
-
     private ObjectNode room(RoomResult room) {
         ObjectNode node = mapper.createObjectNode();
-        number(node, "pressurePa", room.pressure());
-        number(node, "pressureLikelyPa", room.air().likely());
-        node.put("pressureState", room.air().state().name());
-        ArrayNode flows = node.putArray("pathFlowsLps");
-        room.air().flows().forEach(f -> flows.add(f * 1e3));
-        number(node, "missingOpeningCm2", room.air().missing() * 1e4);
-        minutes(node, "minutesTo1000PpmAirOff", room.sealed().firstReaches(RoomResult.NOTICED_CO2));
-        minutes(node, "minutesTo1500PpmAirOff", room.sealed().firstReaches(RoomResult.STALE_CO2));
-        number(node, "co2SteadyPpm", room.co2Steady() * 1e6);
-        number(node, "temperatureRiseK", room.temperatureRise());
-        number(node, "supplyLps", room.supply() * 1e3);
-        number(node, "extractLps", room.extract() * 1e3);
+        air.room(node, room);
         rating(node, room.rating());
         values(node.putArray("levelOctavesDb"), room.level().levelsInOctaves());
         values(node.putArray("levelThirdsDb"), room.level());
@@ -103,7 +87,7 @@ public final class AssessmentJson {
         node.put("name", path.path().name());
         node.put("purpose", lower(path.path().purpose().name()));
         node.set("quiet", quiet(path.quiet()));
-        node.set("air", air(path));
+        node.set("air", air.path(path));
         ObjectNode fits = node.putObject("fits");
         fits.put("ok", path.fits().ok());
         number(fits, "widthMm", path.fits().width() * 1e3);
@@ -145,34 +129,6 @@ public final class AssessmentJson {
         node.put("rcRumble", rating.rc().rumble());
         node.put("rcHiss", rating.rc().hiss());
         number(node, "dbA", rating.dbA());
-    }
-
-    private ObjectNode air(PathResult path) {
-        PathAir air = path.pathAir();
-        ObjectNode node = mapper.createObjectNode();
-        node.put("ok", path.air().ok());
-        number(node, "flowLps", air.flow() * 1e3);
-        number(node, "pressureDropPa", air.pressure());
-        number(node, "pressureDropLowPa", air.pressureLow());
-        number(node, "pressureDropHighPa", air.pressureHigh());
-        number(node, "limitPa", path.path().brief().maxPressureDrop());
-        ArrayNode losses = node.putArray("losses");
-        for (Loss loss : air.losses()) {
-            ObjectNode row = losses.addObject();
-            row.put("name", loss.key());
-            row.put("part", loss.part());
-            number(row, "zeta", loss.zeta());
-            number(row, "zetaLow", loss.zetaLow());
-            number(row, "zetaHigh", loss.zetaHigh());
-            number(row, "velocityMps", loss.velocity());
-            number(row, "pressurePa", loss.pressure());
-            row.put("source", loss.source());
-        }
-        ArrayNode velocities = node.putArray("velocities");
-        for (PathAir.PlaceVelocity place : air.velocities()) {
-            number(velocities.addObject().put("part", place.part()), "velocityMps", place.velocity());
-        }
-        return node;
     }
 
     private ObjectNode buildable(PathResult.Buildable buildable) {

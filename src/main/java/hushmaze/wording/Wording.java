@@ -1,6 +1,7 @@
 package hushmaze.wording;
 
 import hushmaze.air.PathAir;
+import hushmaze.assess.AirJudge;
 import hushmaze.assess.Heard;
 import hushmaze.assess.LossReason;
 import hushmaze.assess.PathResult;
@@ -152,10 +153,25 @@ public final class Wording {
                 "air.drop",
                 amounts.pressure(air.pressureLow()),
                 amounts.pressure(air.pressureHigh()),
-                amounts.pressure(brief.maxPressureDrop()));
+                amounts.pressure(AirJudge.allowed(brief)));
         String speed = text("air.speed", amounts.velocity(fastest.velocity()), place(fastest.part()));
-        String key = result.air().ok() ? "air.yes" : result.air().pressureOk() ? "air.tooFast" : "air.tooMuchPressure";
-        return text(key, amounts.flow(air.flow()), drop, speed);
+        return text(airKey(result.air()), amounts.flow(air.flow()), drop, speed, brought(result));
+    }
+
+    private static String airKey(PathResult.Air air) {
+        if (air.ok()) {
+            return "air.yes";
+        }
+        if (!air.pressureOk()) {
+            return "air.tooMuchPressure";
+        }
+        return air.velocityOk() ? "air.driveTooWeak" : "air.tooFast";
+    }
+
+    private String brought(PathResult result) {
+        return result.carried() == null
+                ? ""
+                : amounts.flow(Math.max(0, result.carried().least()));
     }
 
     /** Whether the box goes into the space. */

@@ -52,7 +52,7 @@ class RoomAirTest {
         assertThat(air.state()).isEqualTo(RoomAir.State.SOLVED);
         assertThat(air.pressure()).isCloseTo(found.paths().get(1).pathAir().pressureHigh(), within(1e-6));
         assertThat(air.likely()).isCloseTo(found.paths().get(1).pathAir().pressure(), within(1e-6));
-        assertThat(air.flows().get(1)).isCloseTo(FLOW, within(1e-9));
+        assertThat(air.flows().get(1).least()).isCloseTo(FLOW, within(1e-9));
     }
 
     @Test
@@ -64,7 +64,7 @@ class RoomAirTest {
         // in² and cfm of the printed law
         double inches = door.area() / (0.0254 * 0.0254);
         double throughDoor = 1.07 * inches * Math.sqrt(air.pressure()) * 0.000471947;
-        assertThat(throughDoor + air.flows().get(1)).isCloseTo(FLOW, within(0.005 * FLOW));
+        assertThat(throughDoor + air.flows().get(1).least()).isCloseTo(FLOW, within(0.005 * FLOW));
         assertThat(air.pressure()).isPositive();
     }
 

@@ -141,7 +141,18 @@ public final class SampleAssessment {
                 judged.paths().stream().map(SampleAssessment::result).toList();
         RoomResult room = judged.room();
         RoomResult whole = new RoomResult(
-                room.air(), 9.1e-4, 6.4, 0.028, 0.028, room.course(), room.sealed(), room.noise(), room.rating());
+                room.air(),
+                room.need(),
+                0.028,
+                9.1e-4,
+                6.4,
+                0.028,
+                0.028,
+                room.course(),
+                room.sealed(),
+                room.draughts(),
+                room.noise(),
+                room.rating());
         return new Assessment(
                 project,
                 whole,
@@ -181,7 +192,7 @@ public final class SampleAssessment {
                 judged.path(),
                 solid,
                 new PathResult.Quiet(true, 2.4, false, new Band(1, -3), false, Rating.of(level)),
-                new PathResult.Air(false, true, false),
+                new PathResult.Air(false, true, false, true),
                 new PathResult.Fits(
                         true,
                         solid.outer().size(Axis.X),
@@ -198,6 +209,7 @@ public final class SampleAssessment {
                 octaves,
                 judged.sound(),
                 judged.pathAir(),
+                judged.carried(),
                 judged.cutList(),
                 judged.layouts(),
                 notices());

@@ -19,6 +19,18 @@ public record CrackLaw(double coefficient, double exponent) implements BranchLaw
         InvalidValue.within("exponent", exponent, 0.5, 1, Unit.NUMBER);
     }
 
+    /**
+     * The crack that lets a known flow through at a known difference.
+     *
+     * @param flow m³/s
+     * @param pressure Pa
+     * @param exponent 0.5 to 1
+     */
+    public static CrackLaw through(double flow, double pressure, double exponent) {
+        InvalidValue.within("pressure", pressure, 1e-3, 1e5, Unit.PASCAL);
+        return new CrackLaw(flow / Math.pow(pressure, exponent), exponent);
+    }
+
     @Override
     public double flow(double pressureDifference) {
         return BranchLaw.power(coefficient, exponent, pressureDifference);

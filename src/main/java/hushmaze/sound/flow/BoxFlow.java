@@ -14,13 +14,14 @@ import hushmaze.sound.flow.ElbowNoise.Corner;
 import hushmaze.sound.flow.FlowNoise.Placed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The sources of flow noise in a box, each in its place.
  *
  * <p>Counted: every pass as a straight duct; every U-turn as two bends with sharp edges at the narrower of gap and pass; a
- * port that turns as one such bend at the narrower of port and pass; every listed loss of pressure but friction as a
- * fitting, for a turn the louder of the two formulas; the mouth in the room as a grille. The mouth's own loss of pressure
+ * port that turns as one such bend at the narrower of port and pass; every listed loss of pressure but friction, flexible
+ * ducts and filters as a fitting, for a turn the louder of the two formulas; the mouth in the room as a grille. The mouth's own loss of pressure
  * is not counted twice.
  *
  * <p>What is made in a turn passes along the passes after it; what is made along a pass is taken to be made at its end. It
@@ -29,6 +30,10 @@ import java.util.List;
 public final class BoxFlow {
     private static final String TURN = "turn ";
     private static final String PASS = "pass ";
+    /** Losses that are in the grille's formula where they are at the mouth in the room. */
+    private static final Set<String> AT_MOUTH = Set.of("exit", "entry", "grille", "louvre", "knownLoss");
+    /** Losses that are spread out and make no noise of their own worth counting. */
+    private static final Set<String> QUIET = Set.of("friction", "flexibleDuct", "filter");
 
     private final Solid solid;
     private final double flow;
@@ -137,9 +142,8 @@ public final class BoxFlow {
 
     private void fittings() {
         for (FlowLoss loss : losses) {
-            boolean roomMouth = loss.part().equals(PortPlace.IN_ROOM)
-                    && (loss.key().equals("exit") || loss.key().equals("entry"));
-            if (!isTurn(loss) && !roomMouth && !loss.key().equals("friction") && loss.velocity() > 0) {
+            boolean roomMouth = loss.part().equals(PortPlace.IN_ROOM) && AT_MOUTH.contains(loss.key());
+            if (!isTurn(loss) && !roomMouth && !QUIET.contains(loss.key()) && loss.velocity() > 0) {
                 placed.add(new Placed(fitting(loss), remaining.get(start(loss.part()))));
             }
         }

@@ -1,0 +1,171 @@
+package hushmaze.air;
+
+import hushmaze.project.Fitting;
+import hushmaze.project.Opening;
+import hushmaze.solid.PortPlace;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One end of a path: the port of the box and all that is outside it.
+ *
+ * <p>From outside in: grilles, louvres, filters and known losses in the order given; then either a mouth (entry 0.5 or exit
+ * 1.0) or a duct that goes on; then what leads to the port, a sudden change of area, a flexible duct or a round collar. A
+ * wall opening smaller than the port counts as a mouth of its own size. A flexible duct has a collar at the box and, at the
+ * end at the opening, one at the opening; in the room it ends in a mouth of its own size unless a duct goes on. After a
+ * round collar a round duct goes on, whose own losses are not counted.
+ *
+ * @param part name of the port
+ * @param roomEnd whether it is the end in the room
+ * @param port area of the box's port, m²
+ * @param opening the box is set over
+ * @param fittings of this end, from outside in
+ */
+record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<Fitting> fittings) {
+    private static final String GRILLE = "grille ";
+
+    static PathEnd of(PortPlace place, boolean roomEnd, Opening opening, List<Fitting> all) {
+        Fitting.End end = roomEnd ? Fitting.End.IN_ROOM : Fitting.End.AT_OPENING;
+        return new PathEnd(
+                roomEnd ? PortPlace.IN_ROOM : PortPlace.AT_OPENING,
+                roomEnd,
+                place.area(),
+                opening,
+                all.stream().filter(f -> f.end() == end).toList());
+    }
+
+    /** Losses of the air that comes in here. */
+    void enter(LossList list) {
+        faces(list, true);
+        if (!hasDuct()) {
+            list.add("entry", part, Entry.SOURCE, Entry.ZETA, outside());
+        }
+        connect(list, true);
+        list.velocity(part, place(), port);
+    }
+
+    /** Losses of the air that goes out here. */
+    void leave(LossList list) {
+        list.velocity(part, place(), port);
+        connect(list, false);
+        if (!hasDuct()) {
+            list.add("exit", part, Exit.SOURCE, Exit.ZETA, outside());
+        }
+        faces(list, false);
+    }
+
+    private PathAir.Place place() {
+        return roomEnd ? PathAir.Place.ROOM_MOUTH : PathAir.Place.OPENING_PORT;
+    }
+
+    private Optional<Fitting> connection() {
+        return fittings.stream().filter(f -> f.kind().connects()).findFirst();
+    }
+
+    private boolean isCollar() {
+        return connection().filter(f -> f.kind() == Fitting.Kind.ROUND_COLLAR).isPresent();
+    }
+
+    /** Whether a duct goes on beyond this end. */
+    private boolean hasDuct() {
+        return isCollar()
+                || opening.kind() == Opening.Kind.IN_DUCT
+                || (!roomEnd && opening.kind() == Opening.Kind.REGISTER);
+    }
+
+    /** Clear area where the duct goes on or the mouth is, m². */
+    private double outside() {
+        Optional<Fitting> connection = connection();
+        if (isCollar()) {
+            return round(connection.orElseThrow());
+        }
+        if (hasDuct()) {
+            return opening.area();
+        }
+        if (roomEnd) {
+            return connection.map(PathEnd::round).orElse(port);
+        }
+        return connection.isPresent() ? opening.area() : Math.min(port, opening.area());
+    }
+
+    private static double round(Fitting duct) {
+        return Math.PI * duct.diameter() * duct.diameter() / 4;
+    }
+
+    private void connect(LossList list, boolean inwards) {
+        Optional<Fitting> connection = connection();
+        if (connection.isEmpty()) {
+            list.areaChange(part, inwards ? outside() : port, inwards ? port : outside());
+            return;
+        }
+        Fitting duct = connection.get();
+        double round = round(duct);
+        boolean flexible = duct.kind() == Fitting.Kind.FLEXIBLE_DUCT;
+        boolean collarOutside = flexible && (!roomEnd || hasDuct());
+        double projection = duct.projection() == null ? 0 : duct.projection();
+        Zeta atBox = RoundCollar.zeta(port, duct.diameter(), projection, !inwards);
+        Zeta outside = RoundCollar.zeta(outside(), duct.diameter(), 0, inwards);
+        if (collarOutside && inwards) {
+            list.add("collar", part, RoundCollar.SOURCE, outside, round);
+        }
+        if (!inwards) {
+            list.add("collar", part, RoundCollar.SOURCE, atBox, round);
+        }
+        if (flexible) {
+            double reynolds = list.air().reynolds(list.flow() / round, duct.diameter());
+            Zeta friction = FlexibleDuct.zeta(duct.length(), duct.diameter(), duct.compression(), reynolds);
+            list.add("flexibleDuct", part, FlexibleDuct.SOURCE, friction, round);
+            list.velocity("flexible duct " + part, place(!roomEnd || hasDuct()), round);
+        }
+        if (inwards) {
+            list.add("collar", part, RoundCollar.SOURCE, atBox, round);
+        }
+        if (collarOutside && !inwards) {
+            list.add("collar", part, RoundCollar.SOURCE, outside, round);
+        }
+    }
+
+    /** A duct is held to the limit of the path; one that ends in the room to that of the mouth. */
+    private static PathAir.Place place(boolean goesOn) {
+        return goesOn ? PathAir.Place.INSIDE : PathAir.Place.ROOM_MOUTH;
+    }
+
+    private void faces(LossList list, boolean inwards) {
+        List<Fitting> order = new ArrayList<>(
+                fittings.stream().filter(f -> !f.kind().connects()).toList());
+        if (!inwards) {
+            Collections.reverse(order);
+        }
+        for (Fitting fitting : order) {
+            face(list, fitting, inwards);
+        }
+    }
+
+    private void face(LossList list, Fitting fitting, boolean inwards) {
+        switch (fitting.kind()) {
+            case GRILLE -> {
+                double face = fitting.width() * fitting.height();
+                Zeta zeta = PerforatedPlate.zeta(fitting.freeArea());
+                list.add("grille", part, PerforatedPlate.SOURCE, zeta, face);
+                list.velocity(GRILLE + part, place(), face * fitting.freeArea());
+            }
+            case WEATHER_LOUVRE -> {
+                double face = fitting.width() * fitting.height();
+                list.add("louvre", part, WeatherLouvre.SOURCE, WeatherLouvre.zeta(!inwards), face);
+            }
+            case FILTER -> {
+                double area = outside();
+                Zeta zeta = FilterLoss.zeta(fitting.pressure(), fitting.flow(), list.flow(), area, list.air());
+                list.add("filter", part, FilterLoss.SOURCE, zeta, area);
+            }
+            case KNOWN_LOSS -> {
+                double area = outside();
+                Zeta zeta = KnownLoss.zeta(fitting.pressure(), fitting.flow(), list.flow(), area, list.air());
+                list.add("knownLoss", part, KnownLoss.SOURCE, zeta, area);
+            }
+            case FLEXIBLE_DUCT, ROUND_COLLAR -> throw new IllegalArgumentException("connects: " + fitting.kind());
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package hushmaze.assess;
+
+import hushmaze.air.PathAir;
+import hushmaze.air.need.OpeningVelocity;
+import hushmaze.project.Brief;
+import hushmaze.project.Drive;
+import hushmaze.project.Opening;
+import hushmaze.project.Purpose;
+import hushmaze.project.Target;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What the air of one path gives reason to say. */
+final class PathAirNotices {
+    /** A drive that brings more than this many times the flow asked for is worth saying. */
+    private static final double TOO_MUCH = 1.1;
+    /** An A-weighted level is about so much above the number of the noise criterion (common practice, no source), dB. */
+    private static final double DBA_OVER_NC = 7;
+    /** Room for the rounding of sizes to whole steps. */
+    private static final double SLACK = 1e-9;
+
+    private final PathResult result;
+    private final Brief brief;
+    private final List<Notice> notices = new ArrayList<>();
+
+    private PathAirNotices(PathResult result) {
+        this.result = result;
+        this.brief = result.path().brief();
+    }
+
+    static List<Notice> of(PathResult result, Target target) {
+        PathAirNotices air = new PathAirNotices(result);
+        air.pressure();
+        air.velocities();
+        air.limitForTarget(target);
+        air.drive();
+        if (air.brief.fittings().isEmpty()) {
+            air.notices.add(Notice.of(NoticeKind.FITTINGS_NOT_COUNTED, Severity.NOTE, ""));
+        }
+        return air.notices;
+    }
+
+    private void pressure() {
+        double high = result.pathAir().pressureHigh();
+        if (!result.air().pressureOk()) {
+            double allowed = AirJudge.allowed(brief);
+            boolean drive = allowed < brief.maxPressureDrop();
+            NoticeKind kind = drive ? NoticeKind.PRESSURE_ABOVE_DRIVE : NoticeKind.PRESSURE_ABOVE_LIMIT;
+            add(kind, Severity.STOP, "", high, allowed, Unit.PASCAL);
+        }
+        boolean passive =
+                brief.opening().kind() == Opening.Kind.WALL_OPENING && brief.driveOrUsual() == Drive.Kind.NOTHING;
+        if (passive && high > RoomAir.LIMIT) {
+            add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, RoomAir.LIMIT, Unit.PASCAL);
+        }
+    }
+
+    private void velocities() {
+        for (PathAir.PlaceVelocity place : result.pathAir().velocities()) {
+            if (!AirJudge.kept(brief, place)) {
+                add(
+                        NoticeKind.VELOCITY_ABOVE_LIMIT,
+                        Severity.STOP,
+                        place.part(),
+                        place.velocity(),
+                        AirJudge.limit(brief, place),
+                        Unit.METRE_PER_SECOND);
+            }
+        }
+    }
+
+    /** The brief's limit at the mouth in the room against what is published for so quiet a room. */
+    private void limitForTarget(Target target) {
+        if (target.kind() == Target.Kind.SPECTRUM) {
+            return;
+        }
+        double nc = target.kind() == Target.Kind.DBA ? target.number() - DBA_OVER_NC : target.number();
+        boolean supply = result.path().purpose() == Purpose.SUPPLY;
+        OptionalDouble published = OpeningVelocity.limit(Math.max(0, nc), supply);
+        if (published.isPresent() && brief.maxOpeningVelocity() > published.getAsDouble() + SLACK) {
+            add(
+                    NoticeKind.VELOCITY_LIMIT_LOOSE,
+                    Severity.NOTE,
+                    "",
+                    brief.maxOpeningVelocity(),
+                    published.getAsDouble(),
+                    Unit.METRE_PER_SECOND);
+        }
+    }
+
+    private void drive() {
+        PathFlow carried = result.carried();
+        if (carried == null || !carried.answers()) {
+            return;
+        }
+        if (!result.air().flowOk()) {
+            add(NoticeKind.FLOW_BELOW_ASKED, Severity.STOP, "", carried.least(), brief.flow(), Unit.LITRE_PER_SECOND);
+        }
+        if (carried.most() > TOO_MUCH * brief.flow()) {
+            Severity severity = Severity.WARNING;
+            add(NoticeKind.FLOW_ABOVE_ASKED, severity, "", carried.most(), brief.flow(), Unit.LITRE_PER_SECOND);
+        }
+        if (carried.fan() == null) {
+            return;
+        }
+        switch (carried.fan()) {
+            case STEADY -> {
+                // as it should be
+            }
+            case BEFORE_SUMMIT -> notices.add(Notice.of(NoticeKind.FAN_BEFORE_SUMMIT, Severity.WARNING, ""));
+            case TOO_WEAK -> notices.add(Notice.of(NoticeKind.FAN_TOO_WEAK, Severity.STOP, ""));
+            case OFF_CURVE -> notices.add(Notice.of(NoticeKind.FAN_OFF_CURVE, Severity.WARNING, ""));
+        }
+    }
+
+    private void add(NoticeKind kind, Severity severity, String part, double value, double limit, Unit unit) {
+        notices.add(Notice.of(kind, severity, part, value, limit, unit));
+    }
+}
