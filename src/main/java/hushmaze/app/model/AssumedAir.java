@@ -84,7 +84,7 @@ final class AssumedAir {
                 when(duct, COMPRESSION),
                 null,
                 when(known, kind == Fitting.Kind.FILTER ? FILTER_LOSS : OTHER_LOSS),
-                known ? RoomNeed.flow(project, path) : null,
+                known ? FilledIn.flow(project, path) : null,
                 Assumed.source("fitting." + kind));
     }
 

@@ -103,7 +103,7 @@ public enum Extra {
                         path,
                         new DoorLeak(door.length(), door.width(), door.depth(), null, null, door.source()));
             }
-            case USE -> field.with(RoomNeed.filledIn(project), path, null);
+            case USE -> field.with(FilledIn.of(project), path, null);
             default -> field.with(project, path, null);
         };
     }

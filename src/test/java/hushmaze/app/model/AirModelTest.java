@@ -298,8 +298,23 @@ class AirModelTest {
         assertThat(edit.path()).isEqualTo(2);
         takes("path.brief.flow", "");
         extras.turn(Extra.USE, false);
-        // about 50.1 L/s are needed and 28 come through the first path
-        assertThat(project().paths().get(2).brief().flow()).isCloseTo(0.0221, within(0.0005));
+        // 320 W as given ask for 45.8 L/s, worked as above, and 28 come through the first path
+        assertThat(project().paths().get(2).brief().flow()).isCloseTo(0.0178, within(0.0005));
+    }
+
+    @Test
+    void theUseStaysWhileAFlowDoesNotFollowFromIt() {
+        extras.turn(Extra.USE, true);
+        takes("path.brief.flow", "60");
+        designer.paths().add();
+        takes("path.brief.flow", "");
+        Project before = project();
+        assertThat(extras.turn(Extra.USE, false).orElseThrow())
+                .startsWith("Airflow: nothing is not accepted")
+                .contains("the other paths bring 60.0 L/s");
+        assertThat(project()).isSameAs(before);
+        air.addFitting(Fitting.Kind.FILTER);
+        assertThat(air.fittings().get(0).flow()).isEqualTo(0.02);
     }
 
     @Test
