@@ -135,7 +135,9 @@ public final class PathLosses {
             list.add("turn90", part, SharpTurn.SOURCE, SharpTurn.zeta(before.aspect(), reynolds, rough), before.area());
         } else {
             Zeta zeta = UnequalTurn.zeta(before.aspect(), ratio, reynolds, rough);
-            list.add("turn90", part, UnequalTurn.SOURCE, zeta, before.area());
+            // on the faster of the two velocities
+            double faster = Math.min(1, ratio);
+            list.add("turn90", part, UnequalTurn.SOURCE, zeta.times(faster * faster), before.area() * faster);
             UnequalTurn.notice(part, ratio).ifPresent(list::note);
         }
         SharpTurn.notice(part, reynolds).ifPresent(list::note);

@@ -39,7 +39,7 @@ final class RoundCollar {
         if (round >= partArea) {
             Zeta change = intoCollar ? AreaChange.zeta(partArea, round) : AreaChange.zeta(round, partArea);
             double k = (round / partArea) * (round / partArea);
-            return new Zeta(change.low() * k, change.likely() * k, change.high() * k);
+            return change.times(k);
         }
         double rest = 1 - round / partArea;
         if (!intoCollar) {

@@ -16,7 +16,8 @@ import java.util.Optional;
  * at W₁/W 0.6 and 1.2, and H/W ∞ at 0.6, as read, the others from memory; W₁/W = 1 is the closed form of {@link SharpTurn}.
  * H/W ∞ is taken at 8. One edition refers the table to the velocity before the turn, another to that after it. Likely: before
  * it, because after it the wide outlets would cost less than a plain sudden widening. High: for a narrowing the other
- * edition, with the largest Reynolds correction. Low: no Reynolds correction. Range: W₁/W 0.6 to 2; below, the coefficient on
+ * edition, but no more than a turn of the narrower width after a plain sudden narrowing, with the largest Reynolds
+ * correction. Low: no Reynolds correction. Range: W₁/W 0.6 to 2; below, the coefficient on
  * the velocity after the turn is held; above, that before it, but never less than a plain sudden widening. Accuracy: 20 %
  * within the table, our judgement. Differs from the source: none.
  */
@@ -71,10 +72,15 @@ final class UnequalTurn {
     static Zeta zeta(double aspect, double ratio, double reynolds, double relativeRoughness) {
         Zeta equal = SharpTurn.zeta(aspect, reynolds, relativeRoughness);
         double c = table(aspect, ratio);
-        double otherEdition = ratio < 1 ? 1 / (ratio * ratio) : 1;
         // the corrections are 1 and more; a quotient may round to a bit less
         double likely = c * Math.max(1, equal.likely() / equal.low());
-        double high = c * Math.max(1, equal.high() / equal.low()) * otherEdition;
+        double most = Math.max(1, equal.high() / equal.low());
+        double high = c * most;
+        if (ratio < 1) {
+            double narrower = SharpTurn.base(RIGHT_ANGLE, aspect / ratio) * most
+                    + AreaChange.zeta(1, ratio).high();
+            high = Math.max(high, Math.min(high, narrower) / (ratio * ratio));
+        }
         return new Zeta(c, likely, Math.max(likely, high));
     }
 

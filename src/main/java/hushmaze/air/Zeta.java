@@ -13,6 +13,11 @@ record Zeta(double low, double likely, double high) {
         return new Zeta(likely * (1 - share), likely, likely * (1 + share));
     }
 
+    /** The same on another velocity: the factor is the square of this velocity over the other. */
+    Zeta times(double factor) {
+        return new Zeta(low * factor, likely * factor, high * factor);
+    }
+
     /** The loss this coefficient causes at a velocity in m/s. */
     Loss loss(String key, String part, String source, double velocity, AirState air) {
         return new Loss(key, part, source, low, likely, high, velocity, air.dynamicPressure(velocity));

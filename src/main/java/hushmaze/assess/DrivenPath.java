@@ -21,8 +21,18 @@ import java.util.function.DoubleUnaryOperator;
  * @param path of the project, with a flow in its brief
  * @param solid of its box
  * @param air its state
+ * @param table what the path takes, for charts; null to work it out at every flow
  */
-record DrivenPath(VentPath path, Solid solid, AirState air) {
+record DrivenPath(VentPath path, Solid solid, AirState air, ResistanceTable table) {
+    DrivenPath(VentPath path, Solid solid, AirState air) {
+        this(path, solid, air, null);
+    }
+
+    /** The same, read from a table. */
+    DrivenPath tabled() {
+        return new DrivenPath(path, solid, air, new ResistanceTable(this));
+    }
+
     boolean isSupply() {
         return path.purpose() == Purpose.SUPPLY;
     }
@@ -65,6 +75,9 @@ record DrivenPath(VentPath path, Solid solid, AirState air) {
 
     /** Pressure the path takes, Pa, over the flow in m³/s; straight down to nothing from the least air that is computed. */
     DoubleUnaryOperator resistance(Edge edge) {
+        if (table != null) {
+            return table.at(edge);
+        }
         return flow -> {
             double computed = Math.max(flow, PathLosses.MIN_FLOW);
             double loss = edge.of(losses(computed));

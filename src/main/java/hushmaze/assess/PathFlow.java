@@ -13,7 +13,8 @@ import java.util.List;
  * @param fan how its fan stands; null without one
  * @param speed of the fan, over that of its curve, that brings the flow of the brief against the high losses; null without a
  *     fan, or if no speed up to five times that of the curve does
- * @param curve drive and path over the flow, for a chart; empty without a fan or a given pressure
+ * @param curve drive and path with the room over the flow, for a chart; the path alone without a fan or a given pressure; empty
+ *     where the room would be sealed
  */
 public record PathFlow(
         Drive.Kind drive,
@@ -39,8 +40,8 @@ public record PathFlow(
      * One flow of a chart.
      *
      * @param flow m³/s
-     * @param drive pressure the fan gives or there is, Pa; null where the fan has no curve
-     * @param low pressure that path and room take at the low losses, Pa
+     * @param drive pressure the fan gives or there is, Pa; null where there is none
+     * @param low pressure taken at the low losses, Pa
      * @param likely at the likely losses, Pa
      * @param high at the high losses, Pa
      */

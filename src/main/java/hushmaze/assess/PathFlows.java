@@ -32,8 +32,8 @@ final class PathFlows {
         this.path = networks.paths().get(index);
     }
 
-    /** What a path carries; solutions by edge. */
-    static PathFlow of(RoomNetworks networks, int index, RoomNetwork.Solution... solutions) {
+    /** What a path carries; solutions by edge, tabled networks for the chart (null without a drive with a curve). */
+    static PathFlow of(RoomNetworks networks, RoomNetworks tabled, int index, RoomNetwork.Solution... solutions) {
         PathFlows one = new PathFlows(networks, index);
         String name = RoomNetworks.name(index);
         double least = solutions[Edge.HIGH.ordinal()].flows().get(name);
@@ -47,7 +47,7 @@ final class PathFlows {
                 most,
                 fan ? state(one.path.fan(), least, most) : null,
                 fan ? one.speed() : null,
-                one.path.hasCurve() ? one.chart(most) : List.of());
+                one.path.hasCurve() ? new PathFlows(tabled, index).chart(most) : alone(one.path));
     }
 
     private static PathFlow.FanState state(FanCurve fan, double least, double most) {
@@ -66,8 +66,7 @@ final class PathFlows {
             return Double.NaN;
         }
         double room = solution.pressures().get(RoomNetworks.ROOM);
-        double through = flow == 0 ? 0 : path.resistance(edge).applyAsDouble(flow);
-        return through + (path.isSupply() ? room : -room);
+        return through(path, flow, edge) + (path.isSupply() ? room : -room);
     }
 
     private List<PathFlow.DrivePoint> chart(double most) {
@@ -85,6 +84,26 @@ final class PathFlows {
             points.add(new PathFlow.DrivePoint(flow, drive(flow), low, likely, high));
         }
         return points;
+    }
+
+    /** What a path takes by itself, from nothing to beyond the flow of its brief. */
+    static List<PathFlow.DrivePoint> alone(DrivenPath path) {
+        double end = CHART_BEYOND * path.path().brief().flow();
+        List<PathFlow.DrivePoint> points = new ArrayList<>();
+        for (int i = 0; i <= CHART_POINTS; i++) {
+            double flow = end * i / CHART_POINTS;
+            points.add(new PathFlow.DrivePoint(
+                    flow,
+                    null,
+                    through(path, flow, Edge.LOW),
+                    through(path, flow, Edge.LIKELY),
+                    through(path, flow, Edge.HIGH)));
+        }
+        return points;
+    }
+
+    private static double through(DrivenPath path, double flow, Edge edge) {
+        return flow == 0 ? 0 : path.resistance(edge).applyAsDouble(flow);
     }
 
     private Double drive(double flow) {

@@ -71,7 +71,7 @@ public record RoomAir(
             return without(State.NOTHING_DRIVES);
         }
         if (!networks.leaks() && paths.stream().allMatch(p -> p.drive() == Drive.Kind.GIVEN_FLOW)) {
-            return balanced(project);
+            return balanced(project, paths);
         }
         return solved(networks);
     }
@@ -81,17 +81,19 @@ public record RoomAir(
     }
 
     /** A tight room in which every flow is given: what is driven in must be driven out. */
-    private static RoomAir balanced(Project project) {
+    private static RoomAir balanced(Project project, List<DrivenPath> paths) {
         double in = AskedFlows.asked(project, true);
         double out = AskedFlows.asked(project, false);
         if (Math.abs(in - out) > SAME_FLOW * Math.max(in, out)) {
             return without(State.SEALED);
         }
-        List<PathFlow> flows = project.paths().stream()
-                .map(p -> p.brief().flow())
-                .map(q -> new PathFlow(Drive.Kind.GIVEN_FLOW, q, q, q, null, null, List.of()))
-                .toList();
+        List<PathFlow> flows = paths.stream().map(RoomAir::asAsked).toList();
         return new RoomAir(State.SOLVED, 0.0, 0.0, in, flows, 0, List.of());
+    }
+
+    private static PathFlow asAsked(DrivenPath path) {
+        double flow = path.path().brief().flow();
+        return new PathFlow(path.drive(), flow, flow, flow, null, null, PathFlows.alone(path));
     }
 
     private static RoomAir solved(RoomNetworks networks) {
@@ -108,8 +110,10 @@ public record RoomAir(
         RoomNetwork network = networks.at(Edge.HIGH);
         double pressure = high.pressures().get(RoomNetworks.ROOM);
         List<PathFlow> flows = new ArrayList<>();
+        boolean charts = networks.paths().stream().anyMatch(DrivenPath::hasCurve);
+        RoomNetworks tabled = charts ? networks.tabled() : null;
         for (int i = 0; i < networks.paths().size(); i++) {
-            flows.add(PathFlows.of(networks, i, solutions));
+            flows.add(PathFlows.of(networks, tabled, i, solutions));
         }
         return new RoomAir(
                 State.SOLVED,

@@ -110,11 +110,11 @@ final class RoomAirNotices {
             if (draught.rate() > DraughtAtPerson.LIMIT) {
                 add(
                         NoticeKind.DRAUGHT,
-                        Severity.WARNING,
+                        Severity.NOTE,
                         draught.path(),
-                        draught.rate(),
-                        DraughtAtPerson.LIMIT,
-                        Unit.NUMBER);
+                        draught.rate() / 100,
+                        DraughtAtPerson.LIMIT / 100,
+                        Unit.PERCENT);
             }
         }
     }

@@ -42,6 +42,11 @@ record RoomNetworks(Room room, List<DrivenPath> paths, AirState air) {
         return room.door() != null || room.leakage() != null;
     }
 
+    /** The same with the paths read from tables. */
+    RoomNetworks tabled() {
+        return new RoomNetworks(room, paths.stream().map(DrivenPath::tabled).toList(), air);
+    }
+
     RoomNetwork at(Edge edge) {
         return at(edge, -1, 0);
     }

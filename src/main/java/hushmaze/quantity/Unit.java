@@ -41,6 +41,7 @@ public enum Unit {
     DECIBEL(Dimension.LEVEL, "dB", "Db", 0),
     HERTZ(Dimension.FREQUENCY, "Hz", "Hz", 0),
     NUMBER(Dimension.FRACTION, "", "", 0),
+    PERCENT(Dimension.FRACTION, "%", "Percent", -2),
     PARTS_PER_MILLION(Dimension.CONCENTRATION, "ppm", "Ppm", -6);
 
     private final Dimension dimension;

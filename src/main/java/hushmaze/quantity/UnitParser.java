@@ -53,6 +53,7 @@ public final class UnitParser {
             Map.entry("pa·s/m2", Unit.PASCAL_SECOND_PER_SQUARE_METRE),
             Map.entry("pas/m2", Unit.PASCAL_SECOND_PER_SQUARE_METRE),
             Map.entry("w", Unit.WATT),
+            Map.entry("%", Unit.PERCENT),
             Map.entry("w/k", Unit.WATT_PER_KELVIN),
             Map.entry("°c", Unit.CELSIUS),
             Map.entry("c", Unit.CELSIUS),

@@ -32,6 +32,8 @@ public final class Amounts {
             case PRESSURE -> pressure(si);
             case MASS -> mass(si);
             case LEVEL -> decibels(si);
+            case FRACTION ->
+                unit == Unit.PERCENT ? number(unit.fromSi(si), 0) + " %" : number(si, Math.abs(si) < LARGE ? 2 : 0);
             case CONCENTRATION -> number(unit.fromSi(si), 0) + " ppm";
             default ->
                 number(unit.fromSi(si), Math.abs(unit.fromSi(si)) < LARGE ? 2 : 0)

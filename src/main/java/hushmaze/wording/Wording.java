@@ -1,9 +1,11 @@
 package hushmaze.wording;
 
 import hushmaze.air.PathAir;
+import hushmaze.air.need.NamedFlow;
 import hushmaze.assess.AirJudge;
 import hushmaze.assess.Heard;
 import hushmaze.assess.LossReason;
+import hushmaze.assess.PathFlow;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.Rating;
 import hushmaze.assess.RoomAir;
@@ -38,6 +40,9 @@ public final class Wording {
 
     /** A smaller gain is not worth a word, dB. */
     private static final double WORTH_SAYING = 0.5;
+
+    /** A flow that falls short by less than this share is enough. */
+    private static final double NEED_SLACK = 0.02;
 
     private final Amounts amounts;
 
@@ -155,7 +160,8 @@ public final class Wording {
                 amounts.pressure(air.pressureHigh()),
                 amounts.pressure(AirJudge.allowed(brief)));
         String speed = text("air.speed", amounts.velocity(fastest.velocity()), place(fastest.part()));
-        return text(airKey(result.air()), amounts.flow(air.flow()), drop, speed, brought(result));
+        String verdict = text(airKey(result.air()), amounts.flow(air.flow()), drop, speed, brought(result));
+        return drive(result).map(d -> verdict + " " + d).orElse(verdict);
     }
 
     private static String airKey(PathResult.Air air) {
@@ -225,7 +231,7 @@ public final class Wording {
                 Amounts.number(room.temperatureRise(), 1));
     }
 
-    /** The pressure with the door shut, and how long the air lasts with nothing running. */
+    /** What the room needs, the pressure with the door shut, and how long the air lasts with nothing running. */
     public String roomAir(RoomResult room) {
         RoomAir air = room.air();
         String pressure = "";
@@ -236,10 +242,44 @@ public final class Wording {
         }
         OptionalDouble noticed = room.sealed().firstReaches(RoomResult.NOTICED_CO2);
         OptionalDouble stale = room.sealed().firstReaches(RoomResult.STALE_CO2);
-        return pressure
+        String need = room.need() == null ? "" : need(room) + " ";
+        return need
+                + pressure
                 + (noticed.isPresent() && stale.isPresent()
                         ? text("room.airOff", minutes(noticed), minutes(stale))
                         : text("room.airOffLong"));
+    }
+
+    /** What the room needs, what governs, and whether it comes in; only where something is known of its use. */
+    public String need(RoomResult room) {
+        NamedFlow governing = room.need().governing();
+        boolean enough = governing.flow() <= room.flow() * (1 + NEED_SLACK);
+        return text(
+                enough ? "need.yes" : "need.no",
+                amounts.flow(governing.flow()),
+                ground(governing),
+                amounts.flow(room.flow()));
+    }
+
+    /** The ground for a flow: "to carry off the heat". */
+    public String ground(NamedFlow flow) {
+        return place(flow.key());
+    }
+
+    /** How the drive of a path stands; nothing where it has no curve. */
+    public Optional<String> drive(PathResult result) {
+        PathFlow carried = result.carried();
+        if (carried == null || !carried.answers()) {
+            return Optional.empty();
+        }
+        String flows = text(
+                "drive.flows",
+                amounts.flow(carried.least()),
+                amounts.flow(carried.most()),
+                amounts.flow(result.pathAir().flow()));
+        String speed =
+                carried.speed() == null ? "" : " " + text("drive.speed", Amounts.number(100 * carried.speed(), 0));
+        return Optional.of(flows + speed);
     }
 
     private static String minutes(OptionalDouble seconds) {

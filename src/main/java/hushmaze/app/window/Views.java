@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "pages");
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
@@ -32,6 +32,7 @@ final class Views extends VBox {
                 new CutView(designer),
                 new SolidPane(designer),
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
+                new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 new PagesView(designer));
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");

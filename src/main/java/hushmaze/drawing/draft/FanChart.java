@@ -70,7 +70,7 @@ public final class FanChart {
     private final TextMeasure measure;
 
     /**
-     * @param fan the fan, or the pressure available
+     * @param fan the fan, or the pressure available; null for the path alone
      * @param system the path
      * @param operating the point, or null if they do not meet
      */
@@ -85,14 +85,15 @@ public final class FanChart {
     public Sketch draw(double width, double height) {
         Sketch sketch = new Sketch();
         ChartFrame frame = new ChartFrame(sketch, measure);
-        Curve fanCurve = new Curve(fan.name(), FAN, scaled(fan.points()));
+        Curve fanCurve = fan == null ? null : new Curve(fan.name(), FAN, scaled(fan.points()));
         Curve likely = new Curve(system.name(), SYSTEM, points(system.likely()));
         Curve low = new Curve("", EDGE, points(system.low()));
         Curve high = new Curve("", EDGE, points(system.high()));
-        double top = frame.legend(system.rangeName(), List.of(likely, fanCurve), width);
-        double flow = Math.max(largest(fanCurve, true), largest(likely, true));
+        double top = frame.legend(system.rangeName(), fan == null ? List.of(likely) : List.of(likely, fanCurve), width);
+        double flow = Math.max(fan == null ? 0 : largest(fanCurve, true), largest(likely, true));
         // the path's high edge may leave the chart: what the fan cannot give is of no interest
-        double pressure = Math.max(largest(fanCurve, false), operating == null ? 0 : operating.pressure());
+        double pressure =
+                Math.max(largest(fan == null ? high : fanCurve, false), operating == null ? 0 : operating.pressure());
         EvenAxis x = EvenAxis.upTo(flow, PARTS_ACROSS, ChartFrame.LEFT, width - ChartFrame.RIGHT);
         EvenAxis y = EvenAxis.upTo(1.1 * pressure, PARTS_UP, height - ChartFrame.BELOW, top);
         band(sketch, x, y, low, high);
@@ -100,7 +101,9 @@ public final class FanChart {
         frame.curve(x, y, low);
         frame.curve(x, y, high);
         frame.curve(x, y, likely);
-        frame.curve(x, y, fanCurve);
+        if (fan != null) {
+            frame.curve(x, y, fanCurve);
+        }
         if (operating != null) {
             mark(frame, sketch, x, y);
         }

@@ -13,6 +13,9 @@ import java.util.List;
 
 /** The air's part of the summary: every loss, and every velocity against its limit. */
 final class AirBlocks {
+    /** Height of the chart of pressure over flow, mm. */
+    private static final double CHART = 55;
+
     private final Job job;
     private final PathAir air;
     private final Brief brief;
@@ -27,7 +30,16 @@ final class AirBlocks {
         List<Block> all = new ArrayList<>();
         all.add(job.blocks().heading(Labels.of("air.losses", job.amounts().flow(air.flow()))));
         all.add(losses());
-        all.add(job.blocks().remark(Labels.of("air.losses.remark", job.amounts().pressure(brief.maxPressureDrop()))));
+        all.add(job.blocks().remark(Labels.of("air.losses.remark", job.amounts().pressure(AirJudge.allowed(brief)))));
+        AirCharts charts = new AirCharts(job);
+        charts.pressure().ifPresent(chart -> {
+            all.add(job.blocks().heading(charts.pressureTitle()));
+            all.add(job.blocks().figure(2, CHART, width -> chart.draw(width, CHART)));
+            all.add(job.blocks().remark(Labels.of("air.chart.remark")));
+            job.wording()
+                    .drive(job.result())
+                    .ifPresent(d -> all.add(job.blocks().paragraph(d)));
+        });
         all.add(job.blocks().heading(Labels.of("air.velocities")));
         all.add(velocities());
         return all;

@@ -79,6 +79,18 @@ public final class ScreenPages {
         return page(Labels.of("summary.levels"), width, height, sketch);
     }
 
+    /** Pressure over the flow of the path, above carbon dioxide in the room; the latter alone when the room has no answer. */
+    public Page air(double width, double height) {
+        AirCharts charts = new AirCharts(job);
+        Sketch sketch = new Sketch();
+        double each = (height - 2 * MARGIN - BETWEEN) / 2;
+        double room = width - 2 * MARGIN;
+        charts.pressure().ifPresent(c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h)));
+        double below = charts.pressure().isPresent() ? MARGIN + each + BETWEEN : MARGIN;
+        chart(sketch, Labels.of("chart.co2"), below, each, h -> charts.co2().draw(room, h));
+        return page(Labels.of("chart.co2"), width, height, sketch);
+    }
+
     private static void chart(Sketch on, String title, double y, double height, Function<Double, Sketch> chart) {
         on.text(MARGIN, y + Lettering.HEADING, title, Lettering.HEADING, Weight.SEMIBOLD, Anchor.START, Ink.BLACK);
         double below = Lettering.HEADING * Lettering.LEADING + 1.5;

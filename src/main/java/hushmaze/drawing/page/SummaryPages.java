@@ -1,17 +1,12 @@
 package hushmaze.drawing.page;
 
-import hushmaze.air.need.Co2Course;
 import hushmaze.assess.BandResult;
 import hushmaze.assess.PathResult;
-import hushmaze.assess.RoomResult;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
-import hushmaze.drawing.Point;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Blocks;
-import hushmaze.drawing.draft.Co2Chart;
-import hushmaze.drawing.draft.Curve;
 import hushmaze.drawing.draft.SpectrumChart;
 import hushmaze.drawing.draft.SpectrumChart.Range;
 import hushmaze.drawing.draft.SpectrumChart.Series;
@@ -31,11 +26,6 @@ import java.util.function.Function;
 final class SummaryPages {
     private static final double CHART = 52;
     private static final double LOWEST_LEVEL = -10;
-    /** Height of the chart of carbon dioxide, mm, and points of each curve. */
-    private static final double CO2_HEIGHT = 55;
-
-    private static final int CO2_PARTS = 40;
-
     private static final Stroke MAIN = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
     private static final Stroke LIMIT = new Stroke(true, Stroke.Pattern.DASHED, Ink.ALERT);
     private static final Stroke LIKELY = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
@@ -72,7 +62,7 @@ final class SummaryPages {
         all.addAll(new AirBlocks(job).all());
         all.addAll(new ShoppingBlocks(job).all());
         all.addAll(new TermBlocks(job).all());
-        room(all);
+        all.addAll(new RoomBlocks(job).all());
         notices(all, Severity.NOTE);
         return job.textPages(Labels.of("summary.title"), Labels.of("type.summary"), all);
     }
@@ -165,38 +155,6 @@ final class SummaryPages {
         cells.add(Labels.of(key));
         result.octaves().forEach(b -> cells.add(job.figures().db(value.apply(b))));
         return cells.toArray(String[]::new);
-    }
-
-    private void room(List<Block> all) {
-        all.add(blocks.heading(Labels.of("summary.room")));
-        all.add(blocks.paragraph(job.wording()
-                .room(job.assessment().room(), job.assessment().project().room().target())));
-        job.wording().envelope(job.assessment().room()).ifPresent(e -> all.add(blocks.paragraph(e)));
-        all.add(blocks.paragraph(job.wording().roomAir(job.assessment().room())));
-        if (job.assessment().project().room().people() > 0) {
-            all.add(blocks.heading(Labels.of("chart.co2")));
-            all.add(blocks.figure(2, CO2_HEIGHT, width -> course().draw(width, CO2_HEIGHT)));
-            all.add(blocks.remark(Labels.of("chart.co2.remark")));
-        }
-    }
-
-    private Co2Chart course() {
-        RoomResult room = job.assessment().room();
-        return new Co2Chart(
-                List.of(curve("chart.co2.on", LIKELY, room.course()), curve("chart.co2.off", MAIN, room.sealed())),
-                List.of(
-                        new Co2Chart.Limit("1000 ppm", RoomResult.NOTICED_CO2),
-                        new Co2Chart.Limit("1500 ppm", RoomResult.STALE_CO2)),
-                job.measure());
-    }
-
-    private static Curve curve(String key, Stroke stroke, Co2Course course) {
-        return new Curve(
-                Labels.of(key),
-                stroke,
-                course.curve(CO2_PARTS).stream()
-                        .map(s -> new Point(s.time(), s.level()))
-                        .toList());
     }
 
     private void notices(List<Block> all, Severity severity) {
