@@ -11,6 +11,7 @@ import hushmaze.app.model.PointsText;
 import hushmaze.app.model.Texts;
 import hushmaze.material.Fan;
 import hushmaze.project.Drive;
+import hushmaze.project.Session;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -139,20 +140,14 @@ final class AirEntries {
         more.setId("session-add");
         more.setTooltip(new Tooltip(Texts.of("session.add.tip")));
         more.setMaxWidth(Double.MAX_VALUE);
-        CardList<Integer> list = new CardList<>(
+        // every time has the same entries
+        CardList<Session, Boolean> list = new CardList<>(
                 "session",
-                () -> numbers(air.timetable().size()),
-                (number, shape) -> new SessionCard(edit, number, () -> air.removeSession(number)));
+                air::timetable,
+                session -> true,
+                (number, same) -> new SessionCard(edit, number, () -> air.removeSession(number)));
         more.setOnAction(e -> list.say(air.addSession()));
         return list.with(more);
-    }
-
-    private static List<Integer> numbers(int count) {
-        List<Integer> all = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            all.add(i);
-        }
-        return all;
     }
 
     /** Where the room leaks. */

@@ -3,17 +3,20 @@ package hushmaze.app.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /**
- * A list of cards, with a word on what is wrong with the list and something to add more below.
+ * A list of cards, with a word on what is wrong with the list and something to add more below. The word stays until the
+ * list changes.
  *
+ * @param <T> what a card is about
  * @param <S> what decides which entries a card has
  */
-final class CardList<S> implements Entry {
+final class CardList<T, S> implements Entry {
     /**
      * Makes the card of one thing in the list.
      *
@@ -27,16 +30,20 @@ final class CardList<S> implements Entry {
     private final VBox cards = new VBox();
     private final Label wrong = new Label();
     private final List<Entry> rows = new ArrayList<>();
-    private final Supplier<List<S>> shapes;
+    private final Supplier<List<T>> list;
+    private final Function<T, S> shaping;
     private final Maker<S> maker;
-    private List<S> shown = List.of();
+    private List<T> shown = List.of();
+    private List<S> shapes = List.of();
 
     /**
      * @param key begins the id of the word on what is wrong
-     * @param shapes of what is in the list now
+     * @param list as it is now
+     * @param shaping what decides which entries a card has
      */
-    CardList(String key, Supplier<List<S>> shapes, Maker<S> maker) {
-        this.shapes = shapes;
+    CardList(String key, Supplier<List<T>> list, Function<T, S> shaping, Maker<S> maker) {
+        this.list = list;
+        this.shaping = shaping;
         this.maker = maker;
         box.getStyleClass().add("entry-part");
         cards.getStyleClass().add("entry-part");
@@ -47,8 +54,9 @@ final class CardList<S> implements Entry {
     }
 
     /** Puts what adds more below the cards, and shows them. */
-    CardList<S> with(Node more) {
+    CardList<T, S> with(Node more) {
         box.getChildren().add(more);
+        say(Optional.empty());
         refresh();
         return this;
     }
@@ -66,21 +74,25 @@ final class CardList<S> implements Entry {
 
     @Override
     public void refresh() {
-        List<S> now = shapes.get();
+        List<T> now = list.get();
+        if (!now.equals(shown)) {
+            say(Optional.empty());
+        }
+        shown = now;
         cards.setVisible(!now.isEmpty());
         cards.setManaged(!now.isEmpty());
-        if (now.equals(shown)) {
+        List<S> needed = now.stream().map(shaping).toList();
+        if (needed.equals(shapes)) {
             rows.forEach(Entry::refresh);
         } else {
-            shown = now;
+            shapes = needed;
             rows.clear();
             cards.getChildren().clear();
-            for (int i = 0; i < now.size(); i++) {
-                Entry card = maker.card(i, now.get(i));
+            for (int i = 0; i < needed.size(); i++) {
+                Entry card = maker.card(i, needed.get(i));
                 rows.add(card);
                 cards.getChildren().add(card.node());
             }
         }
-        say(Optional.empty());
     }
 }

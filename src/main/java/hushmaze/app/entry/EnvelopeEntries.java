@@ -8,13 +8,14 @@ import javafx.scene.Node;
 
 /** The list of walls, doors, windows and gaps: one card each, and a list to take more from. */
 final class EnvelopeEntries implements Entry {
-    private final CardList<ElementCard.Shape> list;
+    private final CardList<EnvelopeElement, ElementCard.Shape> list;
 
     EnvelopeEntries(Designer designer, Entries make) {
         ExtrasModel extras = designer.extras();
         list = new CardList<>(
                 "element",
-                () -> extras.elements().stream().map(ElementCard.Shape::of).toList(),
+                extras::elements,
+                ElementCard.Shape::of,
                 (number, shape) ->
                         new ElementCard(designer.edit(), make, number, shape, () -> say(extras.removeElement(number))));
         list.with(AddChoice.of(

@@ -9,12 +9,13 @@ import javafx.scene.Node;
 
 /** Grilles, filters and ducts at the ends of a path: one card each, and a list of kinds to add more from. */
 final class FittingEntries implements Entry {
-    private final CardList<Fitting.Kind> list;
+    private final CardList<Fitting, Fitting.Kind> list;
 
     FittingEntries(AirModel air, Entries make) {
         list = new CardList<>(
                 "fitting",
-                () -> air.fittings().stream().map(Fitting::kind).toList(),
+                air::fittings,
+                Fitting::kind,
                 (number, kind) -> new FittingCard(air, make, number, kind, () -> say(air.removeFitting(number))));
         list.with(AddChoice.of(
                 "fitting", Arrays.asList(Fitting.Kind.values()), Texts::word, kind -> say(air.addFitting(kind))));

@@ -47,6 +47,7 @@ class AirModelTest {
                 new HeldRunner(), PRESETS, MEASURE, folder.resolve("unnamed.json"), List.of(Methods.ESTIMATE));
         designer.files().newFrom("lesson-cabin");
         edit = designer.edit();
+        edit.edit("plain", PlainAir::of);
         extras = designer.extras();
         air = designer.air();
     }

@@ -74,6 +74,7 @@ class DesignerTest {
 
     @Test
     void aFlowLeftBlankStaysBlankWhileTheResultsCarryWhatIsNeeded() {
+        designer.edit().edit("plain", PlainAir::of);
         designer.extras().turn(Extra.USE, true);
         assertThat(designer.edit().enter(FLOW, "Airflow", "")).isEmpty();
         assertThat(project().paths().get(0).brief().flow()).isNull();
@@ -87,6 +88,7 @@ class DesignerTest {
 
     @Test
     void aFlowThatDoesNotFollowIsExplainedInTheWordsOfTheWindow() {
+        designer.edit().edit("plain", PlainAir::of);
         designer.extras().turn(Extra.USE, true);
         designer.edit().enter(FLOW, "Airflow", "60 L/s");
         designer.paths().add();
