@@ -55,7 +55,7 @@ class ProjectFileErrorsTest {
             /paths/0/brief/flowLps | "30 furlongs" | paths[0].brief.flowLps: "30 furlongs" is not accepted; it must be in a known unit, such as "28 L/s" or "60 cfm"
             /paths/0/brief/flowLps | "1e999 cfm" | paths[0].brief.flowLps: "1e999 cfm" is not accepted; it must be a finite number
             # missing, unknown, null
-            /paths/0/brief/flowLps | null | paths[0].brief.flowLps: nothing is not accepted; it must be given, or room.use that it follows from
+            /room/use | REMOVE | room.co2PerPersonLps: nothing is not accepted; it must be given
             /room/volumeM3 | REMOVE | room.volumeM3: missing; it must be a number in m³ or a text with a unit, such as "10 m³"
             /stock/saw | REMOVE | stock.saw: missing; it must be an object with the fields name, kerfMm, trimMm, source
             /room/absorptionAreaM2 | REMOVE | room.absorptionAreaM2: missing; it must be a list of numbers in m²
@@ -98,6 +98,17 @@ class ProjectFileErrorsTest {
         UnreadableFile refused = refusal(changed(pointer, json));
         assertThat(refused.problems()).hasSize(1);
         assertThat(refused).hasMessageStartingWith(FILE + ": ").hasMessageContaining(message);
+    }
+
+    /** A flow may be left out only where it follows from the use of the room. */
+    @Test
+    void aFlowWithoutUseIsAskedFor() {
+        String text = ProjectFile.text(SampleProjects.read("lesson-cabin"))
+                .replaceFirst("\"flowLps\": 28,\\s*\"maxP", "\"maxP");
+        assertThat(refusal(text))
+                .hasMessageContaining(
+                        "paths[0].brief.flowLps: nothing is not accepted; it must be given, or room.use that"
+                                + " it follows from");
     }
 
     @Test

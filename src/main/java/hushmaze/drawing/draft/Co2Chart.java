@@ -63,9 +63,13 @@ public final class Co2Chart {
         for (Curve curve : curves) {
             frame.curve(x, y, inUnits(curve, unit));
         }
+        double lowest = limits.stream().mapToDouble(Limit::level).min().orElse(0);
         for (Limit limit : limits) {
             double at = y.place(limit.level() * PPM);
-            frame.label(x.from() + 1.5, at - 1.2, limit.name(), Anchor.START, Ink.ALERT);
+            // the lowest below its line, so that two lines close together keep their labels apart
+            boolean below = limits.size() > 1 && limit.level() == lowest;
+            double baseline = below ? at + 1 + ChartFrame.SIZE * 0.8 : at - 1.2;
+            frame.label(x.to() - 1.5, baseline, limit.name(), Anchor.END, Ink.ALERT);
         }
         return sketch;
     }

@@ -7,7 +7,6 @@ import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
-import hushmaze.drawing.Weight;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -146,12 +145,9 @@ public final class FanChart {
         sketch.line(atX, atY, atX, y.from(), Stroke.CENTRE);
         sketch.line(x.from(), atY, atX, atY, Stroke.CENTRE);
         sketch.rectangle(new Bounds(atX - DOT, atY - DOT, atX + DOT, atY + DOT), Stroke.OUTLINE, Ink.WHITE);
-        double width = measure.width(operating.name(), ChartFrame.SIZE, Weight.REGULAR);
-        boolean right = atX + 4 + width < x.to();
-        // right of the point the label stands between the falling and the rising curve, left of it above the leader
-        double baseline = right ? atY + ChartFrame.SIZE * 0.33 : atY - 1.2;
-        frame.label(
-                right ? atX + 4 : atX - 4, baseline, operating.name(), right ? Anchor.START : Anchor.END, Ink.BLACK);
+        // above the point both lines leave room, left of it a rising one alone does
+        boolean alone = fan == null;
+        frame.label(alone ? atX - 2 : atX, atY - 3.2, operating.name(), alone ? Anchor.END : Anchor.MIDDLE, Ink.BLACK);
     }
 
     private List<Point> points(List<Double> pressures) {

@@ -35,7 +35,7 @@ final class AirBlocks {
         charts.pressure().ifPresent(chart -> {
             all.add(job.blocks().heading(charts.pressureTitle()));
             all.add(job.blocks().figure(2, CHART, width -> chart.draw(width, CHART)));
-            all.add(job.blocks().remark(Labels.of("air.chart.remark")));
+            all.add(job.blocks().remark(charts.pressureRemark()));
             job.wording()
                     .drive(job.result())
                     .ifPresent(d -> all.add(job.blocks().paragraph(d)));

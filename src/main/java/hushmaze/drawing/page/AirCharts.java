@@ -34,6 +34,17 @@ final class AirCharts {
         return Labels.of(carried != null && carried.answers() ? "air.chart.drive" : "air.chart.path");
     }
 
+    /** What stands below that chart. */
+    String pressureRemark() {
+        PathFlow carried = job.result().carried();
+        return Labels.of(carried != null && carried.answers() ? "air.chart.drive.remark" : "air.chart.path.remark");
+    }
+
+    /** Title of the chart of carbon dioxide. */
+    String co2Title() {
+        return Labels.of(hasTimetable() ? "chart.co2.day" : "chart.co2");
+    }
+
     /** Pressure over flow: the drive, if it has a curve, and what path and room take; nothing when the room has no answer. */
     Optional<FanChart> pressure() {
         PathResult result = job.result();

@@ -47,7 +47,7 @@ final class RoomBlocks {
         }
         if (all.project().room().people() > 0) {
             AirCharts charts = new AirCharts(job);
-            blocks.add(job.blocks().heading(Labels.of("chart.co2")));
+            blocks.add(job.blocks().heading(charts.co2Title()));
             blocks.add(job.blocks().figure(2, CO2_HEIGHT, width -> charts.co2().draw(width, CO2_HEIGHT)));
             blocks.add(job.blocks().remark(Labels.of("chart.co2.remark")));
         }
@@ -66,9 +66,9 @@ final class RoomBlocks {
                         Column.words(Labels.of("room.path")),
                         Column.words(Labels.of("room.drive")),
                         Column.number(Labels.of("room.asked")),
-                        Column.number(Labels.of("air.low")),
-                        Column.number(Labels.of("air.likely")),
-                        Column.number(Labels.of("air.high"))));
+                        Column.number(Labels.of("room.low")),
+                        Column.number(Labels.of("room.likely")),
+                        Column.number(Labels.of("room.high"))));
         for (int i = 0; i < all.paths().size(); i++) {
             PathResult path = all.paths().get(i);
             PathFlow carried = room.air().flows().get(i);

@@ -87,8 +87,8 @@ public final class ScreenPages {
         double room = width - 2 * MARGIN;
         charts.pressure().ifPresent(c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h)));
         double below = charts.pressure().isPresent() ? MARGIN + each + BETWEEN : MARGIN;
-        chart(sketch, Labels.of("chart.co2"), below, each, h -> charts.co2().draw(room, h));
-        return page(Labels.of("chart.co2"), width, height, sketch);
+        chart(sketch, charts.co2Title(), below, each, h -> charts.co2().draw(room, h));
+        return page(charts.co2Title(), width, height, sketch);
     }
 
     private static void chart(Sketch on, String title, double y, double height, Function<Double, Sketch> chart) {
