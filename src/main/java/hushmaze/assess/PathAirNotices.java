@@ -1,6 +1,7 @@
 package hushmaze.assess;
 
 import hushmaze.air.PathAir;
+import hushmaze.air.need.DuctVelocity;
 import hushmaze.air.need.OpeningVelocity;
 import hushmaze.project.Brief;
 import hushmaze.project.Drive;
@@ -11,6 +12,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
+import hushmaze.solid.PortPlace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -21,8 +23,8 @@ final class PathAirNotices {
     private static final double TOO_MUCH = 1.1;
     /** An A-weighted level is about so much above the number of the noise criterion (common practice, no source), dB. */
     private static final double DBA_OVER_NC = 7;
-    /** Room for the rounding of sizes to whole steps. */
-    private static final double SLACK = 1e-9;
+    /** Rough guidelines are not held against a limit that is this little above them. */
+    private static final double ROUGHLY = 1.05;
 
     private final PathResult result;
     private final Brief brief;
@@ -74,20 +76,25 @@ final class PathAirNotices {
         }
     }
 
-    /** The brief's limit at the mouth in the room against what is published for so quiet a room. */
+    /** The brief's limits against what is published for so quiet a room. */
     private void limitForTarget(Target target) {
         if (target.kind() == Target.Kind.SPECTRUM) {
             return;
         }
         double nc = target.kind() == Target.Kind.DBA ? target.number() - DBA_OVER_NC : target.number();
         boolean supply = result.path().purpose() == Purpose.SUPPLY;
-        OptionalDouble published = OpeningVelocity.limit(Math.max(0, nc), supply);
-        if (published.isPresent() && brief.maxOpeningVelocity() > published.getAsDouble() + SLACK) {
+        double number = Math.max(0, nc);
+        loose(PortPlace.IN_ROOM, brief.maxOpeningVelocity(), OpeningVelocity.limit(number, supply));
+        loose("", brief.maxPathVelocity(), DuctVelocity.lastRun(number));
+    }
+
+    private void loose(String part, double allowed, OptionalDouble published) {
+        if (published.isPresent() && allowed > ROUGHLY * published.getAsDouble()) {
             add(
-                    NoticeKind.VELOCITY_LIMIT_LOOSE,
+                    part.isEmpty() ? NoticeKind.PATH_VELOCITY_LIMIT_LOOSE : NoticeKind.VELOCITY_LIMIT_LOOSE,
                     Severity.NOTE,
-                    "",
-                    brief.maxOpeningVelocity(),
+                    part,
+                    allowed,
                     published.getAsDouble(),
                     Unit.METRE_PER_SECOND);
         }

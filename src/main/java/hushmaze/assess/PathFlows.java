@@ -65,8 +65,8 @@ final class PathFlows {
         if (!(networks.at(edge, index, flow).solve() instanceof RoomNetwork.Solution solution)) {
             return Double.NaN;
         }
-        double room = solution.pressures().get(RoomNetworks.ROOM);
-        return through(path, flow, edge) + (path.isSupply() ? room : -room);
+        double against = solution.pressures().get(RoomNetworks.ROOM) - networks.around(path);
+        return through(path, flow, edge) + (path.isSupply() ? against : -against);
     }
 
     private List<PathFlow.DrivePoint> chart(double most) {

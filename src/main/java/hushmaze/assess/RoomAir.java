@@ -13,11 +13,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The air of the room with its door shut: every path, the door's gaps and the leakage as ways between the room and what lies
- * around it, which holds its pressure.
+ * The air of the room with its door shut: every path, the door's gaps and the leakage as ways between the room and the house or
+ * the outdoors, which hold their pressure.
  *
  * @param state whether there is an answer
- * @param pressure in the room over that around it with the high losses of the paths, Pa; null without an answer
+ * @param pressure in the room over that in the house with the high losses of the paths, Pa; null without an answer
  * @param likely the same with the likely losses, Pa; null without an answer
  * @param fresh air that comes in through paths and gaps with the high losses, m³/s; null without an answer
  * @param flows of the paths in their order; empty without an answer
@@ -67,7 +67,7 @@ public record RoomAir(
             paths.add(new DrivenPath(project.paths().get(i), solids.get(i), air));
         }
         RoomNetworks networks = new RoomNetworks(room, paths, air);
-        if (paths.stream().noneMatch(DrivenPath::isDriven)) {
+        if (paths.stream().noneMatch(DrivenPath::isDriven) && networks.outside() == 0) {
             return without(State.NOTHING_DRIVES);
         }
         if (!networks.leaks() && paths.stream().allMatch(p -> p.drive() == Drive.Kind.GIVEN_FLOW)) {

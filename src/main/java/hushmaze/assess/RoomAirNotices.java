@@ -96,7 +96,7 @@ final class RoomAirNotices {
             if (governing.flow() > room.flow() * (1 + SAME_FLOW)) {
                 add(
                         NoticeKind.NEED_ABOVE_FLOW,
-                        Severity.WARNING,
+                        Severity.STOP,
                         governing.key(),
                         governing.flow(),
                         room.flow(),

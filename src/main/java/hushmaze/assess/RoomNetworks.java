@@ -10,6 +10,7 @@ import hushmaze.air.network.RoomNetwork.Branch;
 import hushmaze.air.network.SlitLaw;
 import hushmaze.project.DoorLeak;
 import hushmaze.project.Leakage;
+import hushmaze.project.Opening;
 import hushmaze.project.Room;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,8 +19,8 @@ import java.util.Map;
 
 /**
  * The room with its door shut as a network: one branch for every path, for the door's gaps, the gap below it and the room's
- * leakage, between the room and what lies around it, or a duct that holds a pressure of its own. Places around the room are
- * taken to be at one pressure.
+ * leakage, between the room and the house, where the door leads, the outdoors, or a duct with a pressure of its own. The house
+ * is taken to be at no pressure.
  *
  * @param room with its door and leakage
  * @param paths in the project's order
@@ -30,11 +31,26 @@ record RoomNetworks(Room room, List<DrivenPath> paths, AirState air) {
     static final String DOOR = "door";
     static final String UNDERCUT = "undercut";
     private static final String LEAKAGE = "leakage";
-    private static final String AROUND = "around";
+    private static final String HOUSE = "house";
+    private static final String OUTSIDE = "outside";
     private static final String DUCT = "duct ";
 
     static String name(int path) {
         return "path " + path;
+    }
+
+    private static boolean isOutdoors(DrivenPath path) {
+        return path.path().brief().opening().beyond() == Opening.Beyond.OUTDOORS;
+    }
+
+    /** Pressure outdoors over that in the house, Pa. */
+    double outside() {
+        return room.outsidePressure() == null ? 0 : room.outsidePressure();
+    }
+
+    /** Pressure of the place a path comes from or leads to, without that of its drive, Pa. */
+    double around(DrivenPath path) {
+        return isOutdoors(path) ? outside() : 0;
     }
 
     /** Whether there is any way for air but the paths. */
@@ -54,15 +70,16 @@ record RoomNetworks(Room room, List<DrivenPath> paths, AirState air) {
     /** The network in which one path brings a flow whatever happens, m³/s. */
     RoomNetwork at(Edge edge, int fixedPath, double flow) {
         Map<String, Double> places = new LinkedHashMap<>();
-        places.put(AROUND, 0.0);
+        places.put(HOUSE, 0.0);
+        places.put(OUTSIDE, outside());
         List<Branch> branches = new ArrayList<>();
         for (int i = 0; i < paths.size(); i++) {
             DrivenPath path = paths.get(i);
             BranchLaw law = i == fixedPath ? new FixedFlow(flow) : path.law(edge);
-            String outer = AROUND;
+            String outer = isOutdoors(path) ? OUTSIDE : HOUSE;
             if (path.outerPressure() != 0) {
                 outer = DUCT + i;
-                places.put(outer, path.outerPressure());
+                places.put(outer, path.outerPressure() + around(path));
             }
             branches.add(new Branch(name(i), path.isSupply() ? outer : ROOM, path.isSupply() ? ROOM : outer, law));
         }
@@ -73,16 +90,16 @@ record RoomNetworks(Room room, List<DrivenPath> paths, AirState air) {
     private void leaks(List<Branch> branches) {
         DoorLeak door = room.door();
         if (door != null) {
-            branches.add(new Branch(DOOR, ROOM, AROUND, gaps(door)));
+            branches.add(new Branch(DOOR, ROOM, HOUSE, gaps(door)));
             if (door.undercutArea() > 0) {
                 BranchLaw below = new OrificeLaw(door.undercutArea(), air.density());
-                branches.add(new Branch(UNDERCUT, ROOM, AROUND, below));
+                branches.add(new Branch(UNDERCUT, ROOM, HOUSE, below));
             }
         }
         Leakage leakage = room.leakage();
         if (leakage != null) {
             BranchLaw law = CrackLaw.through(leakage.flow(), leakage.pressure(), leakage.exponent());
-            branches.add(new Branch(LEAKAGE, ROOM, AROUND, law));
+            branches.add(new Branch(LEAKAGE, ROOM, HOUSE, law));
         }
     }
 

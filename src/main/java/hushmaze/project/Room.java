@@ -25,7 +25,8 @@ import java.util.List;
  * @param envelope what else lets sound into it; absent when only the vent paths count
  * @param door what leaks air around its shut door; absent for a door that seals
  * @param use what goes on in it; absent when only the two figures above are known
- * @param leakage what it leaks besides its door; absent for tight walls
+ * @param leakage what it leaks besides its door, into the house; absent for tight walls
+ * @param outsidePressure outdoors over that in the house, where the door leads, Pa; absent for the same
  */
 public record Room(
         String name,
@@ -43,7 +44,8 @@ public record Room(
         @MayBeAbsent Envelope envelope,
         @MayBeAbsent DoorLeak door,
         @MayBeAbsent RoomUse use,
-        @MayBeAbsent Leakage leakage) {
+        @MayBeAbsent Leakage leakage,
+        @MayBeAbsent @Measured(Unit.PASCAL) Double outsidePressure) {
     private static final int OCTAVES = 8;
 
     public Room {
@@ -76,6 +78,9 @@ public record Room(
             }
         }
         InvalidValue.present("target", target);
+        if (outsidePressure != null) {
+            InvalidValue.within("outsidePressure", outsidePressure, -50, 50, Unit.PASCAL);
+        }
         if (use != null && use.co2Limit() <= outdoorCo2) {
             throw new InvalidValue(
                     "use.co2Limit",
@@ -115,6 +120,7 @@ public record Room(
                 null,
                 null,
                 null,
+                null,
                 null);
     }
 
@@ -136,6 +142,7 @@ public record Room(
                 envelope,
                 otherDoor,
                 otherUse,
-                otherLeakage);
+                otherLeakage,
+                outsidePressure);
     }
 }

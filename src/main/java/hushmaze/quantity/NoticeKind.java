@@ -66,6 +66,8 @@ public enum NoticeKind {
     PRESSURE_ABOVE_DRIVE,
     /** The brief allows faster air at the mouth in the room than is published for so quiet a room. */
     VELOCITY_LIMIT_LOOSE,
+    /** The brief allows faster air in the path than is published for the last run of a duct to so quiet a room. */
+    PATH_VELOCITY_LIMIT_LOOSE,
     /** With the door shut the drive brings less than asked for. */
     FLOW_BELOW_ASKED,
     /** With the door shut the drive may bring a good deal more than asked for. */

@@ -71,6 +71,22 @@ class PathLossesPropertyTest {
         }
     }
 
+    /** Thinner air of the same flow never costs more: sea level to 4000 m. */
+    @Test
+    void higherUp() {
+        Random random = new Random(12);
+        for (int i = 0; i < CASES / 4; i++) {
+            Shape shape = Shape.random(random);
+            double flow = flow(random);
+            PathAir before = shape.path(flow, AirState.of(4000, 20));
+            for (double altitude = 3500; altitude >= 0; altitude -= 500) {
+                PathAir after = shape.path(flow, AirState.of(altitude, 20));
+                notLess(before, after);
+                before = after;
+            }
+        }
+    }
+
     /** A rougher liner never costs less. */
     @Test
     void rougher() {
@@ -158,6 +174,10 @@ class PathLossesPropertyTest {
         }
 
         PathAir path(double flow) {
+            return path(flow, AIR);
+        }
+
+        PathAir path(double flow, AirState air) {
             Liner liner = new Liner("liner", 0.02, 48, 20_000, 10_000, 30_000, roughness, "invented for a test");
             Port inlet = new Port(side ? PortFace.SIDE : PortFace.END, width, height, 0);
             Box box = new Box(
@@ -176,7 +196,7 @@ class PathLossesPropertyTest {
                     new Port(PortFace.END, width, height, 0));
             Opening opening =
                     new Opening(Opening.Kind.WALL_OPENING, Opening.Surface.WALL, Opening.Beyond.INDOORS, 0.5, 0.5);
-            return PathLosses.of(SolidBuilder.build(box), opening, flow, AIR, Purpose.SUPPLY);
+            return PathLosses.of(SolidBuilder.build(box), opening, flow, air, Purpose.SUPPLY);
         }
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.air.need.DuctVelocity;
 import hushmaze.air.need.GoverningNeed;
 import hushmaze.air.need.OpeningVelocity;
 import hushmaze.air.need.RoomNeed;
@@ -61,6 +62,7 @@ class AskedFlowsTest {
                 null,
                 null,
                 use,
+                null,
                 null);
     }
 
@@ -172,6 +174,7 @@ class AskedFlowsTest {
                 null,
                 null,
                 r.use(),
+                null,
                 null);
         assertThat(RoomNeed.co2PerPerson(own)).isEqualTo(0.004e-3);
         assertThat(RoomNeed.heat(own)).isEqualTo(100);
@@ -190,6 +193,14 @@ class AskedFlowsTest {
         assertThat(ends.get(1)).isLessThan(ends.get(0));
         // with the air off it rises by the people alone: 2 · 0.005149 L/s for half an hour in 30 m³
         assertThat(ends.get(2) - ends.get(1)).isCloseTo(2 * 0.005149e-3 * 1800 / 30, within(1e-7));
+    }
+
+    /** Validation: half of the printed 950, 1450 and 2000 ft/min at RC 25, 35 and 45; 1200 by hand half way to 35. */
+    @ParameterizedTest(name = "RC {0}")
+    @CsvSource({"15, 475", "25, 475", "30, 600", "35, 725", "45, 1000"})
+    void lastRuns(double rc, double feet) {
+        assertThat(DuctVelocity.lastRun(rc).orElseThrow() / 0.00508).isCloseTo(feet, within(1e-6));
+        assertThat(DuctVelocity.lastRun(46)).isEmpty();
     }
 
     /** Validation: rows of the printed guideline, upper ends, ft/min. */

@@ -19,6 +19,7 @@ import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
+import hushmaze.project.Room;
 import hushmaze.project.Space;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.NoticeKind;
@@ -252,6 +253,64 @@ class RoomDrivesTest {
                 .extracting(n -> n.kind())
                 .contains(NoticeKind.ONLY_GAPS)
                 .doesNotContain(NoticeKind.NO_WAY_OUT);
+    }
+
+    /** A house that is sucked draws air in from outdoors through the room, with nothing else to drive it. */
+    @Test
+    void outdoorsAtAnotherPressure() {
+        VentPath in = outdoors(path("in", Purpose.SUPPLY, 10, nothing()));
+        VentPath out = path("out", Purpose.RETURN, 10, nothing());
+        Project bare = TestRooms.project(TestRooms.nc(30), null, in, out);
+        Room r = bare.room();
+        Room sucked = new Room(
+                r.name(),
+                r.volume(),
+                r.people(),
+                r.co2PerPerson(),
+                r.outdoorCo2(),
+                r.heatGain(),
+                r.absorptionArea(),
+                r.microphoneDistance(),
+                r.airTemperature(),
+                r.altitude(),
+                null,
+                r.target(),
+                null,
+                null,
+                null,
+                null,
+                4.0);
+        Project project =
+                new Project(1, bare.name(), bare.titleBlock(), bare.units(), sucked, bare.stock(), List.of(in, out));
+        RoomAir air =
+                Assessor.assess(project, Methods.ESTIMATE, Progress.NONE).room().air();
+        double flow = air.flows().get(0).least();
+        assertThat(flow).isPositive().isCloseTo(air.flows().get(1).least(), within(1e-9));
+        assertThat(high(in, flow) + air.pressure()).isCloseTo(4, within(1e-6));
+        assertThat(high(out, flow)).isCloseTo(air.pressure(), within(1e-6));
+    }
+
+    private static VentPath outdoors(VentPath path) {
+        Brief b = path.brief();
+        Opening o = b.opening();
+        Opening outdoors = new Opening(o.kind(), o.surface(), Opening.Beyond.OUTDOORS, o.width(), o.height());
+        Brief changed = new Brief(
+                outdoors,
+                b.flow(),
+                b.maxPressureDrop(),
+                b.maxPathVelocity(),
+                b.maxOpeningVelocity(),
+                b.noise(),
+                null,
+                b.space(),
+                b.construction(),
+                null,
+                null,
+                null,
+                null,
+                b.drive(),
+                null);
+        return new VentPath(path.name(), path.purpose(), changed, path.box());
     }
 
     /** The chart's points lie on the laws they are drawn from, within a chart's accuracy. */

@@ -106,7 +106,8 @@ final class RandomProjects {
                 maybe(this::envelope),
                 maybe(this::door),
                 use,
-                maybe(() -> new Leakage(between(1e-6, 10), between(1, 100), between(0.5, 1), text(400))));
+                maybe(() -> new Leakage(between(1e-6, 10), between(1, 100), between(0.5, 1), text(400))),
+                maybe(() -> between(-50, 50)));
     }
 
     private DoorLeak door() {
