@@ -183,7 +183,8 @@ final class AirEntries {
                                                 make.typed(LEAKAGE + "flow"),
                                                 make.typed(LEAKAGE + "pressure"),
                                                 make.typed(LEAKAGE + "exponent"),
-                                                make.longText(LEAKAGE + "source")))))
+                                                make.longText(LEAKAGE + "source"))),
+                                make.typed("room.outsidePressure")))
                 .narrow();
     }
 }

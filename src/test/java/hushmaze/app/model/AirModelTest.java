@@ -387,6 +387,11 @@ class AirModelTest {
         assertThat(project().room().leakage().flow()).isEqualTo(0.020);
         assertThat(air.leaksSummary()).isEqualTo("guessed: door 5.6 m by 1 mm; rest 20 L/s");
         assertThat(refused("room.leakage.exponent", "0.4")).contains("from 0.5 to 1");
+        assertThat(refused("room.outsidePressure", "60 Pa")).contains("from -50 to 50 Pa");
+        takes("room.outsidePressure", "4");
+        assertThat(project().room().outsidePressure()).isEqualTo(4.0);
+        takes("room.outsidePressure", "");
+        assertThat(project().room().outsidePressure()).isNull();
         extras.turn(Extra.DOOR, false);
         assertThat(air.leaksSummary()).isEqualTo("guessed: rest 20 L/s");
         extras.turn(Extra.LEAKAGE, false);
