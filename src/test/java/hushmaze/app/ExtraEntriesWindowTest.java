@@ -1,5 +1,11 @@
 package hushmaze.app;
 
+import static hushmaze.app.EntryRobot.click;
+import static hushmaze.app.EntryRobot.isShown;
+import static hushmaze.app.EntryRobot.open;
+import static hushmaze.app.EntryRobot.text;
+import static hushmaze.app.EntryRobot.type;
+import static hushmaze.app.EntryRobot.wrongs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
@@ -13,15 +19,8 @@ import hushmaze.store.Presets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
-import javafx.scene.control.TextInputControl;
-import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -143,48 +142,5 @@ class ExtraEntriesWindowTest {
     @SuppressWarnings("unchecked")
     private static ComboBox<EnvelopeElement> add(FxRobot robot) {
         return robot.lookup("#element-add").queryAs(ComboBox.class);
-    }
-
-    private static void open(FxRobot robot, String... panes) {
-        for (String pane : panes) {
-            robot.interact(() -> robot.lookup(pane).queryAs(TitledPane.class).setExpanded(true));
-        }
-    }
-
-    /** Works a button by its action: it may be scrolled out of sight. */
-    private static void click(FxRobot robot, String id) {
-        // what was typed before may still be on its way
-        WaitForAsyncUtils.waitForFxEvents();
-        robot.interact(() -> robot.lookup(id).queryAs(ButtonBase.class).fire());
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private static void type(FxRobot robot, String id, String text) {
-        TextInputControl field = robot.lookup(id).queryAs(TextInputControl.class);
-        robot.interact(field::requestFocus);
-        robot.interact(field::selectAll);
-        robot.write(text).type(KeyCode.ENTER);
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private static boolean isShown(FxRobot robot, String id) {
-        Node node = robot.lookup(id).queryAs(TextField.class);
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static String text(FxRobot robot, String id) {
-        return robot.lookup(id).queryAs(Label.class).getText();
-    }
-
-    private static String wrongs(FxRobot robot) {
-        return robot.lookup(".entry-wrong").queryAllAs(Label.class).stream()
-                .map(Label::getText)
-                .filter(t -> !t.isEmpty())
-                .collect(Collectors.joining("\n"));
     }
 }

@@ -11,11 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** One wall, door, window, small thing or gap: its name, how much of it there is, and what it holds back. */
@@ -64,13 +61,7 @@ final class ElementCard implements Entry {
         Entry name = make.typed(name("name"), "element.name", Size.LONG);
         entries.add(name);
         HBox.setHgrow(name.node(), Priority.ALWAYS);
-        Button away = new Button("✕");
-        away.setId("element-" + number + "-away");
-        away.setAccessibleText(Texts.of("element.away"));
-        away.setTooltip(new Tooltip(Texts.of("element.away.tip")));
-        away.setMinWidth(Region.USE_PREF_SIZE);
-        away.setOnAction(e -> remove.run());
-        HBox head = new HBox(name.node(), away);
+        HBox head = new HBox(name.node(), AwayButton.of("element", number, remove));
         head.getStyleClass().add("entry-line");
         head.setAlignment(Pos.BOTTOM_LEFT);
         return head;

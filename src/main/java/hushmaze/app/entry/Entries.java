@@ -6,6 +6,7 @@ import hushmaze.app.model.EditModel;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.NumbersText;
 import hushmaze.app.model.Octaves;
+import hushmaze.app.model.PointsText;
 import hushmaze.app.model.Texts;
 import java.util.Arrays;
 import java.util.List;
@@ -38,16 +39,52 @@ final class Entries {
 
     /** A number or text whose words stand under another key than its name. */
     Entry typed(String name, String key, Size size) {
+        return typed(name, key, name, size);
+    }
+
+    /** A number or text whose id is another one than its name too. */
+    Entry typed(String name, String key, String id, Size size) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + key);
         return new TypedEntry(
                 edit,
                 key,
-                name,
+                id,
                 size,
                 () -> edit.shown(field),
                 () -> isThere(field),
                 text -> edit.enter(field, label, text));
+    }
+
+    /**
+     * A number in any unit that the program may have filled in.
+     *
+     * @param source field that says where it is from
+     */
+    Entry typedFrom(String name, String source) {
+        Field field = Field.of(name);
+        Field from = Field.of(source);
+        String label = Texts.of("entry." + name);
+        return new TypedEntry(
+                edit,
+                name,
+                name,
+                Size.BESIDE,
+                () -> edit.shown(field),
+                () -> isThere(field),
+                text -> edit.enter(field, from, label, text));
+    }
+
+    /**
+     * Points of a fan's curve.
+     *
+     * @param points what they are in the project, and how they are typed
+     */
+    Entry points(String name, PointsText points) {
+        String label = Texts.of("entry." + name);
+        Field field = Field.of(name);
+        return new TypedEntry(
+                edit, name, name, Size.LONG, points::shown, () -> isThere(field), text -> points.enter(label, text));
     }
 
     /** Values of all bands. */
@@ -92,12 +129,21 @@ final class Entries {
 
     /** One of the values of an enumeration, its words under another key than its name. */
     Entry choice(String name, String key) {
+        return choice(name, key, false);
+    }
+
+    /** One of the values of an enumeration with long words. */
+    Entry wideChoice(String name) {
+        return choice(name, name, true);
+    }
+
+    private Entry choice(String name, String key, boolean wide) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + key);
         List<Enum<?>> options = Arrays.stream(field.type().getEnumConstants())
                 .<Enum<?>>map(v -> (Enum<?>) v)
                 .toList();
-        return chosen(name, key, false, options, Texts::word, value -> edit.set(field, label, value));
+        return chosen(name, key, wide, options, Texts::word, value -> edit.set(field, label, value));
     }
 
     /** One of the values of an enumeration, where leaving it out means one of them. */

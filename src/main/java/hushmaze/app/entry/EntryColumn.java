@@ -25,6 +25,7 @@ public final class EntryColumn extends VBox {
     private final Entries make;
     private final Presets presets;
     private final ExtraEntries extra;
+    private final AirEntries air;
     private final PathsModel paths;
     private final Accordion groups = new Accordion();
     private final List<Entry> entries = new ArrayList<>();
@@ -34,6 +35,7 @@ public final class EntryColumn extends VBox {
         this.make = new Entries(edit);
         this.presets = designer.presets();
         this.extra = new ExtraEntries(designer, make);
+        this.air = new AirEntries(designer, make);
         this.paths = designer.paths();
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
@@ -68,7 +70,9 @@ public final class EntryColumn extends VBox {
                         make.typed("room.microphoneDistance"),
                         octaves("room.absorptionArea", null),
                         make.typed("room.airTemperature"),
-                        make.typed("room.altitude")));
+                        make.typed("room.altitude"),
+                        air.use(),
+                        air.leaks()));
     }
 
     private void opening() {
@@ -87,6 +91,8 @@ public final class EntryColumn extends VBox {
                         make.typed("path.brief.maxPathVelocity"),
                         make.typed("path.brief.maxOpeningVelocity"),
                         make.choiceOr("path.brief.roomMouth", MouthPosition.MIDDLE_OF_SURFACE),
+                        air.drive(),
+                        air.fittings(),
                         new RemovePath(paths)));
     }
 

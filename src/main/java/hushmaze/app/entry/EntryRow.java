@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -23,7 +24,8 @@ final class EntryRow {
     private final VBox box = new VBox();
 
     /**
-     * @param key of the texts: {@code entry.KEY} is the label, {@code entry.KEY.tip} explains it
+     * @param key of the texts: {@code entry.KEY} is the label, {@code entry.KEY.tip} explains it, {@code entry.KEY.prompt}
+     *     says what a blank means
      * @param wide whether the control takes the whole width
      */
     EntryRow(String key, Control control, boolean wide) {
@@ -46,6 +48,9 @@ final class EntryRow {
             control.setTooltip(tooltip);
             control.setAccessibleHelp(tip);
         });
+        if (control instanceof TextInputControl input) {
+            Texts.find("entry." + key + ".prompt").ifPresent(input::setPromptText);
+        }
         wrong.setWrapText(true);
         wrong.getStyleClass().add("entry-wrong");
         box.getStyleClass().add("entry-row");

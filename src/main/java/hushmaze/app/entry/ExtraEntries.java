@@ -14,8 +14,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.scene.Node;
-import javafx.scene.control.Label;
 
 /** The entries of what a project may leave out: fan, envelope, listeners outside, shared duct. */
 final class ExtraEntries {
@@ -26,28 +24,32 @@ final class ExtraEntries {
     private final ExtrasModel extras;
     private final Entries make;
     private final Designer designer;
+    private final Switches switches;
 
     ExtraEntries(Designer designer, Entries make) {
         this.designer = designer;
         this.edit = designer.edit();
         this.extras = designer.extras();
         this.make = make;
+        this.switches = new Switches(extras);
     }
 
     /** All groups, each folded. */
     List<Entry> all() {
         return List.of(
-                heading("extras.path"),
+                Words.heading("extras.path"),
                 group("fan", Extra.FAN, fan()),
                 group("outgoing", Extra.OUTGOING, outgoing()),
                 group("sharedDuct", Extra.SHARED_DUCT, sharedDuct()),
-                heading("extras.room"),
+                Words.heading("extras.room"),
                 group("envelope", Extra.ENVELOPE, envelope()));
     }
 
     /** What the room has of noise by itself: a switch with its levels. */
     List<Entry> ownNoise() {
-        return List.of(turn(Extra.OWN_NOISE), when(Extra.OWN_NOISE, levels("room.ownNoise", null, "grid.ownNoise")));
+        return List.of(
+                switches.turn(Extra.OWN_NOISE),
+                switches.when(Extra.OWN_NOISE, List.of(levels("room.ownNoise", null, "grid.ownNoise"))));
     }
 
     /** Kind of a target, and its number or limits. */
@@ -67,11 +69,11 @@ final class ExtraEntries {
 
     private Entry group(String key, Extra extra, List<Entry> entries) {
         List<Entry> all = new ArrayList<>();
-        all.add(turn(extra));
+        all.add(switches.turn(extra));
         List<Entry> inside = new ArrayList<>();
-        inside.add(new Shown(() -> extras.isAssumed(extra), List.of(words("extras.assumed"))));
+        inside.add(switches.assumed(extra, "extras.assumed"));
         inside.addAll(entries);
-        all.add(new Shown(() -> extras.isOn(extra), inside));
+        all.add(switches.when(extra, inside));
         return new FoldGroup(key, () -> extras.summary(extra), all);
     }
 
@@ -105,15 +107,15 @@ final class ExtraEntries {
                 levels(DUCT + "levelThere", DUCT + "source", DUCT + "levelThere"),
                 make.typed(DUCT + "openingArea"),
                 make.choice(DUCT + "position"),
-                words("extras.run")));
+                Words.quiet("extras.run")));
         entries.addAll(run());
-        entries.add(turn(Extra.TALK_BACK));
+        entries.add(switches.turn(Extra.TALK_BACK));
         List<Entry> back = new ArrayList<>(List.of(
                 levels(DUCT + "levelHere", DUCT + "source", "grid.levelHere"),
                 make.typed(DUCT + "distance"),
                 levels(DUCT + "absorptionArea", null, DUCT + "absorptionArea")));
         back.addAll(target(DUCT + "limit"));
-        entries.add(new Shown(() -> extras.isOn(Extra.TALK_BACK), back));
+        entries.add(switches.when(Extra.TALK_BACK, back));
         entries.add(make.longText(DUCT + "source"));
         return entries;
     }
@@ -134,19 +136,15 @@ final class ExtraEntries {
     private List<Entry> envelope() {
         return List.of(
                 new EnvelopeEntries(designer, make),
-                turn(Extra.OUTSIDE_LEVEL),
-                when(
+                switches.turn(Extra.OUTSIDE_LEVEL),
+                switches.when(
                         Extra.OUTSIDE_LEVEL,
-                        levels("room.envelope.outsideLevel", "room.envelope.outsideSource", "grid.outsideLevel"),
-                        make.longText("room.envelope.outsideSource")));
-    }
-
-    private Entry turn(Extra extra) {
-        return new SwitchEntry(extra.fieldName(), () -> extras.isOn(extra), on -> extras.turn(extra, on));
-    }
-
-    private Entry when(Extra extra, Entry... entries) {
-        return new Shown(() -> extras.isOn(extra), List.of(entries));
+                        List.of(
+                                levels(
+                                        "room.envelope.outsideLevel",
+                                        "room.envelope.outsideSource",
+                                        "grid.outsideLevel"),
+                                make.longText("room.envelope.outsideSource"))));
     }
 
     private Entry levels(String name, String source, String key) {
@@ -163,30 +161,5 @@ final class ExtraEntries {
 
     private Object value(Field field) {
         return field.get(edit.project(), edit.path());
-    }
-
-    private static Entry heading(String key) {
-        return label(key, "small-heading");
-    }
-
-    private static Entry words(String key) {
-        return label(key, "quiet-words");
-    }
-
-    private static Entry label(String key, String style) {
-        Label label = new Label(Texts.of(key));
-        label.setWrapText(true);
-        label.getStyleClass().add(style);
-        return new Entry() {
-            @Override
-            public Node node() {
-                return label;
-            }
-
-            @Override
-            public void refresh() {
-                // Words that stay the same.
-            }
-        };
     }
 }

@@ -42,12 +42,20 @@ final class FoldGroup implements Entry {
         pane.setId("fold-" + key);
         pane.getStyleClass().add("fold");
         // The title takes the width there is, so that a long summary ends in dots instead of making the pane wider.
-        head.maxWidthProperty().bind(pane.widthProperty().subtract(HEAD_MARGIN));
+        pane.setMinWidth(0);
+        head.setMinWidth(0);
+        head.prefWidthProperty().bind(pane.widthProperty().subtract(HEAD_MARGIN));
         refresh();
     }
 
     /** Room for the arrow and the paddings of the title. */
     private static final double HEAD_MARGIN = 44;
+
+    /** Leaves more room to labels than to what is typed. */
+    FoldGroup narrow() {
+        pane.getStyleClass().add("narrow");
+        return this;
+    }
 
     @Override
     public Node node() {

@@ -1,10 +1,13 @@
 package hushmaze.app.entry;
 
-import hushmaze.project.EnvelopeElement;
 import javafx.scene.control.ListCell;
 
-/** What the list to add from shows while it is closed: always the same words, as choosing adds and keeps nothing. */
-final class PromptCell extends ListCell<EnvelopeElement> {
+/**
+ * What the list to add from shows while it is closed: always the same words, as choosing adds and keeps nothing.
+ *
+ * @param <T> what is chosen from
+ */
+final class PromptCell<T> extends ListCell<T> {
     private final String words;
 
     PromptCell(String words) {
@@ -13,7 +16,7 @@ final class PromptCell extends ListCell<EnvelopeElement> {
     }
 
     @Override
-    protected void updateItem(EnvelopeElement item, boolean empty) {
+    protected void updateItem(T item, boolean empty) {
         super.updateItem(item, empty);
         setText(words);
     }

@@ -20,6 +20,7 @@ public final class Designer {
     private final ObjectProperty<Message> message = new SimpleObjectProperty<>();
     private final EditModel edit;
     private final ExtrasModel extras;
+    private final AirModel air;
     private final PathsModel paths;
     private final ResultModel results;
     private final FileModel files;
@@ -41,6 +42,7 @@ public final class Designer {
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
         edit = new EditModel(first, message);
         extras = new ExtrasModel(edit, presets.elements());
+        air = new AirModel(edit, presets.fans());
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
         files = new FileModel(edit, results, runner, message, unnamed);
@@ -64,6 +66,10 @@ public final class Designer {
 
     public ExtrasModel extras() {
         return extras;
+    }
+
+    public AirModel air() {
+        return air;
     }
 
     public PathsModel paths() {

@@ -127,6 +127,25 @@ public final class EditModel {
         return set(field, label, value);
     }
 
+    /**
+     * Changes one field to what was typed. If its source says that the program filled it in, it says from now on that it
+     * was typed.
+     */
+    public Optional<String> enter(Field field, Field source, String label, String text) {
+        try {
+            Object value = value(field, text);
+            boolean assumed = source.get(project(), path()) instanceof String from && Summaries.isAssumed(from);
+            String now = Texts.of("source.entered");
+            edit(label, p -> {
+                Project changed = field.with(p, path(), value);
+                return assumed ? source.with(changed, path(), now) : changed;
+            });
+            return Optional.empty();
+        } catch (InvalidValue e) {
+            return Optional.of(Refusal.sentence(e, field, label));
+        }
+    }
+
     private Object value(Field field, String text) {
         if (text.isBlank() && field.mayBeAbsent()) {
             return null;

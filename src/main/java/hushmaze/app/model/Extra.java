@@ -1,8 +1,8 @@
 package hushmaze.app.model;
 
+import hushmaze.project.DoorLeak;
 import hushmaze.project.Envelope;
 import hushmaze.project.Project;
-import hushmaze.quantity.Spectrum;
 
 /** What a project may say or leave out: each is a switch that turns on a group of entries. */
 public enum Extra {
@@ -19,7 +19,19 @@ public enum Extra {
     /** Another room on the same duct. */
     SHARED_DUCT("path.brief.sharedDuct"),
     /** What that other room hears of this one. */
-    TALK_BACK("path.brief.sharedDuct.levelHere");
+    TALK_BACK("path.brief.sharedDuct.levelHere"),
+    /** What moves the air through the path. */
+    DRIVE("path.brief.drive"),
+    /** What goes on in the room. */
+    USE("room.use"),
+    /** Heat that goes through its walls. */
+    WALLS("room.use.walls"),
+    /** Gaps of its shut door. */
+    DOOR("room.door"),
+    /** A larger gap below that door. */
+    UNDERCUT("room.door.undercutLength"),
+    /** What the room leaks besides its door. */
+    LEAKAGE("room.leakage");
 
     private final String name;
     private final Field field;
@@ -45,29 +57,54 @@ public enum Extra {
 
     /** The project with assumed values for this. */
     Project addedTo(Project project, int path, Assumed assumed) {
-        Object value = switch (this) {
+        return switch (this) {
+            case OUTSIDE_LEVEL ->
+                ENVELOPE.field.with(
+                        project,
+                        path,
+                        new Envelope(
+                                project.room().envelope().elements(),
+                                assumed.outsideLevel(),
+                                Assumed.source("outsideLevel")));
+            case UNDERCUT ->
+                DOOR.field.with(
+                        project, path, AssumedAir.withUndercut(project.room().door()));
+            default -> field.with(project, path, value(project, path, assumed));
+        };
+    }
+
+    private Object value(Project project, int path, Assumed assumed) {
+        return switch (this) {
             case OWN_NOISE -> assumed.ownNoise();
             case FAN -> assumed.fan();
             case ENVELOPE -> assumed.envelope(project);
-            case OUTSIDE_LEVEL -> assumed.outsideLevel();
             case OUTGOING -> assumed.outgoing(project, path);
             case SHARED_DUCT -> assumed.sharedDuct(project, path);
             case TALK_BACK -> assumed.played();
+            case DRIVE -> AssumedAir.drive(project.paths().get(path).brief());
+            case USE -> AssumedAir.use(project.room());
+            case WALLS -> AssumedAir.walls();
+            case DOOR -> AssumedAir.door();
+            case LEAKAGE -> AssumedAir.leakage(project.room());
+            case OUTSIDE_LEVEL, UNDERCUT -> throw new IllegalStateException("part of a record: " + this);
         };
-        if (this == OUTSIDE_LEVEL) {
-            Envelope envelope = project.room().envelope();
-            return ENVELOPE.field.with(
-                    project, path, new Envelope(envelope.elements(), (Spectrum) value, Assumed.source("outsideLevel")));
-        }
-        return field.with(project, path, value);
     }
 
-    /** The project without it. */
+    /** The project without it; what followed from it is written down first. */
     Project takenFrom(Project project, int path) {
-        if (this == OUTSIDE_LEVEL) {
-            Envelope envelope = project.room().envelope();
-            return ENVELOPE.field.with(project, path, new Envelope(envelope.elements(), null, null));
-        }
-        return field.with(project, path, null);
+        return switch (this) {
+            case OUTSIDE_LEVEL ->
+                ENVELOPE.field.with(
+                        project, path, new Envelope(project.room().envelope().elements(), null, null));
+            case UNDERCUT -> {
+                DoorLeak door = project.room().door();
+                yield DOOR.field.with(
+                        project,
+                        path,
+                        new DoorLeak(door.length(), door.width(), door.depth(), null, null, door.source()));
+            }
+            case USE -> field.with(FilledIn.of(project), path, null);
+            default -> field.with(project, path, null);
+        };
     }
 }

@@ -3,13 +3,10 @@ package hushmaze.app.model;
 import hushmaze.project.DuctRun;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
-import hushmaze.project.FanSound;
 import hushmaze.project.Outgoing;
 import hushmaze.project.Project;
-import hushmaze.project.SharedDuct;
 import hushmaze.project.Target;
 import hushmaze.quantity.InvalidValue;
-import hushmaze.quantity.Unit;
 import hushmaze.sound.criterion.TargetCurve;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,62 +46,12 @@ public final class ExtrasModel {
 
     /** Whether any of the values is one that the program filled in. */
     public boolean isAssumed(Extra extra) {
-        Object value = extra.field().get(edit.project(), edit.path());
-        String source = "";
-        if (value instanceof FanSound fan) {
-            source = fan.source();
-        } else if (value instanceof Outgoing out) {
-            source = out.source();
-        } else if (value instanceof SharedDuct duct) {
-            source = duct.source();
-        } else if (value instanceof Envelope envelope && envelope.outsideSource() != null) {
-            source = envelope.outsideSource();
-        }
-        return source.startsWith(Octaves.ASSUMED);
+        return Summaries.isGuessed(extra.field().get(edit.project(), edit.path()));
     }
 
     /** What there is, in one line. */
     public String summary(Extra extra) {
-        Object value = extra.field().get(edit.project(), edit.path());
-        String words = Texts.of("summary.none");
-        if (value instanceof FanSound fan) {
-            words = Texts.of("summary.fan", fan.name(), decibels(fan.power().total()));
-        } else if (value instanceof Outgoing out) {
-            words = Texts.of("summary.outgoing", Texts.word(out.receiver()), limit(out.limit()));
-        } else if (value instanceof SharedDuct duct) {
-            words = Texts.of("summary.sharedDuct", duct.room(), shown(duct.run().length(), Unit.METRE));
-        } else if (value instanceof Envelope envelope) {
-            words = envelope(envelope);
-        }
-        return isAssumed(extra) ? Texts.of("summary.assumed", words) : words;
-    }
-
-    private String envelope(Envelope envelope) {
-        double area = 0;
-        for (EnvelopeElement element : envelope.elements()) {
-            if (element.kind() == EnvelopeElement.Kind.SURFACE) {
-                area += element.count() * element.area();
-            }
-        }
-        int count = envelope.elements().size();
-        return Texts.of(
-                count == 1 ? "summary.envelope.one" : "summary.envelope",
-                String.valueOf(count),
-                shown(area, Unit.SQUARE_METRE));
-    }
-
-    private String shown(double si, Unit unit) {
-        return EntryText.show(si, unit, edit.project().units());
-    }
-
-    private static String decibels(double level) {
-        return Math.round(level) + " dB";
-    }
-
-    private static String limit(Target limit) {
-        return limit.number() == null || limit.kind() == Target.Kind.SPECTRUM
-                ? Texts.word(limit.kind())
-                : Texts.of("limit." + limit.kind(), EntryText.brief(limit.number()));
+        return new Summaries(edit.project().units()).of(extra.field().get(edit.project(), edit.path()));
     }
 
     /**

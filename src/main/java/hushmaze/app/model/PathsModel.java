@@ -26,7 +26,7 @@ public final class PathsModel {
         return edit.project().paths().size() > 1;
     }
 
-    /** A path with the wishes and the box of the one looked at, without its fan, listeners and shared duct; it is looked at next. */
+    /** A path with the wishes and the box of the one looked at, without its fan, fittings, listeners and shared duct; it is looked at next. */
     public void add() {
         if (!mayAdd()) {
             return;
@@ -51,7 +51,13 @@ public final class PathsModel {
                 brief.noise(),
                 null,
                 brief.space(),
-                brief.construction());
+                brief.construction(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
     }
 
     private String freeName() {

@@ -47,6 +47,9 @@ public final class ResultModel {
     private final ObjectProperty<Message> message;
     private final List<Methods> stages;
     private Methods shownBy;
+    /** What the shown results answer; their own project has flows filled in that follow from the need. */
+    private Project answered;
+
     private final AtomicInteger wanted = new AtomicInteger();
     private final ReadOnlyObjectWrapper<Assessment> assessment = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.COMPUTING);
@@ -91,6 +94,7 @@ public final class ResultModel {
     /** Forgets the results of another project and computes those of the present one. */
     void begin() {
         assessment.set(null);
+        answered = null;
         follow();
     }
 
@@ -98,7 +102,7 @@ public final class ResultModel {
         problem.set("");
         int ticket = wanted.incrementAndGet();
         Project asked = edit.project();
-        boolean known = assessment.get() != null && assessment.get().project().equals(asked);
+        boolean known = asked.equals(answered);
         state.set(known ? State.CURRENT : State.COMPUTING);
         int first = known ? stages.indexOf(shownBy) + 1 : 0;
         refining.set(known && first < stages.size());
@@ -111,7 +115,7 @@ public final class ResultModel {
         }
         Methods methods = stages.get(stage);
         runner.run(
-                progress -> assess(asked, methods, whileWanted(progress, ticket)),
+                progress -> judged(asked, methods, whileWanted(progress, ticket)),
                 result -> take(result, stage, asked, ticket),
                 e -> {
                     if (ticket == wanted.get()) {
@@ -122,18 +126,19 @@ public final class ResultModel {
                 });
     }
 
-    private void take(Assessment result, int stage, Project asked, int ticket) {
+    private void take(Judged result, int stage, Project asked, int ticket) {
         if (ticket != wanted.get()) {
             return;
         }
         shownBy = stages.get(stage);
         refining.set(stage + 1 < stages.size());
-        assessment.set(result);
+        answered = result.whole();
+        assessment.set(result.assessment());
         state.set(State.CURRENT);
-        edit.amend(asked, result.project());
+        edit.amend(asked, answered);
         // Amending a project that left a box open has begun the next stage already.
         if (ticket == wanted.get()) {
-            run(stage + 1, result.project(), ticket);
+            run(stage + 1, answered, ticket);
         }
     }
 
@@ -159,14 +164,22 @@ public final class ResultModel {
     /** The results shown, if they are of a project and of the best methods there are. */
     Optional<Assessment> complete(Project project) {
         Assessment shown = assessment.get();
-        boolean known = shown != null && shown.project().equals(project) && best().equals(shownBy);
+        boolean known = shown != null && project.equals(answered) && best().equals(shownBy);
         return known ? Optional.of(shown) : Optional.empty();
     }
 
     /** The results of a project; boxes it leaves open are laid out first. */
     static Assessment assess(Project project, Methods methods, Progress progress) {
+        return judged(project, methods, progress).assessment();
+    }
+
+    /** Results, and the project they answer: with a box in every path, and flows left open as they were. */
+    private record Judged(Project whole, Assessment assessment) {}
+
+    private static Judged judged(Project project, Methods methods, Progress progress) {
         progress.check(0, project.name());
-        return Assessor.assess(LayoutRules.complete(project, progress), methods, progress);
+        Project whole = LayoutRules.complete(project, progress);
+        return new Judged(whole, Assessor.assess(whole, methods, progress));
     }
 
     /** Lays out a box for the path that is looked at from what is wished for it. */
@@ -219,7 +232,9 @@ public final class ResultModel {
         if (e instanceof NoBox none) {
             return noBox(Texts.of("layout.none", none.path()), none.proposal(), project);
         }
-        return e instanceof InvalidValue ? e.getMessage() : Texts.of("problem.unexpected", e.toString());
+        return e instanceof InvalidValue refused
+                ? Refusal.sentence(refused, project)
+                : Texts.of("problem.unexpected", e.toString());
     }
 
     private static String noBox(String head, Proposal proposal, Project project) {

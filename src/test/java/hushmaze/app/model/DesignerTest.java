@@ -73,6 +73,33 @@ class DesignerTest {
     }
 
     @Test
+    void aFlowLeftBlankStaysBlankWhileTheResultsCarryWhatIsNeeded() {
+        designer.edit().edit("plain", PlainAir::of);
+        designer.extras().turn(Extra.USE, true);
+        assertThat(designer.edit().enter(FLOW, "Airflow", "")).isEmpty();
+        assertThat(project().paths().get(0).brief().flow()).isNull();
+        assertThat(designer.results().stateProperty().get()).isEqualTo(State.CURRENT);
+        // 320 W / (1.158 kg/m³ · 1006 J/(kg·K) · 6 K), the density that of 300 m and 21 °C, dry
+        assertThat(results().paths().get(0).pathAir().flow()).isCloseTo(0.0458, within(0.0005));
+        assertThat(designer.edit().undoableProperty().get()).isEqualTo("Airflow");
+        designer.edit().undo();
+        assertThat(results().paths().get(0).pathAir().flow()).isEqualTo(0.028);
+    }
+
+    @Test
+    void aFlowThatDoesNotFollowIsExplainedInTheWordsOfTheWindow() {
+        designer.edit().edit("plain", PlainAir::of);
+        designer.extras().turn(Extra.USE, true);
+        designer.edit().enter(FLOW, "Airflow", "60 L/s");
+        designer.paths().add();
+        assertThat(designer.edit().enter(FLOW, "Airflow", "")).isEmpty();
+        assertThat(designer.results().stateProperty().get()).isEqualTo(State.FAILED);
+        assertThat(designer.results().problemProperty().get())
+                .startsWith("New path, Airflow: nothing is not accepted; it must be given: ")
+                .contains("60.0 L/s");
+    }
+
+    @Test
     void aWrongEntryIsRefusedWithFieldValueLimitAndUnit() {
         Project before = project();
         assertThat(designer.edit().enter(FLOW, "Airflow", "6000 L/s"))

@@ -64,6 +64,12 @@ class ExtrasModelTest {
         if (extra == Extra.OUTSIDE_LEVEL) {
             extras.turn(Extra.ENVELOPE, true);
         }
+        if (extra == Extra.WALLS) {
+            extras.turn(Extra.USE, true);
+        }
+        if (extra == Extra.UNDERCUT) {
+            extras.turn(Extra.DOOR, true);
+        }
         extras.turn(extra, false);
         assertThat(extras.turn(extra, true)).isEmpty();
     }

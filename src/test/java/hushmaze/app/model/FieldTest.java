@@ -28,6 +28,9 @@ class FieldTest {
                 "path.name",
                 "path.brief.opening.width",
                 "path.brief.noise.levels",
+                "path.brief.flow",
+                "path.brief.fittings",
+                "room.door.width",
                 "path.box.passes",
                 "path.box.openingPort.width"
             })

@@ -3,8 +3,12 @@ package hushmaze.app.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.drawing.Paper;
+import hushmaze.project.Activity;
+import hushmaze.project.AirRule;
+import hushmaze.project.Drive;
 import hushmaze.project.DuctRun;
 import hushmaze.project.FanSound;
+import hushmaze.project.Fitting;
 import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
@@ -25,6 +29,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TextsTest {
     static Stream<Class<? extends Enum<?>>> enums() {
         return Stream.of(
+                Activity.class,
+                AirRule.class,
+                Drive.Kind.class,
+                Fitting.Kind.class,
+                Fitting.End.class,
                 Paper.class,
                 Noise.Place.class,
                 DuctRun.Kind.class,
@@ -53,8 +62,10 @@ class TextsTest {
     void everyEntryHasAnExplanationAndNamesARealField() {
         ResourceBundle all = ResourceBundle.getBundle("hushmaze.app.texts", Locale.ROOT);
         assertThat(all.keySet())
-                .filteredOn(k -> (k.startsWith("entry.room.") || k.startsWith("entry.path.")) && !k.endsWith(".tip"))
-                .hasSizeGreaterThan(40)
+                .filteredOn(k -> (k.startsWith("entry.room.") || k.startsWith("entry.path."))
+                        && !k.endsWith(".tip")
+                        && !k.endsWith(".prompt"))
+                .hasSizeGreaterThan(80)
                 .allSatisfy(k -> {
                     assertThat(all.containsKey(k + ".tip")).isTrue();
                     assertThat(Field.of(k.substring("entry.".length()))).isNotNull();
@@ -65,9 +76,10 @@ class TextsTest {
     void everyEntryThatSharesItsWordsHasAnExplanationToo() {
         ResourceBundle all = ResourceBundle.getBundle("hushmaze.app.texts", Locale.ROOT);
         assertThat(all.keySet())
-                .filteredOn(
-                        k -> k.matches("(entry\\.(element|grid|titleBlock|stock)|fold)\\..*") && !k.endsWith(".tip"))
-                .hasSizeGreaterThan(20)
+                .filteredOn(k -> k.matches("(entry\\.(element|grid|titleBlock|stock|fitting|session|door)|fold)\\..*")
+                        && !k.endsWith(".tip")
+                        && !k.endsWith(".prompt"))
+                .hasSizeGreaterThan(40)
                 .allSatisfy(k -> assertThat(all.containsKey(k + ".tip")).isTrue());
     }
 }

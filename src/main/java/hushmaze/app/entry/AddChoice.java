@@ -1,0 +1,49 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.model.Texts;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Tooltip;
+import javafx.util.StringConverter;
+
+/** A list to add from: choosing adds and keeps nothing chosen. */
+final class AddChoice {
+    private AddChoice() {}
+
+    /**
+     * @param key of its texts: {@code KEY.add} is its prompt, {@code KEY.add.tip} explains it
+     * @param options to choose from
+     * @param naming of each in words
+     * @param take what is done with the chosen one
+     */
+    static <T> ComboBox<T> of(String key, List<T> options, Function<T, String> naming, Consumer<T> take) {
+        ComboBox<T> more = new ComboBox<>();
+        more.setId(key + "-add");
+        more.setPromptText(Texts.of(key + ".add"));
+        more.setTooltip(new Tooltip(Texts.of(key + ".add.tip")));
+        more.setMaxWidth(Double.MAX_VALUE);
+        more.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(T option) {
+                return option == null ? "" : naming.apply(option);
+            }
+
+            @Override
+            public T fromString(String text) {
+                throw new UnsupportedOperationException("this is chosen, not typed");
+            }
+        });
+        more.setButtonCell(new PromptCell<>(more.getPromptText()));
+        more.getItems().setAll(options);
+        more.setOnAction(e -> {
+            T chosen = more.getValue();
+            if (chosen != null) {
+                more.setValue(null);
+                take.accept(chosen);
+            }
+        });
+        return more;
+    }
+}
