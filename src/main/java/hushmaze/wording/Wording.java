@@ -44,6 +44,9 @@ public final class Wording {
     /** A flow that falls short by less than this share is enough. */
     private static final double NEED_SLACK = 0.02;
 
+    /** Less pressure than this is none, Pa. */
+    private static final double NO_PRESSURE = 0.05;
+
     private final Amounts amounts;
 
     /** Speaks in the given units. */
@@ -236,9 +239,10 @@ public final class Wording {
         RoomAir air = room.air();
         String pressure = "";
         if (air.state() == RoomAir.State.SOLVED) {
-            boolean above = air.pressure() >= 0;
-            String most = amounts.pressure(Math.abs(air.pressure()));
-            pressure = text(above ? "room.pressureAbove" : "room.pressureBelow", most) + " ";
+            String key = Math.abs(air.pressure()) < NO_PRESSURE
+                    ? "room.pressureNone"
+                    : air.pressure() > 0 ? "room.pressureAbove" : "room.pressureBelow";
+            pressure = text(key, amounts.pressure(Math.abs(air.pressure()))) + " ";
         }
         OptionalDouble noticed = room.sealed().firstReaches(RoomResult.NOTICED_CO2);
         OptionalDouble stale = room.sealed().firstReaches(RoomResult.STALE_CO2);

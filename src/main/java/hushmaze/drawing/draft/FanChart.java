@@ -7,6 +7,7 @@ import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,7 +20,6 @@ public final class FanChart {
     private static final Stroke FAN = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
     private static final Stroke SYSTEM = new Stroke(true, Stroke.Pattern.DASHED, Ink.ACCENT);
     private static final Stroke EDGE = new Stroke(false, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
-    private static final double LITRES = 1000;
     private static final double DOT = 1.1;
     private static final int PARTS_UP = 6;
     private static final int PARTS_ACROSS = 8;
@@ -66,17 +66,20 @@ public final class FanChart {
     private final Line fan;
     private final Path system;
     private final Operating operating;
+    private final Unit unit;
     private final TextMeasure measure;
 
     /**
      * @param fan the fan, or the pressure available; null for the path alone
      * @param system the path
      * @param operating the point, or null if they do not meet
+     * @param unit of the flows
      */
-    public FanChart(Line fan, Path system, Operating operating, TextMeasure measure) {
+    public FanChart(Line fan, Path system, Operating operating, Unit unit, TextMeasure measure) {
         this.fan = fan;
         this.system = system;
         this.operating = operating;
+        this.unit = unit;
         this.measure = measure;
     }
 
@@ -96,7 +99,7 @@ public final class FanChart {
         EvenAxis x = EvenAxis.upTo(flow, PARTS_ACROSS, ChartFrame.LEFT, width - ChartFrame.RIGHT);
         EvenAxis y = EvenAxis.upTo(1.1 * pressure, PARTS_UP, height - ChartFrame.BELOW, top);
         band(sketch, x, y, low, high);
-        frame.grid(x, y, "L/s", "Pa");
+        frame.grid(x, y, unit.symbol(), "Pa");
         frame.curve(x, y, low);
         frame.curve(x, y, high);
         frame.curve(x, y, likely);
@@ -140,7 +143,7 @@ public final class FanChart {
     }
 
     private void mark(ChartFrame frame, Sketch sketch, EvenAxis x, EvenAxis y) {
-        double atX = x.place(operating.flow() * LITRES);
+        double atX = x.place(unit.fromSi(operating.flow()));
         double atY = y.place(operating.pressure());
         sketch.line(atX, atY, atX, y.from(), Stroke.CENTRE);
         sketch.line(x.from(), atY, atX, atY, Stroke.CENTRE);
@@ -153,13 +156,13 @@ public final class FanChart {
     private List<Point> points(List<Double> pressures) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < system.flows().size(); i++) {
-            points.add(new Point(system.flows().get(i) * LITRES, pressures.get(i)));
+            points.add(new Point(unit.fromSi(system.flows().get(i)), pressures.get(i)));
         }
         return points;
     }
 
-    private static List<Point> scaled(List<Point> points) {
-        return points.stream().map(p -> new Point(p.x() * LITRES, p.y())).toList();
+    private List<Point> scaled(List<Point> points) {
+        return points.stream().map(p -> new Point(unit.fromSi(p.x()), p.y())).toList();
     }
 
     private static double largest(Curve curve, boolean across) {

@@ -60,7 +60,8 @@ final class AirCharts {
                 each(curve, PathFlow.DrivePoint::low),
                 each(curve, PathFlow.DrivePoint::likely),
                 each(curve, PathFlow.DrivePoint::high));
-        return Optional.of(new FanChart(drive(carried), path, point(carried), job.measure()));
+        return Optional.of(
+                new FanChart(drive(carried), path, point(carried), job.figures().flowUnit(), job.measure()));
     }
 
     private static List<Double> each(List<PathFlow.DrivePoint> curve, ToDoubleFunction<PathFlow.DrivePoint> value) {

@@ -22,6 +22,10 @@ record Figures(UnitSystem units) {
         return (inch() ? Unit.FOOT_PER_MINUTE : Unit.METRE_PER_SECOND).symbol();
     }
 
+    Unit flowUnit() {
+        return inch() ? Unit.CUBIC_FOOT_PER_MINUTE : Unit.LITRE_PER_SECOND;
+    }
+
     /** A pressure in pascals without its unit. */
     String pressure(double si) {
         return fixed(si, 2);
