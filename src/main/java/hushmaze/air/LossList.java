@@ -6,11 +6,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The losses, velocities and notices of one path while they are gathered, in the order of the air. */
 final class LossList {
     /** Relative difference below which two areas are the same. */
     private static final double SAME_AREA = 1e-9;
+
+    /** Sudden changes, whose coefficients are published for turbulent flow, from the same Reynolds number as turns. */
+    private static final Set<String> TURBULENT = Set.of("entry", "areaChange", "collar");
 
     private final double flow;
     private final AirState air;
@@ -35,6 +39,11 @@ final class LossList {
     /** A loss on the velocity in an area, m². */
     void add(String key, String part, String source, Zeta zeta, double area) {
         losses.add(zeta.loss(key, part, source, flow / area, air));
+        if (TURBULENT.contains(key)) {
+            // on the round section of the same area
+            double reynolds = air.reynolds(flow / area, Math.sqrt(4 * area / Math.PI));
+            SharpTurn.notice(part, reynolds).ifPresent(notices::add);
+        }
     }
 
     /** A sudden change between two areas, m²; nothing if they are the same. */
@@ -61,7 +70,7 @@ final class LossList {
         return new PathAir(flow, losses, velocities, once());
     }
 
-    /** Every turn may be below the range of the Reynolds correction; the one furthest below it speaks for all. */
+    /** Every turn and change may be below the range of the Reynolds correction; the one furthest below it speaks for all. */
     private List<Notice> once() {
         Optional<Notice> lowest =
                 notices.stream().filter(LossList::aboutReynolds).min(Comparator.comparingDouble(Notice::value));

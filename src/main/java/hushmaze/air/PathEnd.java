@@ -2,6 +2,10 @@ package hushmaze.air;
 
 import hushmaze.project.Fitting;
 import hushmaze.project.Opening;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Unit;
 import hushmaze.solid.PortPlace;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -25,6 +29,8 @@ import java.util.Optional;
  */
 record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<Fitting> fittings) {
     private static final String GRILLE = "grille ";
+    /** Flows that differ by more than this many times are far from each other. */
+    private static final double FAR = 2;
 
     static PathEnd of(PortPlace place, boolean roomEnd, Opening opening, List<Fitting> all) {
         Fitting.End end = roomEnd ? Fitting.End.IN_ROOM : Fitting.End.AT_OPENING;
@@ -156,16 +162,25 @@ record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<
                 list.add("louvre", part, WeatherLouvre.SOURCE, WeatherLouvre.zeta(!inwards), face);
             }
             case FILTER -> {
+                far(list, fitting);
                 double area = outside();
                 Zeta zeta = FilterLoss.zeta(fitting.pressure(), fitting.flow(), list.flow(), area, list.air());
                 list.add("filter", part, FilterLoss.SOURCE, zeta, area);
             }
             case KNOWN_LOSS -> {
+                far(list, fitting);
                 double area = outside();
                 Zeta zeta = KnownLoss.zeta(fitting.pressure(), fitting.flow(), list.flow(), area, list.air());
                 list.add("knownLoss", part, KnownLoss.SOURCE, zeta, area);
             }
             case FLEXIBLE_DUCT, ROUND_COLLAR -> throw new IllegalArgumentException("connects: " + fitting.kind());
+        }
+    }
+
+    private void far(LossList list, Fitting fitting) {
+        double times = fitting.flow() / list.flow();
+        if (times > FAR || times < 1 / FAR) {
+            list.note(Notice.of(NoticeKind.KNOWN_LOSS_FAR, Severity.NOTE, part, times, FAR, Unit.NUMBER));
         }
     }
 }

@@ -70,6 +70,8 @@ public enum NoticeKind {
     PATH_VELOCITY_LIMIT_LOOSE,
     /** A louvre is so small that its air may carry rain in. */
     LOUVRE_FAST,
+    /** A known loss is known at a flow far from this one. */
+    KNOWN_LOSS_FAR,
     /** With the door shut the drive brings less than asked for. */
     FLOW_BELOW_ASKED,
     /** With the door shut the drive may bring a good deal more than asked for. */

@@ -12,6 +12,7 @@ import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Purpose;
 import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.NoticeKind;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
@@ -121,6 +122,20 @@ class PathFittingsTest {
         assertThat(with.pressure()).isCloseTo(bare + 27, within(1e-9));
         assertThat(with.pressureHigh())
                 .isCloseTo(path(Opening.Kind.REGISTER, Purpose.SUPPLY).pressureHigh() + 27, within(1e-9));
+    }
+
+    /** A loss known at three times the flow is said to be far; at the flow itself it is not. */
+    @Test
+    void farFromWhatIsKnown() {
+        Fitting far = fitting(
+                Fitting.Kind.FILTER, Fitting.End.AT_OPENING, null, null, null, null, null, null, 20.0, 3 * FLOW);
+        assertThat(path(Opening.Kind.REGISTER, Purpose.SUPPLY, far).notices())
+                .extracting(n -> n.kind())
+                .contains(NoticeKind.KNOWN_LOSS_FAR);
+        Fitting near = known(Fitting.Kind.FILTER, Fitting.End.AT_OPENING, 20);
+        assertThat(path(Opening.Kind.REGISTER, Purpose.SUPPLY, near).notices())
+                .extracting(n -> n.kind())
+                .doesNotContain(NoticeKind.KNOWN_LOSS_FAR);
     }
 
     /**
