@@ -156,6 +156,7 @@ public final class Assessor {
         double supply = AskedFlows.asked(project, true);
         double extract = AskedFlows.asked(project, false);
         double flow = roomAir.fresh() == null ? Math.max(supply, extract) : roomAir.fresh();
+        boolean sealed = roomAir.state() == RoomAir.State.SEALED && (supply == 0 || extract == 0);
         RoomNoise noise = RoomNoise.of(project, results, air.soundSpeed());
         List<DraughtAtPerson> draughts = results.stream()
                 .filter(r -> r.path().purpose() == Purpose.SUPPLY)
@@ -169,7 +170,7 @@ public final class Assessor {
                 RoomNeed.temperatureRise(room, flow),
                 supply,
                 extract,
-                RoomNeed.course(room, flow, 0, RoomResult.COURSE),
+                RoomNeed.course(room, sealed ? 0 : flow, 0, RoomResult.COURSE),
                 RoomNeed.sealed(room, RoomResult.COURSE),
                 draughts,
                 noise,

@@ -82,7 +82,7 @@ final class RoomAirNotices {
     }
 
     private void need() {
-        if (project.room().people() > 0 && room.co2Steady() > RoomResult.NOTICED_CO2) {
+        if (!room.isWithoutAir() && project.room().people() > 0 && room.co2Steady() > RoomResult.NOTICED_CO2) {
             add(
                     NoticeKind.CO2_HIGH,
                     Severity.WARNING,
@@ -91,7 +91,7 @@ final class RoomAirNotices {
                     RoomResult.NOTICED_CO2,
                     Unit.PARTS_PER_MILLION);
         }
-        if (room.need() != null) {
+        if (room.need() != null && room.air().fresh() != null) {
             NamedFlow governing = room.need().governing();
             if (governing.flow() > room.flow() * (1 + SAME_FLOW)) {
                 add(

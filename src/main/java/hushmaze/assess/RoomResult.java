@@ -46,6 +46,11 @@ public record RoomResult(
         draughts = List.copyOf(draughts);
     }
 
+    /** Whether no air can come in: it is driven one way, and there is no way for it to go. */
+    public boolean isWithoutAir() {
+        return air.state() == RoomAir.State.SEALED && (supply == 0 || extract == 0);
+    }
+
     /** Pressure in the room over that around it with the door shut, high losses, Pa; null when there is no answer. */
     public Double pressure() {
         return air.pressure();

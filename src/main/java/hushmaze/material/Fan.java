@@ -44,23 +44,25 @@ public record Fan(String name, List<Point> points, String source) {
             Point before = points.get(i - 1);
             Point here = points.get(i);
             if (here.flow() <= before.flow()) {
-                throw refused(i, Unit.LITRE_PER_SECOND, here.flow(), "flow more than the ", before.flow(), "");
+                throw refused(i, Unit.LITRE_PER_SECOND, here.flow(), "more than the ", before.flow(), "");
             }
             if (falling && here.pressure() > before.pressure()) {
                 throw refused(
                         i,
                         Unit.PASCAL,
                         here.pressure(),
-                        "pressure at most the ",
+                        "at most the ",
                         before.pressure(),
                         ": after its summit a curve only falls");
             }
             falling |= here.pressure() < before.pressure();
         }
         if (!falling) {
-            int last = points.size() - 1;
-            double summit = points.get(last).pressure();
-            throw refused(last, Unit.PASCAL, summit, "pressure below the summit of ", summit, ": a curve ends falling");
+            throw new InvalidValue(
+                    "points",
+                    InvalidValue.shown(points.get(points.size() - 1).pressure(), Unit.PASCAL) + " Pa in the last point",
+                    "below the summit of the curve, which ends falling",
+                    "");
         }
     }
 

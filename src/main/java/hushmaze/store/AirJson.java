@@ -40,6 +40,7 @@ final class AirJson {
         ArrayNode flows = node.putArray("pathFlowsLps");
         room.air().flows().forEach(f -> flows.add(f.least() * LITRES));
         number(node, "flowLps", room.flow() * LITRES);
+        node.put("flowKnown", room.air().fresh() != null);
         number(node, "missingOpeningCm2", room.air().missing() * SQUARE_CENTIMETRES);
         ArrayNode remedies = node.putArray("enlargeOpenings");
         for (Remedy remedy : room.air().remedies()) {

@@ -226,6 +226,9 @@ public final class Wording {
 
     /** What the room as a whole gets. */
     public String room(RoomResult room, Target target) {
+        if (room.isWithoutAir()) {
+            return text("room.sealed", rating(room.rating(), target), target(target));
+        }
         return text(
                 "room",
                 rating(room.rating(), target),
@@ -257,6 +260,13 @@ public final class Wording {
     /** What the room needs, what governs, and whether it comes in; only where something is known of its use. */
     public String need(RoomResult room) {
         NamedFlow governing = room.need().governing();
+        if (room.air().fresh() == null) {
+            return text(
+                    room.isWithoutAir() ? "need.sealed" : "need.unknown",
+                    amounts.flow(governing.flow()),
+                    ground(governing),
+                    amounts.flow(room.flow()));
+        }
         boolean enough = governing.flow() <= room.flow() * (1 + NEED_SLACK);
         return text(
                 enough ? "need.yes" : "need.no",

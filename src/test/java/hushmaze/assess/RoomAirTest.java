@@ -100,6 +100,10 @@ class RoomAirTest {
         assertThat(kinds(assess(null, path("in", Purpose.SUPPLY, Opening.Beyond.INDOORS))))
                 .contains(NoticeKind.NOTHING_DRIVES_AIR);
         assertThat(assess(null, supply()).room().pressure()).isNull();
+        // no air comes in, whatever is asked for: the level rises as with the air off
+        RoomResult tight = assess(null, supply()).room();
+        assertThat(tight.isWithoutAir()).isTrue();
+        assertThat(tight.course().highest()).isEqualTo(tight.sealed().highest());
         VentPath drawn = path("out", Purpose.EXHAUST, Opening.Beyond.DUCTWORK);
         assertThat(assess(null, supply(), drawn).room().pressure()).isZero();
         VentPath strong = new VentPath("out", drawn.purpose(), drawn.brief().withAir(0.02, 200, 20, 20), drawn.box());
