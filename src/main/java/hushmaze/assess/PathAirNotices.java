@@ -63,7 +63,8 @@ final class PathAirNotices {
         }
         boolean passive =
                 brief.opening().kind() == Opening.Kind.WALL_OPENING && brief.driveOrUsual() == Drive.Kind.NOTHING;
-        if (passive && high > RoomAir.LIMIT) {
+        // where the room is solved its pressure speaks for all paths
+        if (passive && result.carried() == null && high > RoomAir.LIMIT) {
             add(NoticeKind.PRESSURE_ABOVE_ROOM_LIMIT, Severity.WARNING, "", high, RoomAir.LIMIT, Unit.PASCAL);
         }
     }

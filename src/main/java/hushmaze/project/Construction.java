@@ -18,6 +18,7 @@ import hushmaze.quantity.Unit;
  * @param openingFace face of the box that lies over the opening
  * @param roomFace face of the box with the port in the room
  * @param maxMass heaviest box that can be handled, kg; absent for no limit
+ * @param mounting how it is fixed; absent when nothing is said, or when it stands
  */
 public record Construction(
         Board board,
@@ -27,7 +28,8 @@ public record Construction(
         boolean linedBroadFaces,
         PortFace openingFace,
         PortFace roomFace,
-        @MayBeAbsent @Measured(Unit.KILOGRAM) Double maxMass) {
+        @MayBeAbsent @Measured(Unit.KILOGRAM) Double maxMass,
+        @MayBeAbsent Mounting mounting) {
     public Construction {
         InvalidValue.present("board", board);
         InvalidValue.within("shellLayers", shellLayers, 1, 3);
@@ -38,5 +40,18 @@ public record Construction(
         if (maxMass != null) {
             InvalidValue.within("maxMass", maxMass, 1, 2000, Unit.KILOGRAM);
         }
+    }
+
+    /** A construction of whose mounting nothing is said. */
+    public Construction(
+            Board board,
+            int shellLayers,
+            int baffleLayers,
+            Liner liner,
+            boolean linedBroadFaces,
+            PortFace openingFace,
+            PortFace roomFace,
+            Double maxMass) {
+        this(board, shellLayers, baffleLayers, liner, linedBroadFaces, openingFace, roomFace, maxMass, null);
     }
 }

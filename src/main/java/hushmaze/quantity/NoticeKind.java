@@ -148,6 +148,16 @@ public enum NoticeKind {
     HEAVIER_THAN_LIMIT,
     /** Heavy enough for two people. */
     LIFT_WITH_TWO,
+    /** The screws would carry more than is allowed. */
+    FIXING_OVERLOADED,
+    /** The screws are not deep enough in the timber. */
+    SCREWS_SHALLOW,
+    /** So heavy, or overhead: a carpenter or engineer has to look at it. */
+    ASK_A_CARPENTER,
+    /** Nothing is said of how a hanging box is fixed. */
+    FIXING_NOT_CHECKED,
+    /** The weight of a standing box is less than twice what the pressure below lifts. */
+    WEIGHT_DOES_NOT_HOLD,
     /** The solid failed its placement proof. */
     PARTS_DO_NOT_CLOSE,
     /** Air is supplied but has no way out, or the other way round. */

@@ -64,6 +64,7 @@ final class BriefLimits {
                 c.linedBroadFaces(),
                 c.openingFace(),
                 c.roomFace(),
-                mass));
+                mass,
+                c.mounting()));
     }
 }

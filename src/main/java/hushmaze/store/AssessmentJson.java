@@ -93,7 +93,7 @@ public final class AssessmentJson {
         number(fits, "widthMm", path.fits().width() * 1e3);
         number(fits, "heightMm", path.fits().height() * 1e3);
         number(fits, "depthMm", path.fits().depth() * 1e3);
-        node.set("buildable", buildable(path.buildable()));
+        node.set("buildable", buildable(path));
         ArrayNode bands = node.putArray("bands");
         Stream.concat(path.octaves().stream(), path.thirds().stream()).forEach(b -> bands.add(band(b)));
         ArrayNode terms = node.putArray("terms");
@@ -131,7 +131,8 @@ public final class AssessmentJson {
         number(node, "dbA", rating.dbA());
     }
 
-    private ObjectNode buildable(PathResult.Buildable buildable) {
+    private ObjectNode buildable(PathResult path) {
+        PathResult.Buildable buildable = path.buildable();
         ObjectNode node = mapper.createObjectNode();
         node.put("ok", buildable.ok());
         number(node, "massKg", buildable.mass());
@@ -139,6 +140,24 @@ public final class AssessmentJson {
         node.put("linerPieces", buildable.linerPieces());
         node.put("sheets", buildable.sheets());
         number(node, "wasteFraction", buildable.waste());
+        path.hanging().ifPresent(h -> {
+            ObjectNode hanging = node.putObject("hanging");
+            hanging.put("overhead", h.overhead());
+            number(hanging, "weightN", h.weight());
+            number(hanging, "armMm", h.arm() * 1e3);
+            number(hanging, "pullPerScrewN", h.pull());
+            number(hanging, "shearPerScrewN", h.shear());
+            number(hanging, "allowedPullN", h.allowed().withdrawal());
+            number(hanging, "allowedShearN", h.allowed().shear());
+            number(hanging, "usedFraction", h.used());
+        });
+        path.standing().ifPresent(s -> {
+            ObjectNode standing = node.putObject("standing");
+            standing.put("holds", s.holds());
+            number(standing, "weightN", s.weight());
+            number(standing, "liftN", s.lift());
+            number(standing, "weightPerMetreN", s.line());
+        });
         return node;
     }
 

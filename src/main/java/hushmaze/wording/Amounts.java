@@ -10,6 +10,9 @@ public final class Amounts {
     /** Plain numbers from here on are shown without places. */
     private static final double LARGE = 100;
 
+    /** N. */
+    private static final double POUND_FORCE = 4.4482216152605;
+
     private final UnitSystem system;
 
     public Amounts(UnitSystem system) {
@@ -84,6 +87,11 @@ public final class Amounts {
     /** "34 kg" or "75 lb". */
     public String mass(double kg) {
         return system == UnitSystem.INCH ? number(Unit.POUND.fromSi(kg), 0) + " lb" : number(kg, 1) + " kg";
+    }
+
+    /** "320 N" or "72 lbf". */
+    public String force(double newton) {
+        return system == UnitSystem.INCH ? number(newton / POUND_FORCE, 0) + " lbf" : number(newton, 0) + " N";
     }
 
     /** "12.4 dB"; a difference that rounds to nothing has no sign. */

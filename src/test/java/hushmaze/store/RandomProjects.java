@@ -20,6 +20,7 @@ import hushmaze.project.FanSound;
 import hushmaze.project.Fitting;
 import hushmaze.project.Leakage;
 import hushmaze.project.LinedFaces;
+import hushmaze.project.Mounting;
 import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
@@ -249,7 +250,8 @@ final class RandomProjects {
                         random.nextBoolean(),
                         choice(PortFace.values()),
                         choice(PortFace.values()),
-                        maybe(() -> between(1, 2000))),
+                        maybe(() -> between(1, 2000)),
+                        maybe(this::mounting)),
                 maybe(() -> choice(MouthPosition.values())),
                 maybe(() -> new FanSound(text(80), choice(FanSound.Side.values()), levels(), text(400))),
                 maybe(this::outgoing),
@@ -268,6 +270,17 @@ final class RandomProjects {
             fittings.add(fitting(choice(Fitting.Kind.values())));
         }
         return fittings;
+    }
+
+    private Mounting mounting() {
+        return new Mounting(
+                choice(Mounting.Timber.values()),
+                choice(Mounting.StudScrew.values()),
+                between(0.01, 0.15),
+                1 + random.nextInt(12),
+                between(0.05, 3),
+                between(0.009, 0.1),
+                text(400));
     }
 
     private Outgoing outgoing() {

@@ -41,6 +41,11 @@ final class ShoppingBlocks {
                 all.add(job.blocks().bullet(Labels.of("shopping.unplaced", layout.material(), marks), Ink.ALERT));
             }
         }
+        List<String> fixing = job.wording().fixing(job.result());
+        if (!fixing.isEmpty()) {
+            all.add(job.blocks().heading(Labels.of("shopping.fixing")));
+            fixing.forEach(f -> all.add(job.blocks().paragraph(f)));
+        }
         return all;
     }
 
