@@ -59,6 +59,7 @@ public final class Report {
             if (all) {
                 add(lines, INDENT, wording.improvements(path));
                 add(lines, INDENT, wording.difference(path));
+                wording.fixing(path).forEach(f -> add(lines, INDENT, f));
             }
             lines.add(INDENT + row("octave band, Hz", path, b -> Double.NaN));
             lines.add(INDENT + row("reduction needed, dB", path, BandResult::needed));

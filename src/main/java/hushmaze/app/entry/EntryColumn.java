@@ -166,7 +166,8 @@ public final class EntryColumn extends VBox {
                         make.yesNo("path.brief.construction.linedBroadFaces"),
                         make.choice("path.brief.construction.openingFace"),
                         make.choice("path.brief.construction.roomFace"),
-                        make.typed("path.brief.construction.maxMass")));
+                        make.typed("path.brief.construction.maxMass"),
+                        extra.mounting()));
     }
 
     private void add(String key, List<Entry> rows) {

@@ -45,6 +45,22 @@ final class ExtraEntries {
                 group("envelope", Extra.ENVELOPE, envelope()));
     }
 
+    /** How a hanging box is fixed. */
+    Entry mounting() {
+        String of = "path.brief.construction.mounting.";
+        return group(
+                "mounting",
+                Extra.MOUNTING,
+                List.of(
+                        make.choice(of + "timber"),
+                        make.choice(of + "screw"),
+                        make.typed(of + "thread"),
+                        make.typed(of + "screwsPerRow"),
+                        make.typed(of + "rowDistance"),
+                        make.typed(of + "cleat"),
+                        make.longText(of + "source")));
+    }
+
     /** What the room has of noise by itself: a switch with its levels. */
     List<Entry> ownNoise() {
         return List.of(

@@ -4,6 +4,7 @@ import hushmaze.project.DuctRun;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
+import hushmaze.project.Mounting;
 import hushmaze.project.MouthPosition;
 import hushmaze.project.Opening;
 import hushmaze.project.Outgoing;
@@ -19,6 +20,12 @@ import java.util.List;
  * this program without a source, rounded to what a person would guess, and says so in its own source text.
  */
 final class Assumed {
+    /** Of the screws that are assumed for a mounting, m. */
+    private static final double THREAD = 0.038;
+
+    private static final double ROW_DISTANCE = 0.4;
+    private static final double CLEAT = 0.019;
+
     /** Power of a small duct fan, dB re 1 pW: strongest low, about 66 dB in all. Own assumption. */
     private static final Spectrum FAN = octaves(62, 60, 58, 55, 52, 48, 43, 37);
     /** Loud talk and a guitar in a small room, about 78 dB in all. Own assumption. */
@@ -122,5 +129,17 @@ final class Assumed {
 
     private static Target neighbour() {
         return new Target(Target.Kind.NR, NEIGHBOUR_NR, null, source("limit"));
+    }
+
+    /** Two lag screws in each of two rows, through a cleat into studs. */
+    static Mounting mounting() {
+        return new Mounting(
+                Mounting.Timber.SPRUCE_PINE_FIR,
+                Mounting.StudScrew.LAG_QUARTER,
+                THREAD,
+                2,
+                ROW_DISTANCE,
+                CLEAT,
+                source("mounting"));
     }
 }

@@ -31,7 +31,9 @@ public enum Extra {
     /** A larger gap below that door. */
     UNDERCUT("room.door.undercutLength"),
     /** What the room leaks besides its door. */
-    LEAKAGE("room.leakage");
+    LEAKAGE("room.leakage"),
+    /** How a hanging box is fixed. */
+    MOUNTING("path.brief.construction.mounting");
 
     private final String name;
     private final Field field;
@@ -86,6 +88,7 @@ public enum Extra {
             case WALLS -> AssumedAir.walls();
             case DOOR -> AssumedAir.door();
             case LEAKAGE -> AssumedAir.leakage(project.room());
+            case MOUNTING -> Assumed.mounting();
             case OUTSIDE_LEVEL, UNDERCUT -> throw new IllegalStateException("part of a record: " + this);
         };
     }

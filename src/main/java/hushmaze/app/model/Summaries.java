@@ -7,6 +7,7 @@ import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
 import hushmaze.project.Fitting;
 import hushmaze.project.Leakage;
+import hushmaze.project.Mounting;
 import hushmaze.project.Outgoing;
 import hushmaze.project.RoomUse;
 import hushmaze.project.SharedDuct;
@@ -59,6 +60,8 @@ final class Summaries {
             source = door.source();
         } else if (value instanceof Leakage leakage) {
             source = leakage.source();
+        } else if (value instanceof Mounting mounting) {
+            source = mounting.source();
         }
         return source == null ? "" : source;
     }
@@ -97,6 +100,9 @@ final class Summaries {
             return Texts.of("summary.door", shown(door.length(), Unit.METRE), shown(door.width(), Unit.MILLIMETRE));
         } else if (value instanceof Leakage leakage) {
             return Texts.of("summary.leakage", shown(leakage.flow(), Unit.LITRE_PER_SECOND));
+        } else if (value instanceof Mounting mounting) {
+            return Texts.of(
+                    "summary.mounting", String.valueOf(2 * mounting.screwsPerRow()), Texts.word(mounting.screw()));
         }
         return Texts.of("summary.none");
     }
