@@ -169,9 +169,9 @@ class AirModelTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            0 60; 20 55; 15 45 | 15 L/s in point 3 | flow more than the 20 L/s
+            0 60; 20 55; 15 45 | 15 L/s in point 3 | more than the 20 L/s
             0 60; 20 55; 30 58 | 58 Pa in point 3 | at most the 55 Pa
-            0 60; 20 60 | 60 Pa in point 2 | below the summit of 60 Pa
+            0 60; 20 60 | 60 Pa in the last point | below the summit of the curve
             0 60; 20 | "20" in point 2 | a flow and a pressure, such as 20 55
             0 60; 20 loud | "20 loud" in point 2 | a flow and a pressure
             0 60; 20 5 mm | "5 mm" (a length) in point 2 | a pressure
