@@ -52,8 +52,8 @@ final class ExtraEntries {
                 "mounting",
                 Extra.MOUNTING,
                 List.of(
-                        make.choice(of + "timber"),
-                        make.choice(of + "screw"),
+                        make.wideChoice(of + "timber"),
+                        make.wideChoice(of + "screw"),
                         make.typed(of + "thread"),
                         make.typed(of + "screwsPerRow"),
                         make.typed(of + "rowDistance"),
