@@ -2,6 +2,7 @@ package hushmaze.assess;
 
 import hushmaze.air.PathAir;
 import hushmaze.build.CutList;
+import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.fixing.Hanging;
 import hushmaze.build.fixing.Standing;
@@ -118,6 +119,11 @@ public record PathResult(
         boolean given = brief.driveOrUsual() == Drive.Kind.GIVEN_PRESSURE;
         double pressure = given ? brief.drive().pressure() : brief.maxPressureDrop();
         return Optional.of(Standing.of(solid, brief.opening(), pressure));
+    }
+
+    /** Glue, sealant, gasket, screws and paint. */
+    public Quantities quantities() {
+        return Quantities.of(solid);
     }
 
     /** Terms of the handbook estimate. */

@@ -10,6 +10,7 @@ import hushmaze.assess.BandResult;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.Rating;
 import hushmaze.assess.RoomResult;
+import hushmaze.build.Quantities;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.LossTerm;
@@ -140,6 +141,15 @@ public final class AssessmentJson {
         node.put("linerPieces", buildable.linerPieces());
         node.put("sheets", buildable.sheets());
         number(node, "wasteFraction", buildable.waste());
+        Quantities quantities = path.quantities();
+        ObjectNode small = node.putObject("quantities");
+        number(small, "glueAreaM2", quantities.glueArea());
+        number(small, "glueLitres", quantities.glue() * 1e3);
+        number(small, "sealantM", quantities.sealant());
+        number(small, "gasketM", quantities.gasket());
+        small.put("screws", quantities.screws());
+        number(small, "linerAdhesiveM2", quantities.linerAdhesive());
+        number(small, "paintM2", quantities.paint());
         path.hanging().ifPresent(h -> {
             ObjectNode hanging = node.putObject("hanging");
             hanging.put("overhead", h.overhead());

@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.assess.PathResult;
+import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
 import hushmaze.drawing.Ink;
@@ -35,6 +36,8 @@ final class ShoppingBlocks {
                         screw.name(),
                         job.length(screw.pilot()),
                         job.amounts().mass(build.mass()))));
+        all.add(small());
+        all.add(job.blocks().remark(Labels.of("shopping.small.remark")));
         for (SheetLayout layout : job.result().layouts()) {
             if (!layout.unplaced().isEmpty()) {
                 String marks = String.join(", ", layout.unplaced());
@@ -47,6 +50,31 @@ final class ShoppingBlocks {
             fixing.forEach(f -> all.add(job.blocks().paragraph(f)));
         }
         return all;
+    }
+
+    /** Glue, sealant, gasket, screws, adhesive and paint. */
+    private Block small() {
+        Quantities q = job.result().quantities();
+        Table table = new Table(
+                job.measure(),
+                List.of(
+                        Column.words(Labels.of("shopping.small")),
+                        Column.number(Labels.of("shopping.amount")),
+                        Column.words(Labels.of("shopping.for"))));
+        Screw screw = job.assessment().project().stock().screw();
+        smallRow(table, "screws", q.screws() + " × " + screw.name());
+        smallRow(table, "glue", job.figures().fixed(1000 * q.glue(), 2) + " L");
+        smallRow(table, "sealant", job.amounts().distance(q.sealant()));
+        smallRow(table, "gasket", job.amounts().distance(q.gasket()));
+        if (q.linerAdhesive() > 0) {
+            smallRow(table, "adhesive", job.figures().area(q.linerAdhesive()));
+        }
+        smallRow(table, "paint", job.figures().area(q.paint()));
+        return table;
+    }
+
+    private static void smallRow(Table table, String key, String amount) {
+        table.row(Labels.of("shopping." + key), amount, Labels.of("shopping." + key + ".for"));
     }
 
     private Block table() {
