@@ -147,6 +147,46 @@ public record Brief(
                 fittings);
     }
 
+    /** The same brief without the rarer wishes, drive and fittings. */
+    public Brief plain() {
+        return new Brief(
+                opening,
+                flow,
+                maxPressureDrop,
+                maxPathVelocity,
+                maxOpeningVelocity,
+                noise,
+                null,
+                space,
+                construction,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+    }
+
+    /** The same brief over another opening, with another flow (m³/s, or null) and drive (or null). */
+    public Brief withAirFrom(Opening otherOpening, Double otherFlow, Drive otherDrive) {
+        return new Brief(
+                otherOpening,
+                otherFlow,
+                maxPressureDrop,
+                maxPathVelocity,
+                maxOpeningVelocity,
+                noise,
+                noiseShare,
+                space,
+                construction,
+                roomMouth,
+                fan,
+                outgoing,
+                sharedDuct,
+                otherDrive,
+                fittings);
+    }
+
     /** The same brief for another flow, m³/s. */
     public Brief withFlow(double other) {
         return withAir(other, maxPressureDrop, maxPathVelocity, maxOpeningVelocity);

@@ -318,9 +318,14 @@ public final class Wording {
                 amounts.flow(carried.least()),
                 amounts.flow(carried.most()),
                 amounts.flow(result.pathAir().flow()));
-        String speed =
-                carried.speed() == null ? "" : " " + text("drive.speed", Amounts.number(100 * carried.speed(), 0));
-        return Optional.of(flows + speed);
+        return Optional.of(carried.fan() == null ? flows : flows + " " + speed(carried));
+    }
+
+    private String speed(PathFlow carried) {
+        if (carried.speed() == null) {
+            return text("drive.noSpeed");
+        }
+        return text(carried.speed() > 1 ? "drive.speedMore" : "drive.speed", Amounts.number(100 * carried.speed(), 0));
     }
 
     private static String minutes(OptionalDouble seconds) {

@@ -68,22 +68,7 @@ class AskedFlowsTest {
 
     private static VentPath path(String name, Purpose purpose, Double litres) {
         Brief b = TestRooms.brief(40, null, new Space(2, 2, 2), Opening.Beyond.INDOORS);
-        Brief brief = new Brief(
-                b.opening(),
-                litres == null ? null : litres / 1000,
-                30,
-                2.5,
-                1.3,
-                b.noise(),
-                null,
-                b.space(),
-                b.construction(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
+        Brief brief = b.withAirFrom(b.opening(), litres == null ? null : Double.valueOf(litres / 1000), null);
         return new VentPath(name, purpose, brief, null);
     }
 

@@ -66,22 +66,7 @@ class RoomDrivesTest {
         Box box = SampleBoxes.maze(2, 0.5, SampleBoxes.liner(0.025), LinedFaces.FOLD_PLANE, 1, end, end);
         Brief plain = TestRooms.brief(40, null, new Space(2, 2, 2), Opening.Beyond.INDOORS)
                 .withAir(litres / 1000, 200, 20, 20);
-        Brief brief = new Brief(
-                plain.opening(),
-                plain.flow(),
-                plain.maxPressureDrop(),
-                plain.maxPathVelocity(),
-                plain.maxOpeningVelocity(),
-                plain.noise(),
-                null,
-                plain.space(),
-                plain.construction(),
-                null,
-                null,
-                null,
-                null,
-                drive,
-                null);
+        Brief brief = plain.withAirFrom(plain.opening(), plain.flow(), drive);
         return new VentPath(name, purpose, brief, box);
     }
 
@@ -294,22 +279,7 @@ class RoomDrivesTest {
         Brief b = path.brief();
         Opening o = b.opening();
         Opening outdoors = new Opening(o.kind(), o.surface(), Opening.Beyond.OUTDOORS, o.width(), o.height());
-        Brief changed = new Brief(
-                outdoors,
-                b.flow(),
-                b.maxPressureDrop(),
-                b.maxPathVelocity(),
-                b.maxOpeningVelocity(),
-                b.noise(),
-                null,
-                b.space(),
-                b.construction(),
-                null,
-                null,
-                null,
-                null,
-                b.drive(),
-                null);
+        Brief changed = b.withAirFrom(outdoors, b.flow(), b.drive());
         return new VentPath(path.name(), path.purpose(), changed, path.box());
     }
 

@@ -1,6 +1,5 @@
 package hushmaze.app.model;
 
-import hushmaze.project.Brief;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import java.util.ArrayList;
@@ -32,32 +31,13 @@ public final class PathsModel {
             return;
         }
         VentPath like = edit.project().paths().get(edit.path());
-        VentPath more = new VentPath(freeName(), like.purpose(), plain(like.brief()), like.box());
+        VentPath more = new VentPath(freeName(), like.purpose(), like.brief().plain(), like.box());
         edit.edit(Texts.of("edit.path.add", more.name()), p -> {
             List<VentPath> paths = new ArrayList<>(p.paths());
             paths.add(more);
             return p.withPaths(paths);
         });
         edit.pathProperty().set(edit.project().paths().size() - 1);
-    }
-
-    private static Brief plain(Brief brief) {
-        return new Brief(
-                brief.opening(),
-                brief.flow(),
-                brief.maxPressureDrop(),
-                brief.maxPathVelocity(),
-                brief.maxOpeningVelocity(),
-                brief.noise(),
-                null,
-                brief.space(),
-                brief.construction(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
     }
 
     private String freeName() {
