@@ -1,8 +1,5 @@
 package hushmaze.air;
 
-import hushmaze.quantity.InvalidValue;
-import hushmaze.quantity.Unit;
-
 /**
  * A filter whose pressure loss at one flow is given.
  *
@@ -15,6 +12,7 @@ import hushmaze.quantity.Unit;
  */
 final class FilterLoss {
     static final String SOURCE = "given pressure at a given flow, exponent between 1 and 2";
+    private static final double CREEPING = 1;
     private static final double LIKELY_EXPONENT = 1.5;
 
     private FilterLoss() {}
@@ -28,15 +26,6 @@ final class FilterLoss {
      * @param area the velocity is of, m²
      */
     static Zeta zeta(double ratedPressure, double ratedFlow, double flow, double area, AirState air) {
-        InvalidValue.within("ratedPressure", ratedPressure, 0, 1e4, Unit.PASCAL);
-        InvalidValue.within("ratedFlow", ratedFlow, 1e-6, 1000, Unit.LITRE_PER_SECOND);
-        InvalidValue.within("flow", flow, 1e-9, 1000, Unit.LITRE_PER_SECOND);
-        InvalidValue.within("area", area, 1e-6, 1000, Unit.SQUARE_METRE);
-        double unit = ratedPressure / air.dynamicPressure(flow / area);
-        double ratio = flow / ratedFlow;
-        return new Zeta(
-                unit * Math.min(ratio, ratio * ratio),
-                unit * Math.pow(ratio, LIKELY_EXPONENT),
-                unit * Math.max(ratio, ratio * ratio));
+        return RatedLoss.zeta(ratedPressure, ratedFlow, flow, area, air, CREEPING, LIKELY_EXPONENT);
     }
 }

@@ -1,8 +1,5 @@
 package hushmaze.air;
 
-import hushmaze.quantity.InvalidValue;
-import hushmaze.quantity.Unit;
-
 /**
  * A fitting whose pressure loss at one flow is known.
  *
@@ -15,6 +12,7 @@ import hushmaze.quantity.Unit;
 final class KnownLoss {
     static final String SOURCE = "known pressure at a known flow, exponent between 1.8 and 2";
     private static final double LEAST_EXPONENT = 1.8;
+    private static final double LIKELY_EXPONENT = 2;
 
     private KnownLoss() {}
 
@@ -27,11 +25,6 @@ final class KnownLoss {
      * @param area the velocity is of, m²
      */
     static Zeta zeta(double knownPressure, double knownFlow, double flow, double area, AirState air) {
-        InvalidValue.within("pressure", knownPressure, 0, 1e4, Unit.PASCAL);
-        InvalidValue.within("flow", knownFlow, 1e-6, 1000, Unit.LITRE_PER_SECOND);
-        double unit = knownPressure / air.dynamicPressure(flow / area);
-        double square = Math.pow(flow / knownFlow, 2);
-        double other = Math.pow(flow / knownFlow, LEAST_EXPONENT);
-        return new Zeta(unit * Math.min(square, other), unit * square, unit * Math.max(square, other));
+        return RatedLoss.zeta(knownPressure, knownFlow, flow, area, air, LEAST_EXPONENT, LIKELY_EXPONENT);
     }
 }

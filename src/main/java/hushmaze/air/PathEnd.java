@@ -10,7 +10,6 @@ import hushmaze.solid.PortPlace;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One end of a path: the port of the box and all that is outside it.
@@ -25,21 +24,24 @@ import java.util.Optional;
  * @param roomEnd whether it is the end in the room
  * @param port area of the box's port, m²
  * @param opening the box is set over
- * @param fittings of this end, from outside in
+ * @param connection flexible duct or collar that leads to the port; null without one
+ * @param faces all other fittings of this end, from outside in
  */
-record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<Fitting> fittings) {
+record PathEnd(String part, boolean roomEnd, double port, Opening opening, Fitting connection, List<Fitting> faces) {
     private static final String GRILLE = "grille ";
     /** Flows that differ by more than this many times are far from each other. */
     private static final double FAR = 2;
 
     static PathEnd of(PortPlace place, boolean roomEnd, Opening opening, List<Fitting> all) {
         Fitting.End end = roomEnd ? Fitting.End.IN_ROOM : Fitting.End.AT_OPENING;
+        List<Fitting> here = all.stream().filter(f -> f.end() == end).toList();
         return new PathEnd(
                 roomEnd ? PortPlace.IN_ROOM : PortPlace.AT_OPENING,
                 roomEnd,
                 place.area(),
                 opening,
-                all.stream().filter(f -> f.end() == end).toList());
+                here.stream().filter(f -> f.kind().connects()).findFirst().orElse(null),
+                here.stream().filter(f -> !f.kind().connects()).toList());
     }
 
     /** Losses of the air that comes in here. */
@@ -66,12 +68,8 @@ record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<
         return roomEnd ? PathAir.Place.ROOM_MOUTH : PathAir.Place.OPENING_PORT;
     }
 
-    private Optional<Fitting> connection() {
-        return fittings.stream().filter(f -> f.kind().connects()).findFirst();
-    }
-
     private boolean isCollar() {
-        return connection().filter(f -> f.kind() == Fitting.Kind.ROUND_COLLAR).isPresent();
+        return connection != null && connection.kind() == Fitting.Kind.ROUND_COLLAR;
     }
 
     /** Whether a duct goes on beyond this end. */
@@ -83,54 +81,55 @@ record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<
 
     /** Clear area where the duct goes on or the mouth is, m². */
     private double outside() {
-        Optional<Fitting> connection = connection();
         if (isCollar()) {
-            return round(connection.orElseThrow());
+            return round();
         }
         if (hasDuct()) {
             return opening.area();
         }
         if (roomEnd) {
-            return connection.map(PathEnd::round).orElse(port);
+            return connection == null ? port : round();
         }
-        return connection.isPresent() ? opening.area() : Math.min(port, opening.area());
+        return connection == null ? Math.min(port, opening.area()) : opening.area();
     }
 
-    private static double round(Fitting duct) {
-        return Math.PI * duct.diameter() * duct.diameter() / 4;
+    /** Clear area of the connection, m². */
+    private double round() {
+        return Math.PI * connection.diameter() * connection.diameter() / 4;
     }
 
+    /** What leads from outside to the port, or back. */
     private void connect(LossList list, boolean inwards) {
-        Optional<Fitting> connection = connection();
-        if (connection.isEmpty()) {
+        if (connection == null) {
             list.areaChange(part, inwards ? outside() : port, inwards ? port : outside());
             return;
         }
-        Fitting duct = connection.get();
-        double round = round(duct);
-        boolean flexible = duct.kind() == Fitting.Kind.FLEXIBLE_DUCT;
-        boolean collarOutside = flexible && (!roomEnd || hasDuct());
-        double projection = duct.projection() == null ? 0 : duct.projection();
-        Zeta atBox = RoundCollar.zeta(port, duct.diameter(), projection, !inwards);
-        Zeta outside = RoundCollar.zeta(outside(), duct.diameter(), 0, inwards);
-        if (collarOutside && inwards) {
-            list.add("collar", part, RoundCollar.SOURCE, outside, round);
+        List<Runnable> steps = new ArrayList<>();
+        if (connection.kind() == Fitting.Kind.FLEXIBLE_DUCT) {
+            if (!roomEnd || hasDuct()) {
+                steps.add(() -> collar(list, outside(), 0, inwards));
+            }
+            steps.add(() -> flexible(list));
         }
+        double projection = connection.projection() == null ? 0 : connection.projection();
+        steps.add(() -> collar(list, port, projection, !inwards));
         if (!inwards) {
-            list.add("collar", part, RoundCollar.SOURCE, atBox, round);
+            Collections.reverse(steps);
         }
-        if (flexible) {
-            double reynolds = list.air().reynolds(list.flow() / round, duct.diameter());
-            Zeta friction = FlexibleDuct.zeta(duct.length(), duct.diameter(), duct.compression(), reynolds);
-            list.add("flexibleDuct", part, FlexibleDuct.SOURCE, friction, round);
-            list.velocity("flexible duct " + part, place(!roomEnd || hasDuct()), round);
-        }
-        if (inwards) {
-            list.add("collar", part, RoundCollar.SOURCE, atBox, round);
-        }
-        if (collarOutside && !inwards) {
-            list.add("collar", part, RoundCollar.SOURCE, outside, round);
-        }
+        steps.forEach(Runnable::run);
+    }
+
+    private void collar(LossList list, double partArea, double projection, boolean intoCollar) {
+        Zeta zeta = RoundCollar.zeta(partArea, connection.diameter(), projection, intoCollar);
+        list.add("collar", part, RoundCollar.SOURCE, zeta, round());
+    }
+
+    private void flexible(LossList list) {
+        double diameter = connection.diameter();
+        double reynolds = list.air().reynolds(list.flow() / round(), diameter);
+        Zeta friction = FlexibleDuct.zeta(connection.length(), diameter, connection.compression(), reynolds);
+        list.add("flexibleDuct", part, FlexibleDuct.SOURCE, friction, round());
+        list.velocity("flexible duct " + part, place(!roomEnd || hasDuct()), round());
     }
 
     /** A duct is held to the limit of the path; one that ends in the room to that of the mouth. */
@@ -139,8 +138,7 @@ record PathEnd(String part, boolean roomEnd, double port, Opening opening, List<
     }
 
     private void faces(LossList list, boolean inwards) {
-        List<Fitting> order = new ArrayList<>(
-                fittings.stream().filter(f -> !f.kind().connects()).toList());
+        List<Fitting> order = new ArrayList<>(faces);
         if (!inwards) {
             Collections.reverse(order);
         }

@@ -33,25 +33,25 @@ final class UnequalTurn {
     private static final double RIGHT_ANGLE = 90;
     private static final double[] ASPECTS = {0.25, 1, 4, 8};
     private static final double[] RATIOS = {0.6, 0.8, 1, 1.2, 1.4, 1.6, 2};
-    /** One row for each aspect; the column W₁/W = 1 is put in from the closed form. */
+    /** One row for each aspect; the column W₁/W = 1 is that of the closed form. */
     private static final double[][] C = {
-        {1.8, 1.4, 0, 1.1, 1.1, 1.1, 1.1},
-        {1.7, 1.4, 0, 1.0, 0.95, 0.90, 0.84},
-        {1.5, 1.1, 0, 0.81, 0.76, 0.72, 0.66},
-        {1.5, 1.0, 0, 0.69, 0.63, 0.60, 0.55},
+        {1.8, 1.4, equal(0.25), 1.1, 1.1, 1.1, 1.1},
+        {1.7, 1.4, equal(1), 1.0, 0.95, 0.90, 0.84},
+        {1.5, 1.1, equal(4), 0.81, 0.76, 0.72, 0.66},
+        {1.5, 1.0, equal(8), 0.69, 0.63, 0.60, 0.55},
     };
 
-    private static final int EQUAL = 2;
-
     private UnequalTurn() {}
+
+    private static double equal(double aspect) {
+        return SharpTurn.base(RIGHT_ANGLE, aspect);
+    }
 
     /** Coefficient of the table; height over the width before the turn, width after over width before. */
     static double table(double aspect, double ratio) {
         double[] over = new double[ASPECTS.length];
         for (int i = 0; i < over.length; i++) {
-            double[] row = C[i].clone();
-            row[EQUAL] = SharpTurn.base(RIGHT_ANGLE, ASPECTS[i]);
-            over[i] = Table.held(RATIOS, row, ratio);
+            over[i] = Table.held(RATIOS, C[i], ratio);
         }
         double held = Table.heldOverLog(ASPECTS, over, aspect);
         if (ratio < MIN_RATIO) {
@@ -77,8 +77,8 @@ final class UnequalTurn {
         double most = Math.max(1, equal.high() / equal.low());
         double high = c * most;
         if (ratio < 1) {
-            double narrower = SharpTurn.base(RIGHT_ANGLE, aspect / ratio) * most
-                    + AreaChange.zeta(1, ratio).high();
+            double narrower =
+                    equal(aspect / ratio) * most + AreaChange.zeta(1, ratio).high();
             high = Math.max(high, Math.min(high, narrower) / (ratio * ratio));
         }
         return new Zeta(c, likely, Math.max(likely, high));

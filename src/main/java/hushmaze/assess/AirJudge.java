@@ -48,7 +48,7 @@ public final class AirJudge {
     }
 
     private static double fanPressure(Brief brief) {
-        FanCurve fan = new FanCurve(brief.drive().fan()).atSpeed(brief.drive().speedOrFull());
+        FanCurve fan = FanCurve.of(brief.drive());
         double flow = Math.max(brief.flow(), fan.leastFlow());
         return flow > fan.largestFlow() ? 0 : fan.pressure(flow);
     }

@@ -156,7 +156,7 @@ public final class Assessor {
         double supply = AskedFlows.asked(project, true);
         double extract = AskedFlows.asked(project, false);
         double flow = roomAir.fresh() == null ? Math.max(supply, extract) : roomAir.fresh();
-        boolean sealed = roomAir.state() == RoomAir.State.SEALED && (supply == 0 || extract == 0);
+        boolean sealed = roomAir.isWithoutAir(supply, extract);
         RoomNoise noise = RoomNoise.of(project, results, air.soundSpeed());
         List<DraughtAtPerson> draughts = results.stream()
                 .filter(r -> r.path().purpose() == Purpose.SUPPLY)

@@ -46,15 +46,9 @@ record DrivenPath(VentPath path, Solid solid, AirState air, ResistanceTable tabl
         return drive() != Drive.Kind.NOTHING;
     }
 
-    /** Whether its drive answers to what the path takes. */
-    boolean hasCurve() {
-        return drive() == Drive.Kind.FAN_CURVE || drive() == Drive.Kind.GIVEN_PRESSURE;
-    }
-
     /** The fan at its speed. */
     FanCurve fan() {
-        Drive drive = path.brief().drive();
-        return new FanCurve(drive.fan()).atSpeed(drive.speedOrFull());
+        return FanCurve.of(path.brief().drive());
     }
 
     /** Pressure at the end away from the room, Pa. */

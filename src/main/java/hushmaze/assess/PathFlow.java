@@ -53,6 +53,6 @@ public record PathFlow(
 
     /** Whether a drive of its own answers to what the path takes. */
     public boolean answers() {
-        return drive == Drive.Kind.FAN_CURVE || drive == Drive.Kind.GIVEN_PRESSURE;
+        return drive.hasCurve();
     }
 }

@@ -9,6 +9,7 @@ import hushmaze.solid.Solid;
 import hushmaze.solid.Turn;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Works out what the paths carry, how their fans stand and what a chart of drive and path shows. */
 final class PathFlows {
@@ -16,11 +17,6 @@ final class PathFlows {
     private static final int CHART_POINTS = 16;
     /** A chart without a fan goes so far beyond the largest flow of the path. */
     private static final double CHART_BEYOND = 1.5;
-    /** Slowest and fastest speed that is tried, over that of the curve. */
-    private static final double SLOWEST = 0.05;
-
-    private static final double FASTEST = 5;
-    private static final int HALVINGS = 60;
 
     private final RoomNetworks networks;
     private final int index;
@@ -47,7 +43,7 @@ final class PathFlows {
                 most,
                 fan ? state(one.path.fan(), least, most) : null,
                 fan ? one.speed() : null,
-                one.path.hasCurve() ? new PathFlows(tabled, index).chart(most) : alone(one.path));
+                one.path.drive().hasCurve() ? new PathFlows(tabled, index).chart(most) : alone(one.path));
     }
 
     private static PathFlow.FanState state(FanCurve fan, double least, double most) {
@@ -121,27 +117,8 @@ final class PathFlows {
         if (Double.isNaN(taken)) {
             return null;
         }
-        FanCurve full = new FanCurve(path.path().brief().drive().fan());
-        double slow = Math.max(SLOWEST, asked / full.largestFlow());
-        if (slow > FASTEST || given(full, asked, FASTEST) < taken) {
-            return null;
-        }
-        double fast = FASTEST;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (slow + fast) / 2;
-            if (given(full, asked, middle) < taken) {
-                slow = middle;
-            } else {
-                fast = middle;
-            }
-        }
-        return fast;
-    }
-
-    /** Pressure of a fan at a speed, with that of its first point below it. */
-    private static double given(FanCurve full, double flow, double speed) {
-        double at = Math.max(full.leastFlow(), Math.min(full.largestFlow(), flow / speed));
-        return speed * speed * full.pressure(at);
+        OptionalDouble speed = new FanCurve(path.path().brief().drive().fan()).speedFor(asked, taken);
+        return speed.isPresent() ? Double.valueOf(speed.getAsDouble()) : null;
     }
 
     /** Narrowest clear area on the way through a box, m². */

@@ -9,14 +9,12 @@ import hushmaze.project.Room;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
-import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
 import hushmaze.sound.BoxLoss;
 import hushmaze.sound.estimate.PathEstimate.Leg;
 import hushmaze.sound.flow.BoxFlow;
 import hushmaze.sound.flow.FlowLoss;
 import hushmaze.sound.flow.FlowNoise;
-import hushmaze.sound.flow.GrilleNoise;
 import hushmaze.sound.room.CrossTalk;
 import hushmaze.sound.room.FanLevel;
 import hushmaze.sound.room.OutgoingLevel;
@@ -24,7 +22,6 @@ import hushmaze.sound.room.RoomLevel;
 import hushmaze.sound.wall.WallRoute.Kind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /**
  * What one path brings to the microphone besides the noise through its box, and what others hear through it: pessimistic
@@ -41,10 +38,6 @@ record PathLevel(
         BoxLoss loss, FlowNoise flow, Spectrum flowLevel, Spectrum fanLevel, Spectrum talkLevel, List<Heard> heard) {
     /** What a pass is counted to take off the noise of moving air, as a share of the estimate: its pessimistic edge. */
     private static final double LOW_PASS = 0.6;
-    /** Losses at the mouth in the room that make noise as a grille does. */
-    private static final Set<String> GRILLES = Set.of("grille", "louvre", "knownLoss");
-    /** Largest loss coefficient the grille's formula takes. */
-    private static final double MOST_ZETA = 1000;
 
     static PathLevel of(Room room, VentPath vent, Solid solid, PathAir moving, BoxLoss loss, AirState air) {
         Brief brief = vent.brief();
@@ -114,17 +107,8 @@ record PathLevel(
         List<Leg> legs = loss.methods().estimate().legs().stream()
                 .map(leg -> new Leg(leg.pass(), times(leg.entry()), times(leg.along())))
                 .toList();
-        return BoxFlow.of(solid, moving.flow(), BoxFlow.passLosses(legs), losses, grille(solid, moving));
-    }
-
-    /** Loss coefficient of what is in the mouth in the room, on the velocity in the port; the open mouth's if that is more. */
-    private static double grille(Solid solid, PathAir moving) {
-        double inPort = moving.flow() / solid.roomPort().area();
-        double zeta = moving.losses().stream()
-                .filter(l -> l.part().equals(PortPlace.IN_ROOM) && GRILLES.contains(l.key()))
-                .mapToDouble(l -> l.zetaHigh() * Math.pow(l.velocity() / inPort, 2))
-                .sum();
-        return Math.max(GrilleNoise.OPEN_MOUTH, Math.min(MOST_ZETA, zeta));
+        return BoxFlow.of(
+                solid, moving.flow(), BoxFlow.passLosses(legs), losses, BoxFlow.mouth(solid, moving.flow(), losses));
     }
 
     private static Spectrum times(Spectrum lossThirds) {

@@ -70,10 +70,15 @@ public record RoomAir(
         if (paths.stream().noneMatch(DrivenPath::isDriven) && networks.outside() == 0) {
             return without(State.NOTHING_DRIVES);
         }
-        if (!networks.leaks() && paths.stream().allMatch(p -> p.drive() == Drive.Kind.GIVEN_FLOW)) {
+        if (!room.leaks() && paths.stream().allMatch(p -> p.drive() == Drive.Kind.GIVEN_FLOW)) {
             return balanced(project, paths);
         }
         return solved(networks);
+    }
+
+    /** Whether no air can come in when the briefs ask for these flows, m³/s: it is driven one way only, and cannot go on. */
+    boolean isWithoutAir(double supply, double extract) {
+        return state == State.SEALED && (supply == 0 || extract == 0);
     }
 
     private static RoomAir without(State state) {
@@ -110,7 +115,7 @@ public record RoomAir(
         RoomNetwork network = networks.at(Edge.HIGH);
         double pressure = high.pressures().get(RoomNetworks.ROOM);
         List<PathFlow> flows = new ArrayList<>();
-        boolean charts = networks.paths().stream().anyMatch(DrivenPath::hasCurve);
+        boolean charts = networks.paths().stream().anyMatch(p -> p.drive().hasCurve());
         RoomNetworks tabled = charts ? networks.tabled() : null;
         for (int i = 0; i < networks.paths().size(); i++) {
             flows.add(PathFlows.of(networks, tabled, i, solutions));

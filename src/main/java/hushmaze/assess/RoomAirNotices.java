@@ -37,7 +37,7 @@ final class RoomAirNotices {
         double extract = room.extract();
         if (supply == 0 || extract == 0) {
             String missing = supply == 0 ? "no supply" : "no return";
-            boolean leaks = project.room().door() != null || project.room().leakage() != null;
+            boolean leaks = project.room().leaks();
             notices.add(Notice.of(
                     leaks ? NoticeKind.ONLY_GAPS : NoticeKind.NO_WAY_OUT,
                     leaks ? Severity.WARNING : Severity.STOP,
@@ -91,17 +91,15 @@ final class RoomAirNotices {
                     RoomResult.NOTICED_CO2,
                     Unit.PARTS_PER_MILLION);
         }
-        if (room.need() != null && room.air().fresh() != null) {
+        if (room.need() != null && room.air().fresh() != null && !room.isNeedMet()) {
             NamedFlow governing = room.need().governing();
-            if (governing.flow() > room.flow() * (1 + SAME_FLOW)) {
-                add(
-                        NoticeKind.NEED_ABOVE_FLOW,
-                        Severity.STOP,
-                        governing.key(),
-                        governing.flow(),
-                        room.flow(),
-                        Unit.LITRE_PER_SECOND);
-            }
+            add(
+                    NoticeKind.NEED_ABOVE_FLOW,
+                    Severity.STOP,
+                    governing.key(),
+                    governing.flow(),
+                    room.flow(),
+                    Unit.LITRE_PER_SECOND);
         }
     }
 

@@ -53,11 +53,6 @@ record RoomNetworks(Room room, List<DrivenPath> paths, AirState air) {
         return isOutdoors(path) ? outside() : 0;
     }
 
-    /** Whether there is any way for air but the paths. */
-    boolean leaks() {
-        return room.door() != null || room.leakage() != null;
-    }
-
     /** The same with the paths read from tables. */
     RoomNetworks tabled() {
         return new RoomNetworks(room, paths.stream().map(DrivenPath::tabled).toList(), air);

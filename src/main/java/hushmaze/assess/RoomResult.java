@@ -42,13 +42,21 @@ public record RoomResult(
     /** How long carbon dioxide is followed, s. */
     public static final double COURSE = 7200;
 
+    /** Share by which air may fall short of the need. */
+    private static final double NEED_SLACK = 0.02;
+
     public RoomResult {
         draughts = List.copyOf(draughts);
     }
 
+    /** Whether the air that comes in is what the room needs, or short of it by less than 2 %; only where there is a need. */
+    public boolean isNeedMet() {
+        return need.governing().flow() <= flow * (1 + NEED_SLACK);
+    }
+
     /** Whether no air can come in: it is driven one way, and there is no way for it to go. */
     public boolean isWithoutAir() {
-        return air.state() == RoomAir.State.SEALED && (supply == 0 || extract == 0);
+        return air.isWithoutAir(supply, extract);
     }
 
     /** Pressure in the room over that around it with the door shut, high losses, Pa; null when there is no answer. */

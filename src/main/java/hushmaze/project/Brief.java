@@ -80,7 +80,7 @@ public record Brief(
     /** A brief without the rarer wishes. */
     public Brief(
             Opening opening,
-            double flow,
+            Double flow,
             double maxPressureDrop,
             double maxPathVelocity,
             double maxOpeningVelocity,
@@ -108,7 +108,7 @@ public record Brief(
 
     /** The same brief for another space. */
     public Brief withSpace(Space other) {
-        return copy(flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, other, construction);
+        return copy(opening, flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, other, construction, drive);
     }
 
     /**
@@ -120,17 +120,44 @@ public record Brief(
      * @param openingVelocity fastest air at the room end, m/s
      */
     public Brief withAir(double otherFlow, double drop, double pathVelocity, double openingVelocity) {
-        return copy(otherFlow, drop, pathVelocity, openingVelocity, space, construction);
+        return copy(opening, otherFlow, drop, pathVelocity, openingVelocity, space, construction, drive);
     }
 
     /** The same brief for other materials and connections. */
     public Brief withConstruction(Construction other) {
-        return copy(flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, space, other);
+        return copy(opening, flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, space, other, drive);
     }
 
-    private Brief copy(Double air, double drop, double inPath, double atRoom, Space room, Construction made) {
+    /** The same brief without the rarer wishes, drive and fittings. */
+    public Brief plain() {
         return new Brief(
-                opening,
+                opening, flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, noise, null, space, construction);
+    }
+
+    /** The same brief over another opening, with another flow (m³/s, or null) and drive (or null). */
+    public Brief withAirFrom(Opening otherOpening, Double otherFlow, Drive otherDrive) {
+        return copy(
+                otherOpening,
+                otherFlow,
+                maxPressureDrop,
+                maxPathVelocity,
+                maxOpeningVelocity,
+                space,
+                construction,
+                otherDrive);
+    }
+
+    private Brief copy(
+            Opening over,
+            Double air,
+            double drop,
+            double inPath,
+            double atRoom,
+            Space room,
+            Construction made,
+            Drive by) {
+        return new Brief(
+                over,
                 air,
                 drop,
                 inPath,
@@ -143,47 +170,7 @@ public record Brief(
                 fan,
                 outgoing,
                 sharedDuct,
-                drive,
-                fittings);
-    }
-
-    /** The same brief without the rarer wishes, drive and fittings. */
-    public Brief plain() {
-        return new Brief(
-                opening,
-                flow,
-                maxPressureDrop,
-                maxPathVelocity,
-                maxOpeningVelocity,
-                noise,
-                null,
-                space,
-                construction,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
-    }
-
-    /** The same brief over another opening, with another flow (m³/s, or null) and drive (or null). */
-    public Brief withAirFrom(Opening otherOpening, Double otherFlow, Drive otherDrive) {
-        return new Brief(
-                otherOpening,
-                otherFlow,
-                maxPressureDrop,
-                maxPathVelocity,
-                maxOpeningVelocity,
-                noise,
-                noiseShare,
-                space,
-                construction,
-                roomMouth,
-                fan,
-                outgoing,
-                sharedDuct,
-                otherDrive,
+                by,
                 fittings);
     }
 

@@ -31,7 +31,12 @@ public record Drive(
         /** A duct or register with a pressure of its own. */
         GIVEN_PRESSURE,
         /** A fan. */
-        FAN_CURVE
+        FAN_CURVE;
+
+        /** Whether how much it brings depends on what the path takes. */
+        public boolean hasCurve() {
+            return this == GIVEN_PRESSURE || this == FAN_CURVE;
+        }
     }
 
     public Drive {

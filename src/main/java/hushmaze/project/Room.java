@@ -124,6 +124,11 @@ public record Room(
                 null);
     }
 
+    /** Whether air has any way but the vent paths. */
+    public boolean leaks() {
+        return door != null || leakage != null;
+    }
+
     /** The same room with another door, use and leakage. */
     public Room withAir(DoorLeak otherDoor, RoomUse otherUse, Leakage otherLeakage) {
         return new Room(

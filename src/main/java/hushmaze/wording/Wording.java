@@ -43,9 +43,6 @@ public final class Wording {
     /** A smaller gain is not worth a word, dB. */
     private static final double WORTH_SAYING = 0.5;
 
-    /** A flow that falls short by less than this share is enough. */
-    private static final double NEED_SLACK = 0.02;
-
     /** Less pressure than this is none, Pa. */
     private static final double NO_PRESSURE = 0.05;
 
@@ -294,9 +291,8 @@ public final class Wording {
                     ground(governing),
                     amounts.flow(room.flow()));
         }
-        boolean enough = governing.flow() <= room.flow() * (1 + NEED_SLACK);
         return text(
-                enough ? "need.yes" : "need.no",
+                room.isNeedMet() ? "need.yes" : "need.no",
                 amounts.flow(governing.flow()),
                 ground(governing),
                 amounts.flow(room.flow()));

@@ -1,9 +1,12 @@
 package hushmaze.air.network;
 
 import hushmaze.material.Fan;
+import hushmaze.project.Drive;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Pressure of a fan over its flow, through given points().
@@ -19,8 +22,18 @@ import java.util.List;
  * @param fan points at one speed; flows rising, pressures rising up to one summit at most and then only falling
  */
 public record FanCurve(Fan fan) {
+    /** Least and largest speed over that of the points. */
+    private static final double SLOWEST = 0.05;
+
+    private static final double FASTEST = 5;
+
     public FanCurve {
         InvalidValue.present("fan", fan);
+    }
+
+    /** The fan of a drive at its speed. */
+    public static FanCurve of(Drive drive) {
+        return new FanCurve(drive.fan()).atSpeed(drive.speedOrFull());
     }
 
     private List<Fan.Point> points() {
@@ -69,11 +82,28 @@ public record FanCurve(Fan fan) {
 
     /** The same fan at another speed: flow as the speed, pressure as its square. */
     public FanCurve atSpeed(double ratio) {
-        InvalidValue.within("ratio", ratio, 0.05, 5, Unit.NUMBER);
+        InvalidValue.within("ratio", ratio, SLOWEST, FASTEST, Unit.NUMBER);
         List<Fan.Point> turned = points().stream()
                 .map(p -> new Fan.Point(p.flow() * ratio, p.pressure() * ratio * ratio))
                 .toList();
         return new FanCurve(new Fan(fan.name(), turned, fan.source()));
+    }
+
+    /**
+     * Least speed, over that of the points, at which the fan gives a pressure at a flow; nothing if none up to five does. At
+     * flows below its first point a fan counts with the pressure of that point.
+     *
+     * @param flow m³/s
+     * @param pressure Pa
+     */
+    public OptionalDouble speedFor(double flow, double pressure) {
+        DoubleUnaryOperator above =
+                n -> n * n * pressure(Math.max(leastFlow(), Math.min(largestFlow(), flow / n))) - pressure;
+        double slow = Math.max(SLOWEST, flow / largestFlow());
+        if (slow > FASTEST || above.applyAsDouble(FASTEST) < 0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(above.applyAsDouble(slow) >= 0 ? slow : Root.between(above, slow, FASTEST));
     }
 
     /** Power at a speed over the power at the speed of the points: the third power of the ratio of speeds. */

@@ -6,15 +6,12 @@ import hushmaze.project.DoorLeak;
 import hushmaze.project.Drive;
 import hushmaze.project.Fitting;
 import hushmaze.project.Leakage;
-import hushmaze.project.Project;
 import hushmaze.project.Room;
 import hushmaze.project.RoomUse;
 import hushmaze.project.Session;
-import hushmaze.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /** What moves the air, what is fitted to the ends of a path, and the times of a timetable: changes of more than one field. */
 public final class AirModel {
@@ -45,7 +42,7 @@ public final class AirModel {
         boolean assumed = byPressure && pressure == AssumedAir.DUCT_PRESSURE;
         Fan fan = byFan && old.fan() == null ? fans.get(0) : old.fan();
         String source = assumed ? Assumed.source("drive.pressure") : Texts.of("source.kindChosen");
-        return change(
+        return edit.change(
                 DRIVE,
                 label,
                 label,
@@ -100,7 +97,7 @@ public final class AirModel {
     }
 
     private Optional<String> setFittings(String what, List<Fitting> all) {
-        return change(FITTINGS, Texts.of("fold.fittings"), what, p -> FITTINGS.with(p, edit.path(), all));
+        return edit.change(FITTINGS, Texts.of("fold.fittings"), what, p -> FITTINGS.with(p, edit.path(), all));
     }
 
     /** Whether another fitting than this one connects a duct there. */
@@ -135,7 +132,7 @@ public final class AirModel {
     }
 
     private Optional<String> setTimetable(String what, List<Session> all) {
-        return change(TIMETABLE, Texts.of("use.timetable"), Texts.of(what), p -> TIMETABLE.with(p, 0, all));
+        return edit.change(TIMETABLE, Texts.of("use.timetable"), Texts.of(what), p -> TIMETABLE.with(p, 0, all));
     }
 
     /** What leaks, in one line. */
@@ -153,20 +150,5 @@ public final class AirModel {
 
     private Summaries summaries() {
         return new Summaries(edit.project().units());
-    }
-
-    /**
-     * One step to undo.
-     *
-     * @param label of the field, for a refusal
-     * @param what is done, for undo
-     */
-    private Optional<String> change(Field field, String label, String what, UnaryOperator<Project> change) {
-        try {
-            edit.edit(what, change);
-            return Optional.empty();
-        } catch (InvalidValue e) {
-            return Optional.of(Refusal.sentence(e, field, label));
-        }
     }
 }

@@ -108,8 +108,19 @@ public final class EditModel {
      * @return why it was not taken, if so
      */
     public Optional<String> set(Field field, String label, Object value) {
+        return change(field, label, label, p -> field.with(p, path(), value));
+    }
+
+    /**
+     * One step to undo.
+     *
+     * @param label of the field, for a refusal
+     * @param what is done, for undo
+     * @return why it was not taken, if so
+     */
+    Optional<String> change(Field field, String label, String what, UnaryOperator<Project> change) {
         try {
-            edit(label, p -> field.with(p, path(), value));
+            edit(what, change);
             return Optional.empty();
         } catch (InvalidValue e) {
             return Optional.of(Refusal.sentence(e, field, label));

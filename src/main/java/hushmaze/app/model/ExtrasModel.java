@@ -6,7 +6,6 @@ import hushmaze.project.EnvelopeElement;
 import hushmaze.project.Outgoing;
 import hushmaze.project.Project;
 import hushmaze.project.Target;
-import hushmaze.quantity.InvalidValue;
 import hushmaze.sound.criterion.TargetCurve;
 import java.util.ArrayList;
 import java.util.List;
@@ -144,11 +143,6 @@ public final class ExtrasModel {
     }
 
     private Optional<String> change(Field field, String label, UnaryOperator<Project> change) {
-        try {
-            edit.edit(label, change);
-            return Optional.empty();
-        } catch (InvalidValue e) {
-            return Optional.of(Refusal.sentence(e, field, label));
-        }
+        return edit.change(field, label, label, change);
     }
 }

@@ -7,6 +7,9 @@ import hushmaze.solid.Solid;
 
 /** Where the weight of a box acts; screws, glue and sealant are not counted. */
 public final class CentreOfMass {
+    /** m/s². */
+    static final double GRAVITY = 9.80665;
+
     private CentreOfMass() {}
 
     /** Place along an axis from the solid's origin, m. */

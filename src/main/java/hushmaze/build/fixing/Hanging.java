@@ -31,7 +31,6 @@ public record Hanging(
     /** Further factor where the box hangs over people. */
     public static final double OVERHEAD = 2;
 
-    private static final double GRAVITY = 9.80665;
     private static final double EXTRA_WEIGHT = 1.1;
 
     /**
@@ -43,7 +42,7 @@ public record Hanging(
         if (surface == Opening.Surface.FLOOR) {
             throw new IllegalArgumentException("a box over a floor opening stands on it");
         }
-        double weight = EXTRA_WEIGHT * GRAVITY * solid.mass();
+        double weight = EXTRA_WEIGHT * CentreOfMass.GRAVITY * solid.mass();
         double arm = arm(solid);
         StudFixing allowed = StudFixing.of(mounting);
         int row = mounting.screwsPerRow();

@@ -16,15 +16,13 @@ import hushmaze.solid.Solid;
  * @param line weight over the length around the opening, N/m
  */
 public record Standing(double weight, double lift, double line) {
-    private static final double GRAVITY = 9.80665;
-
     /**
      * The box over its opening.
      *
      * @param pressure largest there may be in the duct, Pa
      */
     public static Standing of(Solid solid, Opening opening, double pressure) {
-        double weight = GRAVITY * solid.mass();
+        double weight = CentreOfMass.GRAVITY * solid.mass();
         double around = 2 * (opening.width() + opening.height());
         return new Standing(weight, pressure * opening.area(), weight / around);
     }

@@ -11,6 +11,7 @@ import hushmaze.drawing.Paper;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.FanChart;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.quantity.UnitSystem;
@@ -18,6 +19,7 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.wording.Wording;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Single views of one path for a screen: as on the printed pages, but without frame and title block, and of any size. */
@@ -85,8 +87,9 @@ public final class ScreenPages {
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;
         double room = width - 2 * MARGIN;
-        charts.pressure().ifPresent(c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h)));
-        double below = charts.pressure().isPresent() ? MARGIN + each + BETWEEN : MARGIN;
+        Optional<FanChart> pressure = charts.pressure();
+        pressure.ifPresent(c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h)));
+        double below = pressure.isPresent() ? MARGIN + each + BETWEEN : MARGIN;
         chart(sketch, charts.co2Title(), below, each, h -> charts.co2().draw(room, h));
         return page(charts.co2Title(), width, height, sketch);
     }

@@ -30,8 +30,10 @@ import java.util.Set;
 public final class BoxFlow {
     private static final String TURN = "turn ";
     private static final String PASS = "pass ";
-    /** Losses that are in the grille's formula where they are at the mouth in the room. */
-    private static final Set<String> AT_MOUTH = Set.of("exit", "entry", "grille", "louvre", "knownLoss");
+    /** The mouth itself, which is in the grille's formula in the room. */
+    private static final Set<String> MOUTH = Set.of("exit", "entry");
+    /** What may stand in the mouth in the room, and is in the grille's formula there. */
+    private static final Set<String> IN_MOUTH = Set.of("grille", "louvre", "knownLoss");
     /** Losses that are spread out and make no noise of their own worth counting. */
     private static final Set<String> QUIET = Set.of("friction", "flexibleDuct", "filter");
 
@@ -89,6 +91,21 @@ public final class BoxFlow {
         return losses;
     }
 
+    /**
+     * Loss coefficient of what stands in the mouth in the room, on the velocity in the port; the open mouth's if that is more.
+     *
+     * @param flow m³/s
+     * @param losses of pressure along the path, by part
+     */
+    public static double mouth(Solid solid, double flow, List<FlowLoss> losses) {
+        double inPort = flow / solid.roomPort().area();
+        double zeta = losses.stream()
+                .filter(l -> l.part().equals(PortPlace.IN_ROOM) && IN_MOUTH.contains(l.key()))
+                .mapToDouble(l -> l.zeta() * Math.pow(l.velocity() / inPort, 2))
+                .sum();
+        return Math.max(GrilleNoise.OPEN_MOUTH, Math.min(GrilleNoise.MOST_ZETA, zeta));
+    }
+
     private void turns() {
         List<Pass> passes = solid.passes();
         portTurn(solid.openingPort(), PortPlace.AT_OPENING, passes.get(0));
@@ -142,7 +159,8 @@ public final class BoxFlow {
 
     private void fittings() {
         for (FlowLoss loss : losses) {
-            boolean roomMouth = loss.part().equals(PortPlace.IN_ROOM) && AT_MOUTH.contains(loss.key());
+            boolean roomMouth = loss.part().equals(PortPlace.IN_ROOM)
+                    && (MOUTH.contains(loss.key()) || IN_MOUTH.contains(loss.key()));
             if (!isTurn(loss) && !roomMouth && !QUIET.contains(loss.key()) && loss.velocity() > 0) {
                 placed.add(new Placed(fitting(loss), remaining.get(start(loss.part()))));
             }

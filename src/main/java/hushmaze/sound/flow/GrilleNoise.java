@@ -37,6 +37,9 @@ public record GrilleNoise(String part, double velocity, double area, double zeta
     /** Loss coefficient that an open mouth counts with: the velocity head of its jet. */
     public static final double OPEN_MOUTH = 1;
 
+    /** Largest loss coefficient the formula takes. */
+    static final double MOST_ZETA = 1000;
+
     private static final double PEAK_HZ_PER_SPEED = 160;
     private static final double DOWNWARDS = 3;
     private static final double UPWARDS = 5;
@@ -48,7 +51,7 @@ public record GrilleNoise(String part, double velocity, double area, double zeta
 
     public GrilleNoise {
         FlowSource.check(part, velocity, area);
-        InvalidValue.within("zeta", zeta, 0, 1000, Unit.NUMBER);
+        InvalidValue.within("zeta", zeta, 0, MOST_ZETA, Unit.NUMBER);
     }
 
     @Override
