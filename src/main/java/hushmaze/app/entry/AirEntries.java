@@ -11,6 +11,7 @@ import hushmaze.app.model.PointsText;
 import hushmaze.app.model.Texts;
 import hushmaze.material.Fan;
 import hushmaze.project.Drive;
+import hushmaze.project.Fitting;
 import hushmaze.project.Session;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -95,11 +96,19 @@ final class AirEntries {
 
     /** What the air passes at the ends of the box. */
     Entry fittings() {
-        return new FoldGroup(
-                        "fittings",
-                        air::fittingsSummary,
-                        List.of(Words.quiet("fittings.words"), new FittingEntries(air, make)))
+        return new FoldGroup("fittings", air::fittingsSummary, List.of(Words.quiet("fittings.words"), fittingCards()))
                 .narrow();
+    }
+
+    private Entry fittingCards() {
+        CardList<Fitting, Fitting.Kind> list = new CardList<>(
+                "fitting",
+                air::fittings,
+                Fitting::kind,
+                (number, kind, remove) -> new FittingCard(air, make, number, kind, remove),
+                air::removeFitting);
+        return list.with(AddChoice.of(
+                "fitting", Arrays.asList(Fitting.Kind.values()), Texts::word, kind -> list.say(air.addFitting(kind))));
     }
 
     /** What goes on in the room. */
@@ -145,7 +154,8 @@ final class AirEntries {
                 "session",
                 air::timetable,
                 session -> true,
-                (number, same) -> new SessionCard(edit, number, () -> air.removeSession(number)));
+                (number, same, remove) -> new SessionCard(edit, number, remove),
+                air::removeSession);
         more.setOnAction(e -> list.say(air.addSession()));
         return list.with(more);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -23,7 +24,7 @@ final class CardList<T, S> implements Entry {
      * @param <S> what decides which entries it has
      */
     interface Maker<S> {
-        Entry card(int number, S shape);
+        Entry card(int number, S shape, Runnable remove);
     }
 
     private final VBox box = new VBox();
@@ -33,6 +34,7 @@ final class CardList<T, S> implements Entry {
     private final Supplier<List<T>> list;
     private final Function<T, S> shaping;
     private final Maker<S> maker;
+    private final IntFunction<Optional<String>> removing;
     private List<T> shown = List.of();
     private List<S> shapes = List.of();
 
@@ -40,11 +42,19 @@ final class CardList<T, S> implements Entry {
      * @param key begins the id of the word on what is wrong
      * @param list as it is now
      * @param shaping what decides which entries a card has
+     * @param maker of a card, given its number and what takes it out
+     * @param removing takes one out by its number; gives back why not, if so
      */
-    CardList(String key, Supplier<List<T>> list, Function<T, S> shaping, Maker<S> maker) {
+    CardList(
+            String key,
+            Supplier<List<T>> list,
+            Function<T, S> shaping,
+            Maker<S> maker,
+            IntFunction<Optional<String>> removing) {
         this.list = list;
         this.shaping = shaping;
         this.maker = maker;
+        this.removing = removing;
         box.getStyleClass().add("entry-part");
         cards.getStyleClass().add("entry-part");
         wrong.getStyleClass().add("entry-wrong");
@@ -89,7 +99,8 @@ final class CardList<T, S> implements Entry {
             rows.clear();
             cards.getChildren().clear();
             for (int i = 0; i < needed.size(); i++) {
-                Entry card = maker.card(i, needed.get(i));
+                int number = i;
+                Entry card = maker.card(number, needed.get(i), () -> say(removing.apply(number)));
                 rows.add(card);
                 cards.getChildren().add(card.node());
             }

@@ -7,6 +7,7 @@ import hushmaze.app.model.ExtrasModel;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.Texts;
 import hushmaze.project.DuctRun;
+import hushmaze.project.EnvelopeElement;
 import hushmaze.project.Outgoing;
 import hushmaze.project.Target;
 import java.util.ArrayList;
@@ -149,9 +150,24 @@ final class ExtraEntries {
                 make.numbers(DUCT + "run.branchShares"));
     }
 
+    /** Walls, doors, windows and gaps: one card each, and a list to take more from. */
+    private Entry elements() {
+        CardList<EnvelopeElement, ElementCard.Shape> list = new CardList<>(
+                "element",
+                extras::elements,
+                ElementCard.Shape::of,
+                (number, shape, remove) -> new ElementCard(edit, make, number, shape, remove),
+                extras::removeElement);
+        return list.with(AddChoice.of(
+                "element",
+                designer.presets().elements(),
+                EnvelopeElement::name,
+                chosen -> list.say(extras.addElement(chosen))));
+    }
+
     private List<Entry> envelope() {
         return List.of(
-                new EnvelopeEntries(designer, make),
+                elements(),
                 switches.turn(Extra.OUTSIDE_LEVEL),
                 switches.when(
                         Extra.OUTSIDE_LEVEL,
