@@ -30,6 +30,8 @@ import java.util.List;
  * @param linedFaces which faces carry it
  * @param openingPort the port over the opening, in the first pass, whichever way the air runs
  * @param roomPort the port in the room, in the last pass
+ * @param joinery how the boards are joined; may be absent, then plain
+ * @param seams where boards are made of two, in order from the near end; may be absent, then none
  */
 public record Box(
         Form form,
@@ -44,7 +46,9 @@ public record Box(
         @MayBeAbsent Liner liner,
         LinedFaces linedFaces,
         Port openingPort,
-        Port roomPort) {
+        Port roomPort,
+        @MayBeAbsent Joinery joinery,
+        @MayBeAbsent List<Seam> seams) {
     /** The two forms of a box. */
     public enum Form {
         /** One to six passes with baffles between them. */
@@ -57,6 +61,10 @@ public record Box(
     public static final int MAX_PASSES = 6;
     /** Shortest useful baffle, from its fixed end to its tip, m. */
     public static final double MIN_BAFFLE = 0.05;
+    /** Most seams a box may have. */
+    public static final int MAX_SEAMS = 4;
+    /** Shortest stretch between two seams, m. */
+    public static final double MIN_STRETCH = 0.25;
 
     public Box {
         InvalidValue.present("form", form);
@@ -94,6 +102,83 @@ public record Box(
                 clearHeight,
                 clearLength);
         requirePort("roomPort", InvalidValue.present("roomPort", roomPort), form, clearWidth, clearHeight, clearLength);
+        joinery = joinery == null ? Joinery.PLAIN : joinery;
+        requireGroove(joinery, shell.get(0));
+        seams = seams == null ? List.of() : List.copyOf(seams);
+        requireInOrder(seams);
+    }
+
+    /** A plain box: boards that butt, in one piece. */
+    public Box(
+            Form form,
+            int passes,
+            double clearWidth,
+            double clearHeight,
+            double clearLength,
+            double turnGap,
+            List<Board> shell,
+            Board baffleBoard,
+            int baffleLayers,
+            Liner liner,
+            LinedFaces linedFaces,
+            Port openingPort,
+            Port roomPort) {
+        this(
+                form,
+                passes,
+                clearWidth,
+                clearHeight,
+                clearLength,
+                turnGap,
+                shell,
+                baffleBoard,
+                baffleLayers,
+                liner,
+                linedFaces,
+                openingPort,
+                roomPort,
+                null,
+                null);
+    }
+
+    /** The same box joined in another way. */
+    public Box joined(Joinery other, List<Seam> otherSeams) {
+        return new Box(
+                form,
+                passes,
+                clearWidth,
+                clearHeight,
+                clearLength,
+                turnGap,
+                shell,
+                baffleBoard,
+                baffleLayers,
+                liner,
+                linedFaces,
+                openingPort,
+                roomPort,
+                other,
+                otherSeams);
+    }
+
+    /** The same box of other boards, layer by layer. */
+    public Box ofBoards(List<Board> otherShell, Board otherBaffles) {
+        return new Box(
+                form,
+                passes,
+                clearWidth,
+                clearHeight,
+                clearLength,
+                turnGap,
+                otherShell,
+                otherBaffles,
+                baffleLayers,
+                liner,
+                linedFaces,
+                openingPort,
+                roomPort,
+                joinery,
+                seams);
     }
 
     /** Thickness of the whole outer wall, m. */
@@ -124,6 +209,31 @@ public record Box(
     /** Thickness of the liner on the broad faces, m; zero if they are bare. */
     public double broadLiner() {
         return linedFaces.broad() ? liner.thickness() : 0;
+    }
+
+    /** A groove takes half the board at most; an MDF industry guide, as read, has about one half. */
+    private static void requireGroove(Joinery joinery, Board inner) {
+        if (joinery.groove() > inner.thickness() / 2) {
+            throw new InvalidValue(
+                    "joinery.groove",
+                    millimetres(joinery.groove()),
+                    "at most half the innermost board, " + millimetres(inner.thickness() / 2),
+                    "mm");
+        }
+    }
+
+    private static void requireInOrder(List<Seam> seams) {
+        InvalidValue.within("seams", seams.size(), 0, MAX_SEAMS);
+        for (int i = 1; i < seams.size(); i++) {
+            double least = seams.get(i - 1).position() + MIN_STRETCH;
+            if (seams.get(i).position() < least) {
+                throw new InvalidValue(
+                        "seams[" + i + "].position",
+                        millimetres(seams.get(i).position()),
+                        "at least " + millimetres(MIN_STRETCH) + " beyond the one before, " + millimetres(least),
+                        "mm");
+            }
+        }
     }
 
     private static void requirePort(

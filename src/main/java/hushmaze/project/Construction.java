@@ -17,8 +17,10 @@ import hushmaze.quantity.Unit;
  * @param linedBroadFaces whether the broad faces are lined too
  * @param openingFace face of the box that lies over the opening
  * @param roomFace face of the box with the port in the room
- * @param maxMass heaviest box that can be handled, kg; absent for no limit
+ * @param maxMass heaviest box, or part of a box that comes apart, that can be handled, kg; absent for no limit
  * @param mounting how it is fixed; absent when nothing is said, or when it stands
+ * @param joinery how the boards are joined; absent for plain butt joints
+ * @param doorway narrowest place it must be carried through; absent for no limit
  */
 public record Construction(
         Board board,
@@ -29,7 +31,9 @@ public record Construction(
         PortFace openingFace,
         PortFace roomFace,
         @MayBeAbsent @Measured(Unit.KILOGRAM) Double maxMass,
-        @MayBeAbsent Mounting mounting) {
+        @MayBeAbsent Mounting mounting,
+        @MayBeAbsent Joinery joinery,
+        @MayBeAbsent Doorway doorway) {
     public Construction {
         InvalidValue.present("board", board);
         InvalidValue.within("shellLayers", shellLayers, 1, 3);
@@ -42,7 +46,7 @@ public record Construction(
         }
     }
 
-    /** A construction of whose mounting nothing is said. */
+    /** A construction of whose mounting, joints and carrying nothing is said. */
     public Construction(
             Board board,
             int shellLayers,
@@ -52,6 +56,22 @@ public record Construction(
             PortFace openingFace,
             PortFace roomFace,
             Double maxMass) {
-        this(board, shellLayers, baffleLayers, liner, linedBroadFaces, openingFace, roomFace, maxMass, null);
+        this(
+                board,
+                shellLayers,
+                baffleLayers,
+                liner,
+                linedBroadFaces,
+                openingFace,
+                roomFace,
+                maxMass,
+                null,
+                null,
+                null);
+    }
+
+    /** How the boards are joined; plain when nothing is said. */
+    public Joinery joineryOrPlain() {
+        return joinery == null ? Joinery.PLAIN : joinery;
     }
 }

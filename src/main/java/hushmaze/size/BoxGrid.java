@@ -141,7 +141,9 @@ final class BoxGrid {
                     construction.liner(),
                     faces,
                     openingPort,
-                    roomPort));
+                    roomPort,
+                    construction.joineryOrPlain(),
+                    List.of()));
         } catch (InvalidValue impossible) {
             // A port larger than its pass, or a gap longer than the pass: not a box, so not in the grid.
             return;

@@ -65,6 +65,8 @@ final class BriefLimits {
                 c.openingFace(),
                 c.roomFace(),
                 mass,
-                c.mounting()));
+                c.mounting(),
+                c.joinery(),
+                c.doorway()));
     }
 }

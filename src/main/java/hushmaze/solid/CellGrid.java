@@ -39,7 +39,9 @@ final class CellGrid {
                                 solid.outer().grown(MARGIN),
                                 solid.openingPort().hole(),
                                 solid.roomPort().hole()),
-                        solid.parts().map(Part::bounds))
+                        Stream.concat(
+                                solid.parts().map(Part::bounds),
+                                solid.seals().stream().map(Seal::bounds)))
                 .flatMapToDouble(ends);
         DoubleStream cutouts = solid.parts()
                 .flatMapToDouble(part -> part.cutouts().stream().flatMapToDouble(c -> {
@@ -51,7 +53,29 @@ final class CellGrid {
                             ? DoubleStream.of(low + c.v0(), low + c.v1())
                             : DoubleStream.empty();
                 }));
-        return DoubleStream.concat(blocks, cutouts);
+        DoubleStream grooves = solid.panels().stream()
+                .flatMapToDouble(panel -> panel.grooves().stream().flatMapToDouble(g -> {
+                    Cuboid sunk = sunk(panel, g);
+                    return DoubleStream.of(sunk.low(axis), sunk.high(axis));
+                }));
+        return DoubleStream.concat(DoubleStream.concat(blocks, cutouts), grooves);
+    }
+
+    /** The space a groove takes from a board. */
+    private static Cuboid sunk(Part part, Groove g) {
+        Cuboid bounds = part.bounds();
+        Axis n = part.normal();
+        double low = g.inLowFace() ? bounds.low(n) : bounds.high(n) - g.depth();
+        return bounds.with(n.u(), bounds.low(n.u()) + g.u0(), bounds.low(n.u()) + g.u1())
+                .with(n.v(), bounds.low(n.v()) + g.v0(), bounds.low(n.v()) + g.v1())
+                .with(n, low, low + g.depth());
+    }
+
+    /** Cells of a part that its grooves have taken away. */
+    int[] sunkCells(Part part) {
+        return part.grooves().stream()
+                .flatMapToInt(g -> Arrays.stream(cells(sunk(part, g))))
+                .toArray();
     }
 
     private static double[] merged(double[] sorted, double same) {

@@ -12,10 +12,19 @@ final class Holes {
         List<Cutout> cutouts = new ArrayList<>();
         for (PortPlace port : ports) {
             if (port.role() == role && lies(port.hole(), bounds, role)) {
-                cutouts.add(cutout(port.hole(), bounds, role.normal()));
+                cutouts.add(within(cutout(port.hole(), bounds, role.normal()), bounds, role.normal()));
             }
         }
         return cutouts;
+    }
+
+    /** A port as high as the wall ends where the wall does: above it is the cover's gasket, cut away there too. */
+    private static Cutout within(Cutout c, Cuboid bounds, Axis normal) {
+        return new Cutout(
+                Math.max(0, c.u0()),
+                Math.max(0, c.v0()),
+                Math.min(bounds.size(normal.u()), c.u1()),
+                Math.min(bounds.size(normal.v()), c.v1()));
     }
 
     /** A block as a cut-out of a part, measured from the part's low corner. */

@@ -12,11 +12,18 @@ import java.util.List;
  * @param liner material
  * @param bounds block it fills
  * @param cutouts taken out of it
+ * @param stretch which of the stretches between seams it belongs to, counted from the near end; 0 if there is no seam in it
  */
-public record LinerPiece(Role role, int number, int layer, Liner liner, Cuboid bounds, List<Cutout> cutouts)
+public record LinerPiece(
+        Role role, int number, int layer, Liner liner, Cuboid bounds, List<Cutout> cutouts, int stretch)
         implements Part {
     public LinerPiece {
         cutouts = List.copyOf(cutouts);
+    }
+
+    /** A piece without a seam. */
+    public LinerPiece(Role role, int number, int layer, Liner liner, Cuboid bounds, List<Cutout> cutouts) {
+        this(role, number, layer, liner, bounds, cutouts, 0);
     }
 
     @Override

@@ -12,11 +12,31 @@ import java.util.List;
  * @param board material
  * @param bounds block it fills
  * @param cutouts taken out of it
+ * @param grooves sunk into it; none crosses another or a cut-out
+ * @param stretch which of the stretches between seams it belongs to, counted from the near end; 0 if there is no seam in it
  */
-public record Panel(Role role, int number, int layer, Board board, Cuboid bounds, List<Cutout> cutouts)
+public record Panel(
+        Role role,
+        int number,
+        int layer,
+        Board board,
+        Cuboid bounds,
+        List<Cutout> cutouts,
+        List<Groove> grooves,
+        int stretch)
         implements Part {
     public Panel {
         cutouts = List.copyOf(cutouts);
+        grooves = List.copyOf(grooves);
+    }
+
+    /** A board without grooves. */
+    public Panel(Role role, int number, int layer, Board board, Cuboid bounds, List<Cutout> cutouts) {
+        this(role, number, layer, board, bounds, cutouts, List.of(), 0);
+    }
+
+    Panel grooved(List<Groove> more) {
+        return new Panel(role, number, layer, board, bounds, cutouts, more, stretch);
     }
 
     @Override

@@ -19,6 +19,14 @@ public sealed interface Part permits Panel, LinerPiece {
     /** Rectangles taken out of it. */
     List<Cutout> cutouts();
 
+    /** Rectangles sunk into one face; none for liner. */
+    default List<Groove> grooves() {
+        return List.of();
+    }
+
+    /** Which of the stretches between seams it belongs to, counted from the near end. */
+    int stretch();
+
     /** Material's thickness, m. */
     double thickness();
 
@@ -50,7 +58,8 @@ public sealed interface Part permits Panel, LinerPiece {
 
     /** m³. */
     default double volume() {
-        return faceArea() * thickness();
+        return faceArea() * thickness()
+                - grooves().stream().mapToDouble(Groove::volume).sum();
     }
 
     /** kg. */

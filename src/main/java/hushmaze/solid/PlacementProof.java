@@ -2,13 +2,14 @@ package hushmaze.solid;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
  * Proves that the parts of a solid, put back in their places, make the box.
  *
  * <p>All faces of all parts cut space into cells; every cell is full or empty as a whole, so the answer is exact, not
- * sampled. Checked are: no two parts overlap; from outside, with the two ports closed, no air gets in; from the port
+ * sampled. Gaskets and the play of joints, filled with glue or sealant, count as closed. Checked are: no two parts overlap; from outside, with the two ports closed, no air gets in; from the port
  * at the opening every empty cell inside is reached, the port in the room among them; the air inside is just the passes,
  * the gaps at the baffle tips and the ports; the volumes add up; and every face that shall be lined is covered.
  */
@@ -20,6 +21,8 @@ public final class PlacementProof {
 
     private static final int EMPTY = -1;
     private static final int PORT = -2;
+    /** A gasket, glue or sealant. */
+    private static final int SEALED = Integer.MAX_VALUE;
 
     /** What can be wrong. */
     public enum Fault {
@@ -41,6 +44,7 @@ public final class PlacementProof {
     private final List<Part> parts;
     private final CellGrid grid;
     private final List<Fault> faults = new ArrayList<>();
+    private double sealed;
 
     private PlacementProof(Solid solid) {
         this.solid = solid;
@@ -62,8 +66,12 @@ public final class PlacementProof {
         boolean clash = false;
         for (int p = 0; p < parts.size(); p++) {
             Part part = parts.get(p);
+            BitSet sunk = new BitSet();
+            for (int cell : grid.sunkCells(part)) {
+                sunk.set(cell);
+            }
             for (int cell : grid.cells(part.bounds())) {
-                if (grid.inCutout(cell, part)) {
+                if (grid.inCutout(cell, part) || sunk.get(cell)) {
                     continue;
                 }
                 clash |= grid.at(cell) != EMPTY;
@@ -72,6 +80,25 @@ public final class PlacementProof {
         }
         if (clash) {
             faults.add(Fault.OVERLAP);
+        }
+        seal();
+    }
+
+    /** Seals fill what is left of their blocks, but for the ports. */
+    private void seal() {
+        BitSet ports = new BitSet();
+        for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
+            for (int cell : grid.cells(port.hole())) {
+                ports.set(cell);
+            }
+        }
+        for (Seal seal : solid.seals()) {
+            for (int cell : grid.cells(seal.bounds())) {
+                if (grid.at(cell) == EMPTY && !ports.get(cell)) {
+                    grid.put(cell, SEALED);
+                    sealed += grid.volume(cell);
+                }
+            }
         }
     }
 
@@ -113,7 +140,7 @@ public final class PlacementProof {
             faults.add(Fault.HIDDEN_VOID);
         }
         double full = parts.stream().mapToDouble(Part::volume).sum();
-        boolean addsUp = Math.abs(solid.outer().volume() - full - air) < SAME_VOLUME;
+        boolean addsUp = Math.abs(solid.outer().volume() - full - sealed - air) < SAME_VOLUME;
         if (!addsUp || Math.abs(expectedAir() - air) > SAME_VOLUME) {
             faults.add(Fault.AIR_VOLUME);
         }
@@ -144,6 +171,7 @@ public final class PlacementProof {
                 int beside = grid.beside(cell, axis, step);
                 if (beside >= 0
                         && grid.at(beside) >= 0
+                        && grid.at(beside) != SEALED
                         && parts.get(grid.at(beside)) instanceof Panel panel
                         && panel.normal() == axis
                         && lined(panel.role())) {

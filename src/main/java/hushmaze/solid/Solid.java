@@ -13,6 +13,8 @@ import java.util.stream.Stream;
  * @param outer block the finished box fills
  * @param panels all boards, shell then baffles
  * @param liners all liner pieces
+ * @param seals what lies between boards: gaskets and play
+ * @param baffles block of every baffle in the cavity, all its layers, board to board, as the air meets it
  * @param passes from the opening to the room
  * @param turns from the opening to the room, one fewer than passes
  * @param openingPort the port over the opening, in the first pass
@@ -24,6 +26,8 @@ public record Solid(
         Cuboid outer,
         List<Panel> panels,
         List<LinerPiece> liners,
+        List<Seal> seals,
+        List<Cuboid> baffles,
         List<Pass> passes,
         List<Turn> turns,
         PortPlace openingPort,
@@ -31,6 +35,8 @@ public record Solid(
     public Solid {
         panels = List.copyOf(panels);
         liners = List.copyOf(liners);
+        seals = List.copyOf(seals);
+        baffles = List.copyOf(baffles);
         passes = List.copyOf(passes);
         turns = List.copyOf(turns);
     }
@@ -38,6 +44,11 @@ public record Solid(
     /** Panels and liner pieces together. */
     public Stream<Part> parts() {
         return Stream.concat(panels.stream(), liners.stream());
+    }
+
+    /** The parts the box is carried in: one, and one more for every seam that comes apart. */
+    public List<Module> modules() {
+        return Module.of(this);
     }
 
     /** Mass of everything, kg. Screws, glue and sealant are not counted. */

@@ -6,13 +6,15 @@ import hushmaze.project.PortFace;
 import hushmaze.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Makes the solid of a box.
  *
  * <p>The passes lie side by side along y, each between its liners, with a baffle between neighbours. Baffle i starts at
  * the near end when i is even and at the far end when it is odd, and stops short of the other end by the turn gap. The
- * shell is built by {@link ShellBuilder}, the lining by {@link LiningBuilder}.
+ * shell is built by {@link ShellBuilder}, the baffles and their grooves by {@link BaffleBuilder}, the lining by {@link
+ * LiningBuilder}; {@link SeamCutter} makes two of what a seam crosses.
  */
 public final class SolidBuilder {
     private SolidBuilder() {}
@@ -20,7 +22,7 @@ public final class SolidBuilder {
     /**
      * The solid of a box: panels, liner pieces, passes, turns and ports in their places.
      *
-     * @throws InvalidValue if the two ports overlap
+     * @throws InvalidValue if the two ports overlap, a port meets a groove, or a seam is too near to something
      */
     public static Solid build(Box box) {
         Frame frame = new Frame(box);
@@ -28,14 +30,19 @@ public final class SolidBuilder {
         PortPlace roomPort = place(box.roomPort(), frame, false);
         requireApart(openingPort, roomPort);
         List<PortPlace> ports = List.of(openingPort, roomPort);
-        List<Panel> panels = new ArrayList<>(ShellBuilder.panels(frame, ports));
-        panels.addAll(baffles(frame));
+        List<Seal> seals = new ArrayList<>();
+        BaffleBuilder baffles = new BaffleBuilder(frame, seals);
+        List<Panel> panels = new ArrayList<>(baffles.grooved(ShellBuilder.panels(frame, ports, seals), ports));
+        panels.addAll(baffles.panels());
+        SeamCutter seams = new SeamCutter(frame, ports, seals);
         return new Solid(
                 box,
                 frame.cavity(),
                 frame.outer(),
-                panels,
-                LiningBuilder.pieces(frame, ports),
+                seams.panels(panels),
+                seams.liners(LiningBuilder.pieces(frame, ports)),
+                seals,
+                IntStream.range(0, frame.passes() - 1).mapToObj(frame::baffle).toList(),
                 passes(frame),
                 turns(frame),
                 openingPort,
@@ -73,21 +80,6 @@ public final class SolidBuilder {
             turns.add(new Turn(i, frame.turnsAtFarEnd(i), box.turnGap(), clear, tip, box.endLiner()));
         }
         return turns;
-    }
-
-    private static List<Panel> baffles(Frame frame) {
-        List<Panel> panels = new ArrayList<>();
-        Box box = frame.box();
-        double t = box.baffleBoard().thickness();
-        for (int i = 0; i < frame.passes() - 1; i++) {
-            Cuboid whole = frame.baffle(i);
-            for (int layer = 0; layer < box.baffleLayers(); layer++) {
-                double y = whole.y0() + layer * t;
-                panels.add(
-                        new Panel(Role.BAFFLE, i, layer, box.baffleBoard(), whole.with(Axis.Y, y, y + t), List.of()));
-            }
-        }
-        return panels;
     }
 
     private static PortPlace place(Port port, Frame frame, boolean atOpening) {

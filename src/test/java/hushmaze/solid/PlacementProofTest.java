@@ -41,9 +41,9 @@ class PlacementProofTest {
     }
 
     @Test
-    void partsOfThreeThousandRandomBoxesClose() {
+    void partsOfTenThousandRandomBoxesClose() {
         RandomBoxes boxes = new RandomBoxes(20261125);
-        for (int i = 0; i < 3000; i++) {
+        for (int i = 0; i < 10_000; i++) {
             Box box = boxes.next();
             assertThat(PlacementProof.faults(SolidBuilder.build(box)))
                     .as("box %d: %s", i, box)
@@ -137,6 +137,8 @@ class PlacementProofTest {
                 solid.outer(),
                 panels,
                 liners,
+                solid.seals(),
+                solid.baffles(),
                 solid.passes(),
                 solid.turns(),
                 solid.openingPort(),

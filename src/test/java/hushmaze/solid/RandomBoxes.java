@@ -3,9 +3,11 @@ package hushmaze.solid;
 import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
+import hushmaze.project.Joinery;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
+import hushmaze.project.Seam;
 import hushmaze.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,9 +18,12 @@ public final class RandomBoxes {
     private static final String INVENTED = "invented for a test";
 
     private final Random random;
+    /** Of its own, so that the sizes of a series do not depend on how its boxes are joined. */
+    private final Random joints;
 
     public RandomBoxes(long seed) {
         random = new Random(seed);
+        joints = new Random(seed + 1);
     }
 
     /** The next box whose ports do not overlap. */
@@ -27,7 +32,7 @@ public final class RandomBoxes {
             Box box = candidate();
             try {
                 SolidBuilder.build(box);
-                return box;
+                return joined(box);
             } catch (InvalidValue overlappingPorts) {
                 // Only possible when both ports are in one broad face of a single pass: draw again.
                 if (!overlappingPorts.field().equals("roomPort")) {
@@ -35,6 +40,34 @@ public final class RandomBoxes {
                 }
             }
         }
+    }
+
+    /** The box with random joints, or plain if a port is in their way or a seam finds no place. */
+    private Box joined(Box box) {
+        if (joints.nextInt(4) == 0) {
+            return box;
+        }
+        double clearance = joints.nextBoolean() ? 0.0005 * joints.nextInt(3) : joint(0, 0.002);
+        double inner = box.shell().get(0).thickness();
+        double groove = joints.nextBoolean() ? 0 : joint(Math.min(0.0025, inner / 2), Math.min(0.015, inner / 2));
+        double gasket = joints.nextInt(3) == 0 ? 0 : 0.001 * (1 + joints.nextInt(6));
+        Joinery joinery = new Joinery(groove > 0 && groove <= clearance ? 0 : clearance, gasket, groove);
+        double length = box.clearLength();
+        List<Seam> seams = joints.nextInt(3) > 0 || length < 0.5
+                ? List.of()
+                : List.of(new Seam(Seam.Kind.values()[joints.nextInt(2)], joint(0.2, length - 0.2)));
+        for (Box made : List.of(box.joined(joinery, seams), box.joined(joinery, List.of()), box)) {
+            try {
+                SolidBuilder.build(made);
+                return made;
+            } catch (InvalidValue inTheWay) {
+                String field = inTheWay.field();
+                if (!field.startsWith("seams") && !field.startsWith("openingPort.") && !field.startsWith("roomPort.")) {
+                    throw inTheWay;
+                }
+            }
+        }
+        throw new IllegalStateException("a plain box cannot be built: " + box);
     }
 
     /** A board of a random real thickness. */
@@ -106,6 +139,10 @@ public final class RandomBoxes {
 
     private double between(double low, double high) {
         return low + (high - low) * random.nextDouble();
+    }
+
+    private double joint(double low, double high) {
+        return low + (high - low) * joints.nextDouble();
     }
 
     private double pick(double... values) {

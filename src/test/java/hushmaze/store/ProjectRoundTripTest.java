@@ -56,7 +56,10 @@ class ProjectRoundTripTest {
             }
         });
         assertThat(seen).hasSizeGreaterThan(90);
-        assertThat(same).containsExactly("Project.formatVersion");
+        // A box without joinery is given a plain one, so that it is never seen to be absent.
+        assertThat(same).containsExactlyInAnyOrder("Project.formatVersion", "Box.joinery");
+        assertThat(seen.get("Box.joinery")).hasSizeGreaterThan(10);
+        assertThat(seen.get("Box.seams")).hasSizeGreaterThan(10);
     }
 
     @Test

@@ -12,12 +12,14 @@ import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
 import hushmaze.project.DoorLeak;
+import hushmaze.project.Doorway;
 import hushmaze.project.Drive;
 import hushmaze.project.DuctRun;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
 import hushmaze.project.Fitting;
+import hushmaze.project.Joinery;
 import hushmaze.project.Leakage;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Mounting;
@@ -31,6 +33,7 @@ import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Room;
 import hushmaze.project.RoomUse;
+import hushmaze.project.Seam;
 import hushmaze.project.Session;
 import hushmaze.project.SharedDuct;
 import hushmaze.project.SlitMouth;
@@ -251,7 +254,9 @@ final class RandomProjects {
                         choice(PortFace.values()),
                         choice(PortFace.values()),
                         maybe(() -> between(1, 2000)),
-                        maybe(this::mounting)),
+                        maybe(this::mounting),
+                        maybe(this::joinery),
+                        maybe(() -> new Doorway(between(0.2, 5), between(0.2, 5)))),
                 maybe(() -> choice(MouthPosition.values())),
                 maybe(() -> new FanSound(text(80), choice(FanSound.Side.values()), levels(), text(400))),
                 maybe(this::outgoing),
@@ -270,6 +275,12 @@ final class RandomProjects {
             fittings.add(fitting(choice(Fitting.Kind.values())));
         }
         return fittings;
+    }
+
+    private Joinery joinery() {
+        double clearance = between(0, 0.003);
+        return new Joinery(
+                clearance, between(0, 0.01), random.nextBoolean() ? 0 : between(clearance * 1.01 + 1e-6, 0.015));
     }
 
     private Mounting mounting() {
@@ -333,6 +344,11 @@ final class RandomProjects {
         Box.Form form = choice(Box.Form.values());
         double length = between(0.3, 5);
         boolean lined = random.nextBoolean();
+        List<Board> shell = list(1, 3, this::board);
+        Joinery joined = maybe(this::joinery);
+        if (joined != null && joined.groove() > shell.get(0).thickness() / 2) {
+            joined = new Joinery(joined.fitClearance(), joined.gasket(), 0);
+        }
         return new Box(
                 form,
                 form == Box.Form.MAZE ? 1 + random.nextInt(Box.MAX_PASSES) : 1,
@@ -340,7 +356,7 @@ final class RandomProjects {
                 between(0.25, 3),
                 length,
                 between(0.001, length - Box.MIN_BAFFLE),
-                list(1, 3, this::board),
+                shell,
                 board(),
                 1 + random.nextInt(2),
                 lined ? liner() : maybe(this::liner),
@@ -349,7 +365,19 @@ final class RandomProjects {
                                 random.nextBoolean(), random.nextBoolean(), random.nextBoolean(), random.nextBoolean())
                         : LinedFaces.NONE,
                 port(),
-                port());
+                port(),
+                joined,
+                maybe(this::seams));
+    }
+
+    private List<Seam> seams() {
+        List<Seam> seams = new ArrayList<>();
+        double at = 0;
+        for (int i = random.nextInt(4); i > 0; i--) {
+            at += between(0.26, 1);
+            seams.add(new Seam(choice(Seam.Kind.values()), at));
+        }
+        return seams;
     }
 
     private Port port() {

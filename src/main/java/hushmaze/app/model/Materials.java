@@ -48,6 +48,8 @@ final class Materials {
                 old.liner().equals(now.liner()) ? box.liner() : now.liner(),
                 broad ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces()) : faces,
                 box.openingPort(),
-                box.roomPort()));
+                box.roomPort(),
+                old.joineryOrPlain().equals(now.joineryOrPlain()) ? box.joinery() : now.joineryOrPlain(),
+                box.seams()));
     }
 }

@@ -2,6 +2,7 @@ package hushmaze.build.fixing;
 
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
 
@@ -31,6 +32,21 @@ public final class CentreOfMass {
             }
             whole -= hole.area() * at;
         }
-        return whole * part.thickness() * part.density();
+        double moment = whole * part.thickness();
+        for (Groove groove : part.grooves()) {
+            moment -= groove.volume() * middle(part, groove, axis);
+        }
+        return moment * part.density();
+    }
+
+    private static double middle(Part part, Groove groove, Axis axis) {
+        double low = part.bounds().low(axis);
+        if (axis == part.normal().u()) {
+            return low + (groove.u0() + groove.u1()) / 2;
+        }
+        if (axis == part.normal().v()) {
+            return low + (groove.v0() + groove.v1()) / 2;
+        }
+        return groove.inLowFace() ? low + groove.depth() / 2 : part.bounds().high(axis) - groove.depth() / 2;
     }
 }

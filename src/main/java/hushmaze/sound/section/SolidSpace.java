@@ -8,7 +8,6 @@ import hushmaze.quantity.Unit;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
-import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Pass;
 import hushmaze.solid.PortPlace;
@@ -57,7 +56,7 @@ public final class SolidSpace {
      */
     public static WaveSpace full(Solid solid, LinerModel liner, double soundSpeed) {
         List<WaveBlock> blocks = new ArrayList<>();
-        add(blocks, AIR, Cut.without(solid.cavity(), baffles(solid)));
+        add(blocks, AIR, Cut.without(solid.cavity(), solid.baffles()));
         for (LinerPiece piece : solid.liners()) {
             add(blocks, lining(liner), Cut.without(piece.bounds(), cutouts(piece)));
         }
@@ -79,7 +78,7 @@ public final class SolidSpace {
         Pass pass = solid.passes().get(0);
         double boardToBoard = solid.cavity().size(Axis.Z);
         List<WaveBlock> blocks = new ArrayList<>();
-        for (Cuboid air : Cut.without(solid.cavity(), baffles(solid))) {
+        for (Cuboid air : Cut.without(solid.cavity(), solid.baffles())) {
             blocks.add(new WaveBlock(betweenBroadFaces(pass, liner, soundSpeed), weighted(air, pass.height())));
         }
         for (LinerPiece piece : solid.liners()) {
@@ -161,13 +160,6 @@ public final class SolidSpace {
 
     private static Medium lining(LinerModel liner) {
         return new LinerMedium(InvalidValue.present("liner", liner));
-    }
-
-    private static List<Cuboid> baffles(Solid solid) {
-        return solid.panels().stream()
-                .filter(panel -> panel.role() == Role.BAFFLE)
-                .map(Panel::bounds)
-                .toList();
     }
 
     private static List<Cuboid> cutouts(Part part) {

@@ -1,0 +1,164 @@
+package hushmaze.solid;
+
+import hushmaze.project.Seam;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Makes two of every board and liner piece that a seam crosses.
+ *
+ * <p>At a seam that comes apart all layers part in one plane, boards shorter by half the gasket on each side, liner without
+ * a gap. At a glued seam the second layer parts {@link #STAGGER} further from the near end, so that each layer covers the
+ * other's joint; baffles and liner part where the first layer does.
+ */
+final class SeamCutter {
+    /** How far the joints of two layers are apart at a glued seam, m; common practice, no source. */
+    static final double STAGGER = 0.1;
+    /** Least distance from a seam to a port, a baffle's tip or an end, m; our own judgement. */
+    private static final double KEEP_OFF = 0.03;
+
+    private final Frame frame;
+    private final List<Seam> seams;
+    private final List<Seal> seals;
+
+    SeamCutter(Frame frame, List<PortPlace> ports, List<Seal> seals) {
+        this.frame = frame;
+        this.seams = frame.box().seams();
+        this.seals = seals;
+        for (int i = 0; i < seams.size(); i++) {
+            requirePlace(i, ports);
+        }
+    }
+
+    /** Where a layer parts at a seam, from the solid's origin, m. */
+    private double place(Seam seam, int layer) {
+        double x = frame.outer().x0() + seam.position();
+        return seam.kind() == Seam.Kind.GLUED && layer % 2 == 1 ? x + STAGGER : x;
+    }
+
+    private double gap(Seam seam) {
+        return seam.kind() == Seam.Kind.PARTING ? frame.box().joinery().gasket() : 0;
+    }
+
+    List<Panel> panels(List<Panel> whole) {
+        List<Panel> cut = whole;
+        for (Seam seam : seams) {
+            List<Panel> next = new ArrayList<>();
+            for (Panel panel : cut) {
+                double x = place(seam, panel.role() == Role.BAFFLE ? 0 : panel.layer());
+                panels(panel, x, gap(seam), next);
+            }
+            cut = next;
+        }
+        return cut;
+    }
+
+    private void panels(Panel panel, double x, double gap, List<Panel> into) {
+        Cuboid bounds = panel.bounds();
+        if (crosses(bounds, x)) {
+            if (gap > 0) {
+                seals.add(new Seal(Seal.Kind.PARTING_GASKET, bounds.with(Axis.X, x - gap / 2, x + gap / 2)));
+            }
+            into.add(stretch(panel, bounds.x0(), x - gap / 2, panel.stretch()));
+            into.add(stretch(panel, x + gap / 2, bounds.x1(), panel.stretch() + 1));
+        } else {
+            boolean beyond = bounds.x0() >= x;
+            into.add(beyond ? stretch(panel, bounds.x0(), bounds.x1(), panel.stretch() + 1) : panel);
+        }
+    }
+
+    private static boolean crosses(Cuboid bounds, double x) {
+        return bounds.x0() < x && x < bounds.x1();
+    }
+
+    private static Panel stretch(Panel panel, double x0, double x1, int number) {
+        Cuboid bounds = panel.bounds().with(Axis.X, x0, x1);
+        double moved = x0 - panel.bounds().x0();
+        double length = x1 - x0;
+        boolean alongU = panel.normal() != Axis.X;
+        List<Groove> grooves = new ArrayList<>();
+        for (Groove g : panel.grooves()) {
+            double u0 = alongU ? Math.max(0, g.u0() - moved) : g.u0();
+            double u1 = alongU ? Math.min(length, g.u1() - moved) : g.u1();
+            if (u1 > u0) {
+                grooves.add(new Groove(u0, g.v0(), u1, g.v1(), g.depth(), g.inLowFace()));
+            }
+        }
+        List<Cutout> cutouts = cutouts(panel, moved, length);
+        return new Panel(panel.role(), panel.number(), panel.layer(), panel.board(), bounds, cutouts, grooves, number);
+    }
+
+    private static List<Cutout> cutouts(Part part, double moved, double length) {
+        if (part.normal() == Axis.X) {
+            return part.cutouts();
+        }
+        List<Cutout> cutouts = new ArrayList<>();
+        for (Cutout c : part.cutouts()) {
+            double u0 = Math.max(0, c.u0() - moved);
+            double u1 = Math.min(length, c.u1() - moved);
+            if (u1 > u0) {
+                cutouts.add(new Cutout(u0, c.v0(), u1, c.v1()));
+            }
+        }
+        return cutouts;
+    }
+
+    List<LinerPiece> liners(List<LinerPiece> whole) {
+        List<LinerPiece> cut = whole;
+        for (Seam seam : seams) {
+            double x = place(seam, 0);
+            List<LinerPiece> next = new ArrayList<>();
+            for (LinerPiece piece : cut) {
+                Cuboid bounds = piece.bounds();
+                if (crosses(bounds, x)) {
+                    next.add(stretch(piece, bounds.x0(), x, piece.stretch()));
+                    next.add(stretch(piece, x, bounds.x1(), piece.stretch() + 1));
+                } else {
+                    boolean beyond = bounds.x0() >= x;
+                    next.add(beyond ? stretch(piece, bounds.x0(), bounds.x1(), piece.stretch() + 1) : piece);
+                }
+            }
+            cut = next;
+        }
+        return cut;
+    }
+
+    private static LinerPiece stretch(LinerPiece piece, double x0, double x1, int number) {
+        Cuboid bounds = piece.bounds().with(Axis.X, x0, x1);
+        List<Cutout> cutouts = cutouts(piece, x0 - piece.bounds().x0(), x1 - x0);
+        return new LinerPiece(piece.role(), piece.number(), piece.layer(), piece.liner(), bounds, cutouts, number);
+    }
+
+    private void requirePlace(int number, List<PortPlace> ports) {
+        Seam seam = seams.get(number);
+        Cuboid cavity = frame.cavity();
+        int planes = seam.kind() == Seam.Kind.GLUED && frame.box().shell().size() > 1 ? 2 : 1;
+        for (int layer = 0; layer < planes; layer++) {
+            double x = place(seam, layer);
+            require(number, x - cavity.x0() >= KEEP_OFF && cavity.x1() - x >= KEEP_OFF, "an end");
+            for (PortPlace port : ports) {
+                boolean inEnd = port.role().normal() == Axis.X;
+                double off = Math.max(port.hole().x0() - x, x - port.hole().x1());
+                require(number, inEnd || off >= KEEP_OFF, "a port");
+            }
+        }
+        for (int i = 0; i < frame.passes() - 1; i++) {
+            double tip = frame.turnsAtFarEnd(i)
+                    ? frame.baffle(i).x1()
+                    : frame.baffle(i).x0();
+            require(number, Math.abs(tip - place(seam, 0)) >= KEEP_OFF, "a baffle's tip");
+        }
+    }
+
+    private void require(int number, boolean kept, String from) {
+        if (!kept) {
+            throw new InvalidValue(
+                    "seams[" + number + "].position",
+                    InvalidValue.shown(seams.get(number).position(), Unit.MILLIMETRE),
+                    "at least " + InvalidValue.shown(KEEP_OFF, Unit.MILLIMETRE) + " from " + from,
+                    "mm");
+        }
+    }
+}
