@@ -6,10 +6,12 @@ import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.fixing.Hanging;
 import hushmaze.build.fixing.Standing;
+import hushmaze.build.joint.FastenerList;
 import hushmaze.project.Brief;
 import hushmaze.project.Drive;
 import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
+import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.Notice;
@@ -87,6 +89,9 @@ public record PathResult(
      */
     public record Buildable(boolean ok, double mass, int panels, int linerPieces, int sheets, double waste) {}
 
+    /** Air faster than this gets behind liner that is only glued, m/s; our own judgement, no source. */
+    public static final double PINNED = 5;
+
     public PathResult {
         thirds = List.copyOf(thirds);
         octaves = List.copyOf(octaves);
@@ -121,7 +126,17 @@ public record PathResult(
         return Optional.of(Standing.of(solid, brief.opening(), pressure));
     }
 
-    /** Glue, sealant, gasket, screws and paint. */
+    /**
+     * Fasteners by kind and size; pins hold the liner where the mean air is faster than {@link #PINNED}.
+     *
+     * @param project this path is of, whose screw is used
+     */
+    public List<FastenerList.Counted> fasteners(Project project) {
+        boolean pins = pathAir.velocities().stream().anyMatch(v -> v.velocity() > PINNED);
+        return FastenerList.of(solid, project.stock().screw(), project.units(), pins);
+    }
+
+    /** Glue, sealant, gasket and paint. */
     public Quantities quantities() {
         return Quantities.of(solid);
     }

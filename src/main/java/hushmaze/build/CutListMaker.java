@@ -1,6 +1,9 @@
 package hushmaze.build;
 
-import hushmaze.solid.Cutout;
+import hushmaze.build.joint.Fastening;
+import hushmaze.build.joint.Hole;
+import hushmaze.solid.AirEdge;
+import hushmaze.solid.AirEdges;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
@@ -8,14 +11,16 @@ import hushmaze.solid.Solid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 
 /**
- * Makes the cut list of a box: parts that are one and the same piece of sheet material together, largest first.
+ * Makes the cut list of a box: parts that are one and the same piece to make together, largest first.
  *
- * <p>Two parts are the same if material and thickness agree, their sizes agree to a micrometre, and their cut-outs lie on
- * each other after some turn by 180 degrees or turning over, which all boards allow: cut-outs run right through. The length
- * of an item is its longer side; a board's grain runs along it. Square pieces without grain are also compared after a
- * quarter turn.
+ * <p>Two parts are the same if material and thickness agree, their sizes agree to a micrometre, and their cut-outs, grooves
+ * and screw holes lie on each other after some turn by 180 degrees or turning over; cut-outs and holes run right through,
+ * grooves change faces when a board is turned over. The length of an item is its longer side; a board's grain runs along it.
+ * Square pieces without grain are also compared after a quarter turn.
  */
 public final class CutListMaker {
     /** Sizes that differ by less are the same, m. */
@@ -25,79 +30,105 @@ public final class CutListMaker {
 
     /** The cut list of a solid. */
     public static CutList of(Solid solid) {
-        return new CutList(items("B", solid.panels()), items("L", solid.liners()));
+        Fastening fastening = Fastening.of(solid);
+        Map<LinerPiece, List<AirEdge>> edges = AirEdges.of(solid);
+        return new CutList(
+                items("B", solid.panels(), fastening::holes, panel -> List.of()),
+                items("L", solid.liners(), piece -> List.of(), edges::get));
     }
 
-    private static List<CutItem> items(String letter, List<? extends Part> parts) {
-        List<List<Part>> groups = new ArrayList<>();
-        for (Part part : parts) {
-            groups.stream()
-                    .filter(group -> same(group.get(0), part))
-                    .findFirst()
-                    .orElseGet(() -> {
-                        groups.add(new ArrayList<>());
-                        return groups.get(groups.size() - 1);
-                    })
-                    .add(part);
+    /** Alike parts, each with the way it is laid down. */
+    private static final class Group<P extends Part> {
+        private final Plate plate;
+        private final List<P> parts = new ArrayList<>();
+        private final List<Turning> turnings = new ArrayList<>();
+
+        Group(Plate plate) {
+            this.plate = plate;
         }
-        groups.sort(Comparator.comparingDouble((List<Part> group) -> -length(group.get(0)) * width(group.get(0)))
-                .thenComparingDouble(group -> -length(group.get(0)))
-                .thenComparing(group -> group.get(0).material())
-                .thenComparingDouble(group -> group.get(0).thickness()));
+    }
+
+    static <P extends Part> List<CutItem> items(
+            String letter, List<P> parts, Function<P, List<Hole>> holes, Function<P, List<AirEdge>> edges) {
+        List<Group<P>> groups = new ArrayList<>();
+        for (P part : parts) {
+            add(part, Plate.of(part, holes.apply(part)), groups);
+        }
+        groups.sort(Comparator.comparingDouble((Group<P> g) -> -g.plate.length() * g.plate.width())
+                .thenComparingDouble(g -> -g.plate.length())
+                .thenComparing(g -> g.parts.get(0).material())
+                .thenComparingDouble(g -> g.parts.get(0).thickness()));
         List<CutItem> items = new ArrayList<>();
-        for (List<Part> group : groups) {
-            items.add(item(letter + (items.size() + 1), group));
+        for (Group<P> group : groups) {
+            items.add(item(letter + (items.size() + 1), group, edges));
         }
         return items;
     }
 
-    private static CutItem item(String mark, List<Part> group) {
-        Part first = group.get(0);
+    private static <P extends Part> void add(P part, Plate plate, List<Group<P>> groups) {
+        for (Group<P> group : groups) {
+            Turning turning = alike(group.parts.get(0), part) ? turning(group.plate, plate, grain(part)) : null;
+            if (turning != null) {
+                group.parts.add(part);
+                group.turnings.add(turning);
+                return;
+            }
+        }
+        Turning first = first(plate);
+        Group<P> group = new Group<>(plate.turned(first));
+        group.parts.add(part);
+        group.turnings.add(first);
+        groups.add(group);
+    }
+
+    /** The longer side to the right, the grooves to be seen. */
+    private static Turning first(Plate plate) {
+        boolean exchange = plate.length() < plate.width() - SAME;
+        boolean hidden = !plate.grooves().isEmpty() && plate.grooves().get(0).inLowFace() != exchange;
+        return new Turning(exchange, hidden, false);
+    }
+
+    private static boolean alike(Part p, Part q) {
+        return p.material().equals(q.material())
+                && grain(p) == grain(q)
+                && Math.abs(p.thickness() - q.thickness()) <= SAME;
+    }
+
+    /** The turning that brings a plate onto another, or null; grain is never turned by a quarter. */
+    static Turning turning(Plate onto, Plate plate, boolean grain) {
+        boolean lengthFirst = plate.length() >= plate.width() - SAME;
+        for (Turning turning : Turning.all()) {
+            boolean allowed = !grain || turning.exchange() != lengthFirst;
+            if (allowed && plate.turned(turning).same(onto)) {
+                return turning;
+            }
+        }
+        return null;
+    }
+
+    private static <P extends Part> CutItem item(String mark, Group<P> group, Function<P, List<AirEdge>> edges) {
+        P first = group.parts.get(0);
+        List<AirEdge> inAir = new ArrayList<>();
+        for (int i = 0; i < group.parts.size(); i++) {
+            for (AirEdge edge : edges.apply(group.parts.get(i))) {
+                AirEdge turned = Plate.edge(edge, group.turnings.get(i), group.plate.length(), group.plate.width());
+                if (inAir.stream().noneMatch(e -> Plate.near(e, turned))) {
+                    inAir.add(turned);
+                }
+            }
+        }
         return new CutItem(
                 mark,
                 first.material(),
                 first.thickness(),
-                length(first),
-                width(first),
                 grain(first),
-                CutoutMatch.turned(first.cutouts(), !lengthIsU(first)),
-                group);
-    }
-
-    static boolean same(Part p, Part q) {
-        if (!p.material().equals(q.material())
-                || grain(p) != grain(q)
-                || Math.abs(p.thickness() - q.thickness()) > SAME
-                || Math.abs(length(p) - length(q)) > SAME
-                || Math.abs(width(p) - width(q)) > SAME) {
-            return false;
-        }
-        List<Cutout> mine = CutoutMatch.turned(p.cutouts(), !lengthIsU(p));
-        List<Cutout> theirs = CutoutMatch.turned(q.cutouts(), !lengthIsU(q));
-        boolean square = length(p) - width(p) <= SAME && !grain(p);
-        return CutoutMatch.same(mine, theirs, length(p), width(p))
-                || square && CutoutMatch.same(mine, CutoutMatch.turned(theirs, true), length(p), width(p));
-    }
-
-    private static boolean lengthIsU(Part part) {
-        return part.uSize() >= part.vSize() - SAME;
-    }
-
-    private static double length(Part part) {
-        return lengthIsU(part) ? part.uSize() : part.vSize();
-    }
-
-    private static double width(Part part) {
-        return lengthIsU(part) ? part.vSize() : part.uSize();
+                group.plate,
+                inAir,
+                List.copyOf(group.parts),
+                group.turnings);
     }
 
     private static boolean grain(Part part) {
-        if (part instanceof Panel panel) {
-            return panel.board().grain();
-        }
-        if (part instanceof LinerPiece) {
-            return false;
-        }
-        throw new IllegalStateException("neither board nor liner: " + part);
+        return part instanceof Panel panel && panel.board().grain();
     }
 }

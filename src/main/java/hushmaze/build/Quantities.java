@@ -1,95 +1,79 @@
 package hushmaze.build;
 
+import hushmaze.build.joint.Fastening;
+import hushmaze.build.joint.Joint;
+import hushmaze.build.joint.SeamEdges;
 import hushmaze.project.Port;
+import hushmaze.solid.AirEdge;
+import hushmaze.solid.AirEdges;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The small things a box takes, from its joints and faces.
+ * The small things a box takes by length and area, from its joints and faces; fasteners are counted by {@link
+ * hushmaze.build.joint.FastenerList}.
  *
- * <p>Counted: glued joints of the innermost layer (four uprights, the four edges of the back, every baffle along the back and
- * up its fixed end), glue on their faces and on whole layers laid on each other, one litre on 6.6 m²; sealant along the same
- * joints; the cover's joint with its gasket and the baffles' edges under it; a gasket around the port at the opening; screws in
- * both, the first and last 70 mm from the corners and no further apart than 150 mm; adhesive on the back of every liner piece;
- * paint on the outside without the ports.
+ * <p>Counted: glue on the edges that meet a face in the innermost layer, baffles among them, on whole layers laid on each other and on
+ * glued seams, one litre on 6.6 m²; sealant along the same joints, once for a baffle; the cover's joints with their
+ * gasket, a gasket around the port at the opening and between the parts of a box that comes apart; adhesive on the back of
+ * every liner piece; sealing of liner edges in the air; paint on the outside without the ports.
  *
- * <p>Source: glue, a film of 0.15 mm as a glue maker's arithmetic has it; 70 mm from corners, an MDF industry guide, as read;
- * 150 mm apart, common practice, no source. Range: any box. Accuracy: exact lengths and areas; buy a tenth more. Differs from
- * the source: none.
+ * <p>Source: glue, a film of 0.15 mm as a glue maker's arithmetic has it, as read. Range: any box. Accuracy: exact lengths and
+ * areas; buy a tenth more. Differs from the source: none.
  *
  * @param glueArea faces with glue on them, m²
  * @param glue litres, as m³
  * @param sealant length of its bead, m
  * @param gasket length, m
- * @param screws in joints and cover together
  * @param linerAdhesive area, m²
+ * @param linerEdges length of liner edges to seal, m
  * @param paint area, m²
  */
 public record Quantities(
-        double glueArea, double glue, double sealant, double gasket, int screws, double linerAdhesive, double paint) {
+        double glueArea,
+        double glue,
+        double sealant,
+        double gasket,
+        double linerAdhesive,
+        double linerEdges,
+        double paint) {
     /** Area a litre of glue covers, as m² for a m³. */
     private static final double GLUE_COVERS = 6600;
 
-    private static final double FROM_CORNER = 0.07;
-    private static final double APART = 0.15;
-
     /** What a box takes. */
     public static Quantities of(Solid solid) {
-        Cuboid cavity = solid.cavity();
-        List<Double> glued = new ArrayList<>();
-        List<Double> cover = new ArrayList<>();
-        for (int i = 0; i < 2; i++) {
-            glued.add(cavity.size(Axis.X));
-            glued.add(cavity.size(Axis.Y));
-            cover.add(cavity.size(Axis.X));
-            cover.add(cavity.size(Axis.Y));
-        }
-        for (int i = 0; i < 4; i++) {
-            glued.add(cavity.size(Axis.Z));
-        }
-        for (Panel panel : solid.panels()) {
-            if (panel.role() == Role.BAFFLE && panel.layer() == 0) {
-                glued.add(panel.bounds().size(Axis.X));
-                glued.add(panel.bounds().size(Axis.Z));
-                cover.add(panel.bounds().size(Axis.X));
+        double sealant = 0;
+        double cover = 0;
+        double edges = 0;
+        for (Fastening.Held held : Fastening.of(solid).held()) {
+            Joint joint = held.joint();
+            boolean once = joint.edge().role() != Role.BAFFLE || joint.edge().layer() == 0;
+            if (joint.cover()) {
+                cover += once ? joint.length() : 0;
+            } else {
+                sealant += once ? joint.length() : 0;
+                edges += joint.area();
             }
         }
-        double sealant = sum(glued);
         Port port = solid.openingPort().port();
-        double gasket = sum(cover) + 2 * (port.width() + port.height());
-        double glueArea = sealant * innerBoard(solid) + laminated(solid);
+        double gasket = cover + 2 * (port.width() + port.height()) + SeamEdges.partingGasket(solid);
+        double glueArea = edges + laminated(solid) + SeamEdges.glued(solid);
         return new Quantities(
                 glueArea,
                 glueArea / GLUE_COVERS,
                 sealant,
                 gasket,
-                screws(glued) + screws(cover),
                 solid.liners().stream().mapToDouble(LinerPiece::faceArea).sum(),
+                AirEdges.of(solid).values().stream()
+                        .flatMap(List::stream)
+                        .mapToDouble(AirEdge::length)
+                        .sum(),
                 paint(solid));
-    }
-
-    private static double sum(List<Double> lengths) {
-        return lengths.stream().mapToDouble(Double::doubleValue).sum();
-    }
-
-    /** Screws along joints of these lengths, two at least in each. */
-    static int screws(List<Double> lengths) {
-        int count = 0;
-        for (double length : lengths) {
-            double between = Math.max(0, length - 2 * FROM_CORNER);
-            count += 1 + Math.max(1, (int) Math.ceil(between / APART - 1e-9));
-        }
-        return count;
-    }
-
-    private static double innerBoard(Solid solid) {
-        return solid.box().shell().get(0).thickness();
     }
 
     /** Faces of layers that lie on the layer before. */

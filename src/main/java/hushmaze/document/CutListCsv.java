@@ -4,17 +4,29 @@ import hushmaze.assess.PathResult;
 import hushmaze.build.CutItem;
 import hushmaze.drawing.page.PartNames;
 import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * A cut list as comma-separated values, boards then liner. Cut-outs are written as {@code length x width @ distance along
- * the length + distance along the width}, in millimetres, several separated by semicolons.
+ * the length + distance along the width}, in millimetres, several separated by semicolons;
+ * grooves the same way with their depth at the end, {@code length x width @ along + along x depth}; holes as {@code along +
+ * along}.
  */
 public final class CutListCsv {
-    private static final List<String> HEAD =
-            List.of("mark", "quantity", "lengthMm", "widthMm", "thicknessMm", "material", "part", "cutouts");
+    private static final List<String> HEAD = List.of(
+            "mark",
+            "quantity",
+            "lengthMm",
+            "widthMm",
+            "thicknessMm",
+            "material",
+            "part",
+            "cutouts",
+            "grooves",
+            "holes");
 
     private CutListCsv() {}
 
@@ -36,7 +48,15 @@ public final class CutListCsv {
                 Csv.millimetres(item.thickness()),
                 item.material(),
                 PartNames.of(item, result.path().box()),
-                item.cutouts().stream().map(CutListCsv::cutout).collect(Collectors.joining(";"))));
+                item.cutouts().stream().map(CutListCsv::cutout).collect(Collectors.joining(";")),
+                item.grooves().stream().map(CutListCsv::groove).collect(Collectors.joining(";")),
+                item.holes().stream()
+                        .map(h -> Csv.millimetres(h.u()) + "+" + Csv.millimetres(h.v()))
+                        .collect(Collectors.joining(";"))));
+    }
+
+    private static String groove(Groove g) {
+        return cutout(new Cutout(g.u0(), g.v0(), g.u1(), g.v1())) + "x" + Csv.millimetres(g.depth());
     }
 
     private static String cutout(Cutout c) {

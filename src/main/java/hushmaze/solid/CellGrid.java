@@ -162,6 +162,16 @@ final class CellGrid {
         return volume;
     }
 
+    /** Low end of a cell, m. */
+    double low(int cell, Axis axis) {
+        return planes[axis.ordinal()][place(cell, axis)];
+    }
+
+    /** High end of a cell, m. */
+    double high(int cell, Axis axis) {
+        return planes[axis.ordinal()][place(cell, axis) + 1];
+    }
+
     private double middle(int cell, Axis axis) {
         int place = place(cell, axis);
         return (planes[axis.ordinal()][place] + planes[axis.ordinal()][place + 1]) / 2;

@@ -11,6 +11,7 @@ import hushmaze.assess.PathResult;
 import hushmaze.assess.Rating;
 import hushmaze.assess.RoomResult;
 import hushmaze.build.Quantities;
+import hushmaze.project.Project;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.LossTerm;
@@ -56,7 +57,7 @@ public final class AssessmentJson {
         room.put("ok", assessment.roomOk());
         node.set("room", room);
         ArrayNode paths = node.putArray("paths");
-        assessment.paths().forEach(p -> paths.add(path(p)));
+        assessment.paths().forEach(p -> paths.add(path(p, assessment.project())));
         ArrayNode notices = node.putArray("notices");
         assessment.notices().forEach(n -> notices.add(notice(n, null)));
         for (PathResult path : assessment.paths()) {
@@ -83,7 +84,7 @@ public final class AssessmentJson {
         return node;
     }
 
-    private ObjectNode path(PathResult path) {
+    private ObjectNode path(PathResult path, Project project) {
         ObjectNode node = mapper.createObjectNode();
         node.put("name", path.path().name());
         node.put("purpose", lower(path.path().purpose().name()));
@@ -94,7 +95,7 @@ public final class AssessmentJson {
         number(fits, "widthMm", path.fits().width() * 1e3);
         number(fits, "heightMm", path.fits().height() * 1e3);
         number(fits, "depthMm", path.fits().depth() * 1e3);
-        node.set("buildable", buildable(path));
+        node.set("buildable", buildable(path, project));
         ArrayNode bands = node.putArray("bands");
         Stream.concat(path.octaves().stream(), path.thirds().stream()).forEach(b -> bands.add(band(b)));
         ArrayNode terms = node.putArray("terms");
@@ -132,7 +133,7 @@ public final class AssessmentJson {
         number(node, "dbA", rating.dbA());
     }
 
-    private ObjectNode buildable(PathResult path) {
+    private ObjectNode buildable(PathResult path, Project project) {
         PathResult.Buildable buildable = path.buildable();
         ObjectNode node = mapper.createObjectNode();
         node.put("ok", buildable.ok());
@@ -147,9 +148,18 @@ public final class AssessmentJson {
         number(small, "glueLitres", quantities.glue() * 1e3);
         number(small, "sealantM", quantities.sealant());
         number(small, "gasketM", quantities.gasket());
-        small.put("screws", quantities.screws());
         number(small, "linerAdhesiveM2", quantities.linerAdhesive());
+        number(small, "linerEdgesM", quantities.linerEdges());
         number(small, "paintM2", quantities.paint());
+        ArrayNode fasteners = small.putArray("fasteners");
+        path.fasteners(project).forEach(counted -> {
+            ObjectNode fastener = fasteners.addObject();
+            fastener.put("kind", counted.fastener().kind().name());
+            fastener.put("use", counted.use().name());
+            number(fastener, "diameterMm", counted.fastener().diameter() * 1e3);
+            number(fastener, "lengthMm", counted.fastener().length() * 1e3);
+            fastener.put("count", counted.count());
+        });
         path.hanging().ifPresent(h -> {
             ObjectNode hanging = node.putObject("hanging");
             hanging.put("overhead", h.overhead());

@@ -8,9 +8,9 @@ import hushmaze.drawing.draft.Table.Column;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
@@ -66,14 +66,30 @@ final class CutListPages {
             }
             cells.add(item.material());
             cells.add(PartNames.of(item, job.result().path().box()));
-            cells.add(cutouts(item));
+            cells.add(work(item));
             table.row(cells.toArray(String[]::new));
         }
         return table;
     }
 
-    private String cutouts(CutItem item) {
-        return item.cutouts().stream().map(this::cutout).collect(Collectors.joining("; "));
+    private String work(CutItem item) {
+        List<String> work = new ArrayList<>();
+        item.cutouts().forEach(c -> work.add(cutout(c)));
+        item.grooves().forEach(g -> work.add(groove(g)));
+        if (!item.holes().isEmpty()) {
+            work.add(Labels.of("cutList.holes", String.valueOf(item.holes().size())));
+        }
+        return String.join("; ", work);
+    }
+
+    private String groove(Groove g) {
+        return Labels.of(
+                "cutList.groove",
+                job.bare(g.u1() - g.u0()),
+                job.bare(g.v1() - g.v0()),
+                job.bare(g.depth()),
+                job.bare(g.u0()),
+                job.bare(g.v0()));
     }
 
     private String cutout(Cutout c) {

@@ -12,12 +12,14 @@ import hushmaze.drawing.draft.DimensionChain.Side;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 
 /** The drawing of one item of the cut list: outline, cut-outs, sizes, and what a person at the saw must know of it. */
@@ -37,15 +39,10 @@ final class PartView {
         double h = scale.paper(item.width());
         crosses(sketch, scale);
         new PlateOutline(item.length(), item.width(), item.cutouts()).draw(sketch, scale.paper(1), Stroke.OUTLINE);
+        new PlateWork(item).draw(sketch, scale);
         mark(sketch, w, h);
-        Places u = Places.of(DoubleStream.concat(
-                        DoubleStream.of(0, item.length()),
-                        item.cutouts().stream().flatMapToDouble(c -> DoubleStream.of(c.u0(), c.u1())))
-                .toArray());
-        Places v = Places.of(DoubleStream.concat(
-                        DoubleStream.of(0, item.width()),
-                        item.cutouts().stream().flatMapToDouble(c -> DoubleStream.of(c.v0(), c.v1())))
-                .toArray());
+        Places u = places(item.length(), c -> DoubleStream.of(c.u0(), c.u1()), g -> DoubleStream.of(g.u0(), g.u1()));
+        Places v = places(item.width(), c -> DoubleStream.of(c.v0(), c.v1()), g -> DoubleStream.of(g.v0(), g.v1()));
         chain(sketch, Side.BELOW, 0).with(u, scale::paper);
         chain(sketch, Side.LEFT, 0).with(v, m -> -scale.paper(m));
         if (u.stretches() > 1) {
@@ -56,6 +53,17 @@ final class PartView {
         }
         Caption.under(sketch, job.measure(), heading(), words());
         return sketch;
+    }
+
+    /** The ends of a side, and those of the cut-outs and grooves along it. */
+    private Places places(
+            double side, Function<Cutout, DoubleStream> ofCutout, Function<Groove, DoubleStream> ofGroove) {
+        return Places.of(DoubleStream.concat(
+                        DoubleStream.of(0, side),
+                        DoubleStream.concat(
+                                item.cutouts().stream().flatMapToDouble(ofCutout),
+                                item.grooves().stream().flatMapToDouble(ofGroove)))
+                .toArray());
     }
 
     private interface Drawn {
@@ -92,7 +100,7 @@ final class PartView {
     private void mark(Sketch sketch, double w, double h) {
         double size = Lettering.HEADING;
         double need = job.measure().width(item.mark(), size, Weight.SEMIBOLD) + 2;
-        if (item.cutouts().isEmpty() && need < w && size < h) {
+        if (item.cutouts().isEmpty() && item.grooves().isEmpty() && need < w && size < h) {
             double foot = -h / 2 + size * 0.33;
             sketch.text(w / 2, foot, item.mark(), size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.GREY);
         }
@@ -109,6 +117,18 @@ final class PartView {
         words.addAll(faces());
         if (item.grain()) {
             words.add(Labels.of("partView.grain"));
+        }
+        if (!item.grooves().isEmpty()) {
+            words.add(Labels.of(
+                    "partView.groove", job.length(item.grooves().get(0).depth())));
+        }
+        if (!item.holes().isEmpty()) {
+            double diameter = job.assessment().project().stock().screw().clearanceHole();
+            words.add(Labels.of("partView.holes", String.valueOf(item.holes().size()), job.length(diameter)));
+            words.addAll(new HoleRows(job).words(item.holes()));
+        }
+        if (!item.airEdges().isEmpty()) {
+            words.add(Labels.of("partView.airEdges"));
         }
         return words;
     }

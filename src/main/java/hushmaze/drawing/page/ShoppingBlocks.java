@@ -4,6 +4,8 @@ import hushmaze.assess.PathResult;
 import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
+import hushmaze.build.joint.Fastener;
+import hushmaze.build.joint.FastenerList;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.draft.Block;
@@ -14,6 +16,7 @@ import hushmaze.material.Sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What to buy and what it weighs. */
@@ -61,16 +64,35 @@ final class ShoppingBlocks {
                         Column.words(Labels.of("shopping.small")),
                         Column.number(Labels.of("shopping.amount")),
                         Column.words(Labels.of("shopping.for"))));
-        Screw screw = job.assessment().project().stock().screw();
-        smallRow(table, "screws", q.screws() + " × " + screw.name());
+        for (FastenerList.Counted counted :
+                job.result().fasteners(job.assessment().project())) {
+            table.row(
+                    Labels.of("fastener." + counted.fastener().kind().name().toLowerCase(Locale.ROOT)),
+                    counted.count() + " × " + size(counted.fastener()),
+                    Labels.of("fastener.use." + counted.use().name().toLowerCase(Locale.ROOT)));
+        }
         smallRow(table, "glue", job.figures().fixed(1000 * q.glue(), 2) + " L");
         smallRow(table, "sealant", job.amounts().distance(q.sealant()));
         smallRow(table, "gasket", job.amounts().distance(q.gasket()));
         if (q.linerAdhesive() > 0) {
             smallRow(table, "adhesive", job.figures().area(q.linerAdhesive()));
         }
+        if (q.linerEdges() > 0) {
+            smallRow(table, "edges", job.amounts().distance(q.linerEdges()));
+        }
         smallRow(table, "paint", job.figures().area(q.paint()));
         return table;
+    }
+
+    /** A fastener as it is asked for in a shop. */
+    private String size(Fastener fastener) {
+        Screw screw = job.assessment().project().stock().screw();
+        String length = job.length(fastener.length());
+        return switch (fastener.kind()) {
+            case SCREW -> fastener.length() == screw.length() ? screw.name() : length;
+            case BRAD, PIN -> length;
+            case DOWEL, PLATE -> job.bare(fastener.diameter()) + " × " + length;
+        };
     }
 
     private static void smallRow(Table table, String key, String amount) {
