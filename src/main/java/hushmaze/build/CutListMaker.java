@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Makes the cut list of a box: parts that are one and the same piece to make together, largest first.
@@ -109,13 +110,12 @@ public final class CutListMaker {
     private static <P extends Part> CutItem item(String mark, Group<P> group, Function<P, List<AirEdge>> edges) {
         P first = group.parts.get(0);
         List<AirEdge> inAir = new ArrayList<>();
+        List<Turning> turnings = new ArrayList<>();
         for (int i = 0; i < group.parts.size(); i++) {
-            for (AirEdge edge : edges.apply(group.parts.get(i))) {
-                AirEdge turned = Plate.edge(edge, group.turnings.get(i), group.plate.length(), group.plate.width());
-                if (inAir.stream().noneMatch(e -> Plate.near(e, turned))) {
-                    inAir.add(turned);
-                }
-            }
+            List<AirEdge> own = edges.apply(group.parts.get(i));
+            Turning turning = own.isEmpty() ? group.turnings.get(i) : fewestNew(group, i, own, inAir);
+            turnings.add(turning);
+            inAir.addAll(added(own, turning, group.plate, inAir));
         }
         return new CutItem(
                 mark,
@@ -125,7 +125,25 @@ public final class CutListMaker {
                 group.plate,
                 inAir,
                 List.copyOf(group.parts),
-                group.turnings);
+                turnings);
+    }
+
+    /** Of all ways a liner piece may be laid down, the one that shares most edges to seal with those before it. */
+    private static <P extends Part> Turning fewestNew(
+            Group<P> group, int index, List<AirEdge> own, List<AirEdge> marked) {
+        Plate lying = Plate.of(group.parts.get(index), List.of());
+        return Stream.of(Turning.all())
+                .filter(t -> lying.turned(t).same(group.plate))
+                .min(Comparator.comparingInt(
+                        t -> added(own, t, group.plate, marked).size()))
+                .orElse(group.turnings.get(index));
+    }
+
+    private static List<AirEdge> added(List<AirEdge> own, Turning turning, Plate plate, List<AirEdge> marked) {
+        return own.stream()
+                .map(edge -> Plate.edge(edge, turning, plate.length(), plate.width()))
+                .filter(edge -> marked.stream().noneMatch(m -> Plate.near(m, edge)))
+                .toList();
     }
 
     private static boolean grain(Part part) {

@@ -35,7 +35,8 @@ public record Panel(
         this(role, number, layer, board, bounds, cutouts, List.of(), 0);
     }
 
-    Panel grooved(List<Groove> more) {
+    /** The same board with grooves. */
+    public Panel grooved(List<Groove> more) {
         return new Panel(role, number, layer, board, bounds, cutouts, more, stretch);
     }
 

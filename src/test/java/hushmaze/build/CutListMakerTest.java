@@ -14,6 +14,7 @@ import hushmaze.project.PortFace;
 import hushmaze.project.Stock;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
@@ -174,6 +175,31 @@ class CutListMakerTest {
         return CutListMaker.items("X", List.of(p, q), part -> List.of(), part -> List.of())
                         .size()
                 == 1;
+    }
+
+    /** By hand: of the baffle's two liners each ends in the air at the tip alone, so one end of 200 is marked. */
+    @Test
+    void oneEndOfABaffleLinerIsInTheAir() {
+        CutItem liner = CutListMaker.of(twoPasses()).liners().get(4);
+        assertThat(liner.length()).isCloseTo(0.45, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(liner.quantity()).isEqualTo(2);
+        assertThat(liner.airEdges()).hasSize(1);
+        assertThat(liner.airEdges().get(0).length()).isCloseTo(0.2, org.assertj.core.data.Offset.offset(1e-9));
+    }
+
+    /** By hand: a groove stays in one face, so a mirror image of a board with a groove is another board. */
+    @Test
+    void groovesDoNotTurnOver() {
+        Groove groove = new Groove(0.02, 0.01, 0.12, 0.06, 0.006, false);
+        Panel piece = panel(MDF, 0.5, 0.3).grooved(List.of(groove));
+        Panel turned = panel(MDF, 0.5, 0.3).grooved(List.of(new Groove(0.38, 0.24, 0.48, 0.29, 0.006, false)));
+        Panel mirrored = panel(MDF, 0.5, 0.3).grooved(List.of(new Groove(0.38, 0.01, 0.48, 0.06, 0.006, false)));
+        Panel below = panel(MDF, 0.5, 0.3).grooved(List.of(new Groove(0.38, 0.01, 0.48, 0.06, 0.006, true)));
+        Panel deeper = panel(MDF, 0.5, 0.3).grooved(List.of(new Groove(0.02, 0.01, 0.12, 0.06, 0.007, false)));
+        assertThat(together(piece, turned)).isTrue();
+        assertThat(together(piece, mirrored)).isFalse();
+        assertThat(together(piece, below)).isTrue();
+        assertThat(together(piece, deeper)).isFalse();
     }
 
     @Test

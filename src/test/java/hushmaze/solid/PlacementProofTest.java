@@ -1,13 +1,17 @@
 package hushmaze.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
+import hushmaze.project.Joinery;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
+import hushmaze.project.Seam;
+import hushmaze.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -123,6 +127,112 @@ class PlacementProofTest {
         assertThat(PlacementProof.faults(with(solid, panels, List.of()))).contains(PlacementProof.Fault.NO_PATH);
     }
 
+    /** Play 0.5, gasket 3, grooves 6; the box of two layers of 18, cavity 850 x 654 x 300. */
+    private static Solid joined() {
+        return SolidBuilder.build(fourPasses().joined(new Joinery(0.0005, 0.003, 0.006), List.of()));
+    }
+
+    /**
+     * Validation, by hand. Walls of the first layer under the cover are 300 - 3 high; those of the second run past it, 300 + 72.
+     * The cover lies in the frame of the second layer's walls, 850 + 36 by 654 + 36, with 0.5 all round: 885 x 689, both
+     * layers; so does the back's second layer, but not its first. A baffle is let in 6 - 0.5 into back and end: 715 + 5.5 by
+     * 300 - 3 + 5.5. Grooves are 18 + 0.5 wide; the back has three, 6 + 715 + 0.25 long.
+     */
+    @Test
+    void jointsMoveCutSizesOnly() {
+        Solid solid = joined();
+        assertThat(solid.outer()).isEqualTo(SolidBuilder.build(fourPasses()).outer());
+        assertThat(solid.passes()).isEqualTo(SolidBuilder.build(fourPasses()).passes());
+        assertSize(panel(solid, Role.FIRST_SIDE, 0), 0.886, 0.297);
+        assertSize(panel(solid, Role.FIRST_SIDE, 1), 0.886, 0.372);
+        assertSize(panel(solid, Role.FRONT, 0), 0.885, 0.689);
+        assertSize(panel(solid, Role.FRONT, 1), 0.885, 0.689);
+        assertSize(panel(solid, Role.BACK, 0), 0.886, 0.690);
+        assertSize(panel(solid, Role.BACK, 1), 0.885, 0.689);
+        assertSize(panel(solid, Role.BAFFLE, 0), 0.7205, 0.3025);
+        List<Groove> grooves = panel(solid, Role.BACK, 0).grooves();
+        assertThat(grooves).hasSize(3).allSatisfy(g -> {
+            assertThat(g.u1() - g.u0()).isCloseTo(0.72125, within());
+            assertThat(g.v1() - g.v0()).isCloseTo(0.0185, within());
+        });
+        assertThat(panel(solid, Role.NEAR_END, 0).grooves()).hasSize(2);
+        assertThat(panel(solid, Role.FAR_END, 0).grooves()).hasSize(1);
+    }
+
+    private static void assertSize(Panel panel, double u, double v) {
+        assertThat(panel.uSize()).isCloseTo(u, within());
+        assertThat(panel.vSize()).isCloseTo(v, within());
+    }
+
+    @Test
+    void aForgottenGasketIsALeakAndAForgottenGrooveAnOverlap() {
+        Solid solid = joined();
+        List<Seal> noGasket = new ArrayList<>(solid.seals());
+        noGasket.removeIf(s -> s.kind() == Seal.Kind.COVER_GASKET);
+        // The cover's rim is filled, so the gap under the cover shows as air that is not the path's.
+        assertThat(PlacementProof.faults(sealed(solid, solid.panels(), noGasket)))
+                .contains(PlacementProof.Fault.AIR_VOLUME);
+        assertThat(PlacementProof.faults(sealed(solid, solid.panels(), List.of())))
+                .contains(PlacementProof.Fault.LEAK);
+        List<Panel> plain =
+                solid.panels().stream().map(p -> p.grooved(List.of())).toList();
+        assertThat(PlacementProof.faults(sealed(solid, plain, solid.seals()))).contains(PlacementProof.Fault.OVERLAP);
+    }
+
+    /**
+     * Validation, by hand. One layer; a seam that comes apart at 400 from the outside with a gasket of 3: boards of 886 become
+     * 400 - 1.5 and 486 - 1.5; the box is carried as 400 and 486.
+     */
+    @Test
+    void aBoxThatComesApart() {
+        Box whole = fourPasses();
+        Box box = whole.ofBoards(List.of(MDF), MDF)
+                .joined(new Joinery(0, 0.003, 0), List.of(new Seam(Seam.Kind.PARTING, 0.4)));
+        Solid solid = SolidBuilder.build(box);
+        assertThat(PlacementProof.faults(solid)).isEmpty();
+        List<Panel> backs =
+                solid.panels().stream().filter(p -> p.role() == Role.BACK).toList();
+        assertThat(backs).hasSize(2);
+        assertThat(backs.get(0).uSize()).isCloseTo(0.3985, within());
+        assertThat(backs.get(1).uSize()).isCloseTo(0.4845, within());
+        assertThat(backs.get(1).stretch()).isEqualTo(1);
+        assertThat(solid.modules()).hasSize(2);
+        assertThat(solid.modules().get(0).bounds().size(Axis.X)).isCloseTo(0.4, within());
+        assertThat(solid.modules().stream().mapToDouble(Module::mass).sum()).isCloseTo(solid.mass(), within());
+    }
+
+    /** Layers of a glued seam part 100 mm apart, so that no joint lies over another; bad places are refused by name. */
+    @Test
+    void aGluedSeamIsStaggered() {
+        Box box = fourPasses().joined(Joinery.PLAIN, List.of(new Seam(Seam.Kind.GLUED, 0.4)));
+        Solid solid = SolidBuilder.build(box);
+        assertThat(PlacementProof.faults(solid)).isEmpty();
+        double inner = solid.panels().stream()
+                .filter(p -> p.role() == Role.BACK && p.layer() == 0)
+                .findFirst()
+                .orElseThrow()
+                .bounds()
+                .x1();
+        double outer = solid.panels().stream()
+                .filter(p -> p.role() == Role.BACK && p.layer() == 1)
+                .findFirst()
+                .orElseThrow()
+                .bounds()
+                .x1();
+        assertThat(outer - inner).isCloseTo(0.1, within());
+        assertThat(solid.modules()).hasSize(1);
+        // The port at the opening covers 61 to 261 from the outside, and its stagger reaches it too.
+        assertThatThrownBy(() -> SolidBuilder.build(
+                        fourPasses().joined(Joinery.PLAIN, List.of(new Seam(Seam.Kind.GLUED, 0.15)))))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining("seams[0].position")
+                .hasMessageContaining("a port");
+        assertThatThrownBy(() ->
+                        SolidBuilder.build(fourPasses().joined(Joinery.PLAIN, List.of(new Seam(Seam.Kind.PARTING, 3)))))
+                .isInstanceOf(InvalidValue.class)
+                .hasMessageContaining("an end");
+    }
+
     private static Panel panel(Solid solid, Role role, int layer) {
         return solid.panels().stream()
                 .filter(p -> p.role() == role && p.layer() == layer)
@@ -131,13 +241,21 @@ class PlacementProofTest {
     }
 
     private static Solid with(Solid solid, List<Panel> panels, List<LinerPiece> liners) {
+        return with(solid, panels, liners, solid.seals());
+    }
+
+    private static Solid sealed(Solid solid, List<Panel> panels, List<Seal> seals) {
+        return with(solid, panels, solid.liners(), seals);
+    }
+
+    private static Solid with(Solid solid, List<Panel> panels, List<LinerPiece> liners, List<Seal> seals) {
         return new Solid(
                 solid.box(),
                 solid.cavity(),
                 solid.outer(),
                 panels,
                 liners,
-                solid.seals(),
+                seals,
                 solid.baffles(),
                 solid.passes(),
                 solid.turns(),
