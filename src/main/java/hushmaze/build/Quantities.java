@@ -43,7 +43,7 @@ public record Quantities(
         double linerEdges,
         double paint) {
     /** Area a litre of glue covers, as m² for a m³. */
-    private static final double GLUE_COVERS = 6600;
+    public static final double GLUE_COVERS = 6600;
 
     /** What a box takes. */
     public static Quantities of(Solid solid) {

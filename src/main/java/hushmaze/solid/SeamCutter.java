@@ -10,12 +10,10 @@ import java.util.List;
  * Makes two of every board and liner piece that a seam crosses.
  *
  * <p>At a seam that comes apart all layers part in one plane, boards shorter by half the gasket on each side, liner without
- * a gap. At a glued seam the second layer parts {@link #STAGGER} further from the near end, so that each layer covers the
+ * a gap. At a glued seam the second layer parts {@link Solid#STAGGER} further from the near end, so that each layer covers the
  * other's joint; baffles and liner part where the first layer does.
  */
 final class SeamCutter {
-    /** How far the joints of two layers are apart at a glued seam, m; common practice, no source. */
-    static final double STAGGER = 0.1;
     /** Least distance from a seam to a port, a baffle's tip or an end, m; our own judgement. */
     private static final double KEEP_OFF = 0.03;
 
@@ -35,7 +33,7 @@ final class SeamCutter {
     /** Where a layer parts at a seam, from the solid's origin, m. */
     private double place(Seam seam, int layer) {
         double x = frame.outer().x0() + seam.position();
-        return seam.kind() == Seam.Kind.GLUED && layer % 2 == 1 ? x + STAGGER : x;
+        return seam.kind() == Seam.Kind.GLUED && layer % 2 == 1 ? x + Solid.STAGGER : x;
     }
 
     private double gap(Seam seam) {

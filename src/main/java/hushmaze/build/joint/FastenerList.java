@@ -32,7 +32,10 @@ public final class FastenerList {
     /** How far a brad through two layers stays from the far face, m. */
     private static final double HIDDEN = 0.003;
 
-    private static final Spacing LAYERS = new Spacing(0.025, 0.25);
+    /** Most that brads between layers are apart, m. */
+    public static final double LAYERS_APART = 0.25;
+
+    private static final Spacing LAYERS = new Spacing(Fastening.FACE_CORNER, LAYERS_APART);
     private static final Spacing DOWELS = new Spacing(0.032, 0.25);
     private static final Spacing PLATES = new Spacing(0.06, 0.25);
     private static final Spacing PINS = new Spacing(0.1, 0.3);
@@ -116,21 +119,24 @@ public final class FastenerList {
     }
 
     private void joints() {
-        double lid = solid.box().shellThickness() + solid.box().joinery().gasket();
         for (Fastening.Held held : Fastening.of(solid).held()) {
-            boolean cover = held.joint().cover();
-            double fastened = cover ? lid : held.joint().face().thickness();
-            Use use = cover ? Use.COVER : Use.JOINTS;
-            int count = held.places().size();
-            if (held.hold() == Fastening.Hold.SCREWS) {
-                add(use, Fastener.Kind.SCREW, screw.diameter(), screwLength(fastened), count);
-            } else {
-                add(use, Fastener.Kind.BRAD, BRAD, Lengths.brad(3 * fastened, units), count);
-            }
+            Fastener f = holding(held, solid, screw, units);
+            Use use = held.joint().cover() ? Use.COVER : Use.JOINTS;
+            add(use, f.kind(), f.diameter(), f.length(), held.places().size());
         }
     }
 
-    private double screwLength(double fastened) {
+    /** What holds a joint of a box. */
+    public static Fastener holding(Fastening.Held held, Solid solid, Screw screw, UnitSystem units) {
+        double fastened = held.joint().cover()
+                ? solid.box().shellThickness() + solid.box().joinery().gasket()
+                : held.joint().face().thickness();
+        return held.hold() == Fastening.Hold.SCREWS
+                ? new Fastener(Fastener.Kind.SCREW, screw.diameter(), screwLength(fastened, screw, units))
+                : new Fastener(Fastener.Kind.BRAD, BRAD, Lengths.brad(3 * fastened, units));
+    }
+
+    private static double screwLength(double fastened, Screw screw, UnitSystem units) {
         double least = 2 * fastened;
         return screw.length() >= least - SAME ? screw.length() : Lengths.screw(least, units);
     }

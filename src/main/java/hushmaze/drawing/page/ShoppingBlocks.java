@@ -4,14 +4,12 @@ import hushmaze.assess.PathResult;
 import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
-import hushmaze.build.joint.Fastener;
 import hushmaze.build.joint.FastenerList;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
-import hushmaze.material.Screw;
 import hushmaze.material.Sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,15 +30,10 @@ final class ShoppingBlocks {
         List<Block> all = new ArrayList<>();
         all.add(job.blocks().heading(Labels.of("shopping.title")));
         all.add(table());
-        Screw screw = job.assessment().project().stock().screw();
-        all.add(job.blocks()
-                .remark(Labels.of(
-                        "shopping.remark",
-                        screw.name(),
-                        job.length(screw.pilot()),
-                        job.amounts().mass(build.mass()))));
+        all.add(job.blocks().remark(Labels.of("shopping.remark", job.amounts().mass(build.mass()))));
         all.add(small());
-        all.add(job.blocks().remark(Labels.of("shopping.small.remark")));
+        all.add(job.blocks()
+                .remark(Labels.of("shopping.small.remark", job.figures().area(Quantities.GLUE_COVERS / 1000))));
         for (SheetLayout layout : job.result().layouts()) {
             if (!layout.unplaced().isEmpty()) {
                 String marks = String.join(", ", layout.unplaced());
@@ -67,8 +60,8 @@ final class ShoppingBlocks {
         for (FastenerList.Counted counted :
                 job.result().fasteners(job.assessment().project())) {
             table.row(
-                    Labels.of("fastener." + counted.fastener().kind().name().toLowerCase(Locale.ROOT)),
-                    counted.count() + " × " + size(counted.fastener()),
+                    FastenerNames.kind(counted.fastener()),
+                    counted.count() + " × " + new FastenerNames(job).size(counted.fastener()),
                     Labels.of("fastener.use." + counted.use().name().toLowerCase(Locale.ROOT)));
         }
         smallRow(table, "glue", job.figures().fixed(1000 * q.glue(), 2) + " L");
@@ -82,17 +75,6 @@ final class ShoppingBlocks {
         }
         smallRow(table, "paint", job.figures().area(q.paint()));
         return table;
-    }
-
-    /** A fastener as it is asked for in a shop. */
-    private String size(Fastener fastener) {
-        Screw screw = job.assessment().project().stock().screw();
-        String length = job.length(fastener.length());
-        return switch (fastener.kind()) {
-            case SCREW -> fastener.length() == screw.length() ? screw.name() : length;
-            case BRAD, PIN -> length;
-            case DOWEL, PLATE -> job.bare(fastener.diameter()) + " × " + length;
-        };
     }
 
     private static void smallRow(Table table, String key, String amount) {
