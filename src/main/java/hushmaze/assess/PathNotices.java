@@ -1,7 +1,9 @@
 package hushmaze.assess;
 
 import hushmaze.build.SheetLayouts;
+import hushmaze.build.joint.CollarPlan;
 import hushmaze.project.Brief;
+import hushmaze.project.Fitting;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
 import hushmaze.project.Project;
@@ -44,6 +46,7 @@ final class PathNotices {
         all.space();
         all.build(proved);
         all.fixing();
+        all.collars(project);
         all.surroundings();
         all.methods();
         all.others();
@@ -161,6 +164,15 @@ final class PathNotices {
         result.standing()
                 .filter(s -> !s.holds())
                 .ifPresent(s -> add(NoticeKind.WEIGHT_DOES_NOT_HOLD, Severity.WARNING, ""));
+    }
+
+    private void collars(Project project) {
+        for (CollarPlan collar : result.collars(project)) {
+            if (collar.overhang() > 0) {
+                String part = collar.end() == Fitting.End.AT_OPENING ? PortPlace.AT_OPENING : PortPlace.IN_ROOM;
+                add(NoticeKind.COLLAR_OVERHANGS, Severity.STOP, part, collar.overhang(), 0, Unit.MILLIMETRE);
+            }
+        }
     }
 
     private NoticeKind unplaced(String mark) {

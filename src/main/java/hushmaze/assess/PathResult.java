@@ -6,6 +6,7 @@ import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.fixing.Hanging;
 import hushmaze.build.fixing.Standing;
+import hushmaze.build.joint.CollarPlan;
 import hushmaze.build.joint.FastenerList;
 import hushmaze.project.Brief;
 import hushmaze.project.Drive;
@@ -134,6 +135,11 @@ public record PathResult(
     public List<FastenerList.Counted> fasteners(Project project) {
         boolean pins = pathAir.velocities().stream().anyMatch(v -> v.velocity() > PINNED);
         return FastenerList.of(solid, project.stock().screw(), project.units(), pins);
+    }
+
+    /** The ducts' collars on the box. */
+    public List<CollarPlan> collars(Project project) {
+        return CollarPlan.of(path.brief(), solid, project.units());
     }
 
     /** Glue, sealant, gasket and paint. */

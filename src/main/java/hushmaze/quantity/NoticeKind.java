@@ -158,6 +158,8 @@ public enum NoticeKind {
     FIXING_NOT_CHECKED,
     /** The weight of a standing box is less than twice what the pressure below lifts. */
     WEIGHT_DOES_NOT_HOLD,
+    /** The flange of the duct's collar is larger than the face it lies on. */
+    COLLAR_OVERHANGS,
     /** The solid failed its placement proof. */
     PARTS_DO_NOT_CLOSE,
     /** Air is supplied but has no way out, or the other way round. */

@@ -160,6 +160,17 @@ public final class AssessmentJson {
             number(fastener, "lengthMm", counted.fastener().length() * 1e3);
             fastener.put("count", counted.count());
         });
+        ArrayNode collars = node.putArray("collars");
+        path.collars(project).forEach(c -> {
+            ObjectNode collar = collars.addObject();
+            collar.put("end", lower(c.end().name()));
+            number(collar, "diameterMm", c.diameter() == null ? null : c.diameter() * 1e3);
+            number(collar, "widthMm", c.width() * 1e3);
+            number(collar, "heightMm", c.height() * 1e3);
+            collar.put("screws", c.screws());
+            number(collar, "screwLengthMm", c.screwLength() * 1e3);
+            number(collar, "overhangMm", c.overhang() * 1e3);
+        });
         path.hanging().ifPresent(h -> {
             ObjectNode hanging = node.putObject("hanging");
             hanging.put("overhead", h.overhead());

@@ -32,6 +32,11 @@ final class Lengths {
                 .orElse(0.2);
     }
 
+    /** The longest screw no longer than this; 0 if there is none, m. */
+    static double longestScrew(double most, UnitSystem units) {
+        return longest(units == UnitSystem.INCH ? SCREWS_INCH : SCREWS_MM, most, units);
+    }
+
     /** The longest brad no longer than this; 0 if there is none, m. */
     static double brad(double most, UnitSystem units) {
         return longest(units == UnitSystem.INCH ? BRADS_INCH : BRADS_MM, most, units);

@@ -4,6 +4,7 @@ import hushmaze.assess.PathResult;
 import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
+import hushmaze.build.joint.CollarPlan;
 import hushmaze.build.joint.FastenerList;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
@@ -11,6 +12,7 @@ import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
 import hushmaze.material.Sheet;
+import hushmaze.project.Fitting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,6 +66,7 @@ final class ShoppingBlocks {
                     counted.count() + " × " + new FastenerNames(job).size(counted.fastener()),
                     Labels.of("fastener.use." + counted.use().name().toLowerCase(Locale.ROOT)));
         }
+        collars(table);
         smallRow(table, "glue", job.figures().fixed(1000 * q.glue(), 2) + " L");
         smallRow(table, "sealant", job.amounts().distance(q.sealant()));
         smallRow(table, "gasket", job.amounts().distance(q.gasket()));
@@ -75,6 +78,23 @@ final class ShoppingBlocks {
         }
         smallRow(table, "paint", job.figures().area(q.paint()));
         return table;
+    }
+
+    private void collars(Table table) {
+        for (CollarPlan plan : job.result().collars(job.assessment().project())) {
+            String size = plan.diameter() == null
+                    ? job.amounts().sizes(plan.width(), plan.height())
+                    : Labels.of("shopping.collar.round", job.length(plan.diameter()));
+            String port = Labels.of(
+                    plan.end() == Fitting.End.AT_OPENING ? "shopping.collar.opening" : "shopping.collar.room");
+            table.row(
+                    Labels.of("shopping.collar"),
+                    size,
+                    Labels.of("shopping.collar.for", port, job.length(CollarPlan.FLANGE)));
+            String length =
+                    plan.screwLength() > 0 ? job.length(plan.screwLength()) : Labels.of("shopping.collar.short");
+            table.row(Labels.of("fastener.screw"), plan.screws() + " × " + length, Labels.of("shopping.collar.screws"));
+        }
     }
 
     private static void smallRow(Table table, String key, String amount) {
