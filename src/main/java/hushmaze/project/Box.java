@@ -94,6 +94,10 @@ public record Box(
                     "no thicker than the clear width of the pass, " + millimetres(clearWidth),
                     "mm");
         }
+        for (int i = 0; i < shell.size(); i++) {
+            requireThinner("shell[" + i + "].thickness", shell.get(i), clearWidth);
+        }
+        requireThinner("baffleBoard.thickness", baffleBoard, clearWidth);
         requirePort(
                 "openingPort",
                 InvalidValue.present("openingPort", openingPort),
@@ -209,6 +213,16 @@ public record Box(
     /** Thickness of the liner on the broad faces, m; zero if they are bare. */
     public double broadLiner() {
         return linedFaces.broad() ? liner.thickness() : 0;
+    }
+
+    private static void requireThinner(String field, Board board, double clearWidth) {
+        if (board.thickness() > clearWidth) {
+            throw new InvalidValue(
+                    field,
+                    millimetres(board.thickness()),
+                    "no thicker than the clear width of the pass, " + millimetres(clearWidth),
+                    "mm");
+        }
     }
 
     /** A groove takes half the board at most; an MDF industry guide, as read, has about one half. */

@@ -33,6 +33,11 @@ class ProjectFileErrorsTest {
             /paths/0/brief/flowLps | 1e300 | paths[0].brief.flowLps: 1E+300 L/s is not accepted; it must be from 0.1 to 5000 L/s
             # rules between fields
             /paths/1/box/liner/thicknessMm | 150 | paths[1].box.liner.thicknessMm: 150 mm is not accepted; it must be no thicker than the clear width of the pass, 140 mm
+            /paths/1/box/joinery | {"fitClearanceMm":5,"gasketMm":3,"grooveMm":0} | paths[1].box.joinery.fitClearanceMm: 5 mm is not accepted; it must be from 0 to 3 mm
+            /paths/1/box/joinery | {"fitClearanceMm":0.5,"gasketMm":3,"grooveMm":9} | paths[1].box.joinery.grooveMm: 9 mm is not accepted; it must be at most half the innermost board, 8 mm
+            /paths/1/box/joinery | {"fitClearanceMm":0.5,"gasketMm":3,"grooveMm":0.4} | paths[1].box.joinery.grooveMm: 0.4 mm is not accepted; it must be 0, or deeper than the fit clearance, 0.5 mm
+            /paths/1/box/seams | [{"kind":"GLUED","positionMm":400},{"kind":"PARTING","positionMm":500}] | paths[1].box.seams[1].positionMm: 500 mm is not accepted; it must be at least 250 beyond the one before, 650 mm
+            /paths/1/box/seams | [{"kind":"GLUED","positionMm":10}] | paths[1].box.seams[0].positionMm: 10 mm is not accepted; it must be from 50 to 6000 mm
             /paths/1/box/openingPort/heightMm | 200 | paths[1].box.openingPort.heightMm: 200 mm is not accepted; it must be within the pass, 140 mm
             /paths/1/box/turnGapMm | 690 | paths[1].box.turnGapMm: 690 mm is not accepted; it must be from 1 to 650 mm
             /paths/1/name | "Warm air from the furnace" | paths: two paths of the same name is not accepted; it must be differently named paths

@@ -1,15 +1,18 @@
 package hushmaze.app.solid;
 
 import hushmaze.app.solid.MeshDraft.Spot;
+import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
+import hushmaze.solid.Seal;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.paint.PhongMaterial;
+import javafx.scene.shape.Box;
 import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
 
@@ -20,6 +23,7 @@ final class BoxModel extends Group {
 
     private final List<Group> groups = new ArrayList<>();
     private final List<Part> parts;
+    private final Group gaskets = new Group();
     private final Group air;
     private final Cuboid outer;
 
@@ -40,14 +44,28 @@ final class BoxModel extends Group {
             PartMesh mesh = new PartMesh(part);
             groups.add(new Group(view(mesh.faces(), face), view(mesh.edges(soft ? EDGE / 2 : EDGE), edge)));
         }
+        for (Seal seal : solid.seals()) {
+            if (seal.kind() != Seal.Kind.PLAY) {
+                gaskets.getChildren().add(gasket(seal.bounds(), edge));
+            }
+        }
         air = new Group(view(AirWay.mesh(solid, intoRoom), SpaceColours.material(colours.air())));
         Group middle = new Group();
         middle.getChildren().addAll(groups);
-        middle.getChildren().add(air);
+        middle.getChildren().addAll(gaskets, air);
         middle.setTranslateX(-500 * (outer.x0() + outer.x1()));
         middle.setTranslateY(500 * (outer.y0() + outer.y1()));
         middle.setTranslateZ(500 * (outer.z0() + outer.z1()));
         getChildren().add(middle);
+    }
+
+    private static Box gasket(Cuboid block, PhongMaterial material) {
+        Box box = new Box(1000 * block.size(Axis.X), 1000 * block.size(Axis.Y), 1000 * block.size(Axis.Z));
+        box.setMaterial(material);
+        box.setTranslateX(1000 * block.centre(Axis.X));
+        box.setTranslateY(-1000 * block.centre(Axis.Y));
+        box.setTranslateZ(-1000 * block.centre(Axis.Z));
+        return box;
     }
 
     private static MeshView view(MeshDraft draft, PhongMaterial material) {
@@ -81,6 +99,7 @@ final class BoxModel extends Group {
     /** Moves every part out of its place. @param share 0 together, 1 well apart */
     void pullApart(double share) {
         double reach = share * diagonal() / 4;
+        gaskets.setTranslateZ(-reach / 2);
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
             boolean soft = part instanceof LinerPiece;

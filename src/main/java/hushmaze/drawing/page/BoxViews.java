@@ -31,6 +31,7 @@ final class BoxViews {
     Sketch plan(Scale scale) {
         PlanarView view = new PlanarView(job, Axis.X, Axis.Y, false, scale);
         view.cut(Axis.Z, solid.cavity().centre(Axis.Z));
+        view.gaskets(Axis.Z, solid.cavity().centre(Axis.Z));
         new AirLine(view).draw();
         Cuboid outer = solid.outer();
         view.dimension(Side.ABOVE, lengths(true));
@@ -80,6 +81,7 @@ final class BoxViews {
     Sketch crossSection(Scale scale) {
         PlanarView view = new PlanarView(job, Axis.Y, Axis.Z, false, scale);
         view.cut(Axis.X, solid.cavity().centre(Axis.X));
+        view.gaskets(Axis.X, solid.cavity().centre(Axis.X));
         Cuboid outer = solid.outer();
         Cuboid clear = solid.passes().get(0).clear();
         view.dimension(Side.BELOW, widths());

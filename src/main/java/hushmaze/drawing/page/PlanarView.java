@@ -12,6 +12,7 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
+import hushmaze.solid.Seal;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -79,6 +80,16 @@ final class PlanarView {
                             .fill(sketch, picture, Stroke.THIN.in(Ink.GREY));
                     sketch.rectangle(picture, Stroke.OUTLINE, null);
                 }
+            }
+        }
+    }
+
+    /** Draws the gaskets a plane across an axis cuts, in solid black. */
+    void gaskets(Axis across, double at) {
+        for (Seal seal : job.result().solid().seals()) {
+            Cuboid block = seal.bounds();
+            if (seal.kind() != Seal.Kind.PLAY && block.low(across) < at && at < block.high(across)) {
+                sketch.rectangle(picture(block), Stroke.THIN, Ink.BLACK);
             }
         }
     }
