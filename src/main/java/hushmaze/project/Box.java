@@ -94,10 +94,7 @@ public record Box(
                     "no thicker than the clear width of the pass, " + millimetres(clearWidth),
                     "mm");
         }
-        for (int i = 0; i < shell.size(); i++) {
-            requireThinner("shell[" + i + "].thickness", shell.get(i), clearWidth);
-        }
-        requireThinner("baffleBoard.thickness", baffleBoard, clearWidth);
+        requireThinner(baffleBoard, clearWidth);
         requirePort(
                 "openingPort",
                 InvalidValue.present("openingPort", openingPort),
@@ -215,10 +212,10 @@ public record Box(
         return linedFaces.broad() ? liner.thickness() : 0;
     }
 
-    private static void requireThinner(String field, Board board, double clearWidth) {
+    private static void requireThinner(Board board, double clearWidth) {
         if (board.thickness() > clearWidth) {
             throw new InvalidValue(
-                    field,
+                    "baffleBoard.thickness",
                     millimetres(board.thickness()),
                     "no thicker than the clear width of the pass, " + millimetres(clearWidth),
                     "mm");

@@ -165,13 +165,13 @@ class QuickWavePropertyTest {
     }
 
     @Test
-    void passesOfOneMillimetreAndLinerThatFillsThePassGiveNumbers() {
+    void theNarrowestPassesAndLinerThatFillsThePassGiveNumbers() {
         Port port = new Port(PortFace.SIDE, 0.05, TestPaths.HEIGHT, 0);
         requireNumbers(
-                QuickWave.of(TestPaths.maze(3, 0.001, 0.4, 0.001, 0.018, 1, null, LinedFaces.NONE, port, port), BARE));
+                QuickWave.of(TestPaths.maze(3, 0.003, 0.4, 0.001, 0.003, 1, null, LinedFaces.NONE, port, port), BARE));
         for (double sigma : new double[] {1000, 200_000}) {
             Liner filling = TestPaths.liner(0.003, sigma);
-            Solid solid = TestPaths.maze(3, 0.003, 0.4, 0.003, 0.018, 1, filling, LinedFaces.FOLD_PLANE, port, port);
+            Solid solid = TestPaths.maze(3, 0.003, 0.4, 0.003, 0.003, 1, filling, LinedFaces.FOLD_PLANE, port, port);
             requireNumbers(QuickWave.of(solid, new MikiLiner(sigma), SOUND_SPEED));
         }
     }
