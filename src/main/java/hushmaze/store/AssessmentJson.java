@@ -150,24 +150,7 @@ public final class AssessmentJson {
         small.put("screws", quantities.screws());
         number(small, "linerAdhesiveM2", quantities.linerAdhesive());
         number(small, "paintM2", quantities.paint());
-        path.hanging().ifPresent(h -> {
-            ObjectNode hanging = node.putObject("hanging");
-            hanging.put("overhead", h.overhead());
-            number(hanging, "weightN", h.weight());
-            number(hanging, "armMm", h.arm() * 1e3);
-            number(hanging, "pullPerScrewN", h.pull());
-            number(hanging, "shearPerScrewN", h.shear());
-            number(hanging, "allowedPullN", h.allowed().withdrawal());
-            number(hanging, "allowedShearN", h.allowed().shear());
-            number(hanging, "usedFraction", h.used());
-        });
-        path.standing().ifPresent(s -> {
-            ObjectNode standing = node.putObject("standing");
-            standing.put("holds", s.holds());
-            number(standing, "weightN", s.weight());
-            number(standing, "liftN", s.lift());
-            number(standing, "weightPerMetreN", s.line());
-        });
+        FixingJson.put(node, path.fixing());
         return node;
     }
 
