@@ -72,8 +72,6 @@ public record Mounting(
     }
 
     public Mounting {
-        into = into == null ? Into.STUDS : into;
-        abovePeople = abovePeople != null && abovePeople;
         InvalidValue.present("timber", timber);
         InvalidValue.present("screw", screw);
         InvalidValue.within("thread", thread, 0.01, 0.15, Unit.MILLIMETRE);
@@ -87,6 +85,16 @@ public record Mounting(
             InvalidValue.within("cleatLength", cleatLength, 0.05, 6, Unit.MILLIMETRE);
         }
         InvalidValue.text("source", source, 400);
+    }
+
+    /** What the screws go into; studs if nothing is said. */
+    public Into intoOrStuds() {
+        return into == null ? Into.STUDS : into;
+    }
+
+    /** Whether the box hangs on a wall above people. */
+    public boolean isAbovePeople() {
+        return Boolean.TRUE.equals(abovePeople);
     }
 
     /** The same with another number of screws in each row. */

@@ -39,7 +39,7 @@ final class FixingWording {
         return sentences;
     }
 
-    private String lifting(Lifting lifting) {
+    String lifting(Lifting lifting) {
         String who = wording.text(
                 "lifting." + lifting.hands(lifting.whole()),
                 amounts.mass(lifting.whole()),

@@ -207,6 +207,11 @@ public final class Wording {
         return new FixingWording(this).all(result.fixing());
     }
 
+    /** Who lifts the box, whole or in pieces. */
+    public String lifting(PathResult result) {
+        return new FixingWording(this).lifting(result.fixing().lifting());
+    }
+
     /** The box in one line: form, passes, clear sizes, liner, walls. */
     public String box(Box box) {
         String form = box.form() == Box.Form.MAZE ? count("passes", box.passes()) : text("box.chamber");

@@ -274,7 +274,7 @@ final class RandomProjects {
 
     private Mounting mounting() {
         return new Mounting(
-                choice(Mounting.Into.values()),
+                maybe(() -> choice(Mounting.Into.values())),
                 choice(Mounting.Timber.values()),
                 choice(Mounting.StudScrew.values()),
                 between(0.01, 0.15),
@@ -283,7 +283,7 @@ final class RandomProjects {
                 between(0.009, 0.1),
                 maybe(() -> between(0.1, 2)),
                 maybe(() -> between(0.05, 6)),
-                random.nextBoolean(),
+                maybe(random::nextBoolean),
                 text(400));
     }
 

@@ -61,8 +61,8 @@ final class ExtraEntries {
                 make.typed(of + "studSpacing"),
                 make.typed(of + "cleatLength"));
         List<Entry> all = List.of(
-                make.wideChoice(of + "into"),
-                new Shown(() -> value(into) == Mounting.Into.STUDS, screws),
+                make.choiceOr(of + "into", Mounting.Into.STUDS),
+                new Shown(() -> value(into) == null || value(into) == Mounting.Into.STUDS, screws),
                 make.yesNo(of + "abovePeople"),
                 make.longText(of + "source"));
         return group("mounting", Extra.MOUNTING, all, List.of(new FixingWords(designer)));

@@ -143,7 +143,7 @@ final class Assumed {
                 CLEAT,
                 null,
                 null,
-                false,
+                null,
                 source("mounting"));
     }
 }

@@ -40,10 +40,10 @@ public record Fixing(
                     Optional.empty(),
                     Optional.of(Standing.of(solid, brief.opening(), pressure(brief))));
         }
-        boolean high = surface == Opening.Surface.CEILING || mounting != null && mounting.abovePeople();
+        boolean high = surface == Opening.Surface.CEILING || mounting != null && mounting.isAbovePeople();
         Lifting lifting = Lifting.of(solid, high);
-        if (mounting == null || mounting.into() != Mounting.Into.STUDS) {
-            return without(lifting, Optional.ofNullable(mounting).map(Mounting::into), Optional.empty());
+        if (mounting == null || mounting.intoOrStuds() != Mounting.Into.STUDS) {
+            return without(lifting, Optional.ofNullable(mounting).map(Mounting::intoOrStuds), Optional.empty());
         }
         Hanging hanging = Hanging.of(solid, surface, level, mounting);
         Optional<StudRow> row =

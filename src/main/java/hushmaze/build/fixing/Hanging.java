@@ -69,8 +69,8 @@ public record Hanging(
         if (surface == Opening.Surface.FLOOR) {
             throw new IllegalArgumentException("a box over a floor opening stands on it");
         }
-        if (mounting.into() != Mounting.Into.STUDS) {
-            throw new InvalidValue("into", mounting.into().name(), Mounting.Into.STUDS.name(), "");
+        if (mounting.intoOrStuds() != Mounting.Into.STUDS) {
+            throw new InvalidValue("into", mounting.intoOrStuds().name(), Mounting.Into.STUDS.name(), "");
         }
         return of(Lie.of(solid, surface, level), surface == Opening.Surface.CEILING, mounting);
     }
@@ -89,7 +89,7 @@ public record Hanging(
             pull = weight * (0.5 + between / apart) * spread.most(across) / row;
             shear = 0;
         }
-        double factor = overhead || mounting.abovePeople() ? OVER_PEOPLE : 1;
+        double factor = overhead || mounting.isAbovePeople() ? OVER_PEOPLE : 1;
         StudFixing allowed = StudFixing.of(mounting);
         return new Hanging(
                 overhead,
