@@ -84,7 +84,7 @@ final class FixingWording {
                 amounts.length(row.cleat()),
                 Integer.toString(row.sure()),
                 Integer.toString(row.sureScrews()),
-                amounts.length(row.cleatWidth()),
+                amounts.length(Math.ceil(1e3 * row.cleatWidth()) / 1e3),
                 Integer.toString(row.asked()));
         String remedy = row.asked() <= row.sureScrews()
                 ? ""

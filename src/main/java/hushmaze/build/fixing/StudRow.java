@@ -30,6 +30,11 @@ public record StudRow(double cleat, double spacing, double diameter, int sure, i
     private static final double LOADED_EDGE = 4;
     private static final double APART = 4;
 
+    /** Steps of a length of cleat, and what rounding it to a sixteenth of an inch may take off, m. */
+    private static final double STEP = 0.01;
+
+    private static final double SHOWN = 0.001;
+
     /** So that a cleat of exactly the length asked for is long enough, m. */
     private static final double SLACK = 1e-6;
 
@@ -64,9 +69,10 @@ public record StudRow(double cleat, double spacing, double diameter, int sure, i
         return (screws + PER_STUD - 1) / PER_STUD;
     }
 
-    /** Length of cleat in which all screws asked for find a stud for certain, m. */
+    /** Length of cleat in which all screws asked for find a stud for certain, m; rounded up so that it may be shown rounded. */
     public double cleatNeeded() {
-        return studsFor(asked) * spacing + 2 * END * diameter;
+        double least = studsFor(asked) * spacing + 2 * END * diameter;
+        return Math.ceil((least + SHOWN) / STEP) * STEP;
     }
 
     /** Least width of the cleat, m. */

@@ -22,10 +22,14 @@ final class Blocks {
 
     private Blocks() {}
 
-    /** A plate of 10 mm with a mass in kg, around a place. */
+    /** A plate of one square metre with a mass in kg, around a place; only its middle counts for statics. */
     static Panel weight(Role role, double mass, double x, double y, double z) {
-        Board board = new Board("lead", 0.01, mass / (0.1 * 0.1 * 0.01), 1e9, 0.02, false, "invented for a test");
-        Cuboid at = new Cuboid(x - 0.05, y - 0.05, z - 0.005, x + 0.05, y + 0.05, z + 0.005);
+        double thick = mass > 80 ? 0.1 : 0.01;
+        Board board = new Board("plate", thick, mass / thick, 1e9, 0.02, false, "invented for a test");
+        boolean upright = role == Role.BAFFLE;
+        double dy = upright ? thick / 2 : 0.5;
+        double dz = upright ? 0.5 : thick / 2;
+        Cuboid at = new Cuboid(x - 0.5, y - dy, z - dz, x + 0.5, y + dy, z + dz);
         return new Panel(role, 0, 0, board, at, List.of());
     }
 
