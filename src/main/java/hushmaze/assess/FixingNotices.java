@@ -90,7 +90,7 @@ final class FixingNotices {
         }
         int enough = fixing.enough().getAsInt();
         if (fixing.moreScrewsDo()) {
-            add(NoticeKind.MORE_SCREWS_DO, Severity.NOTE, enough, 0, Unit.NUMBER);
+            add(NoticeKind.MORE_SCREWS_DO, Severity.WARNING, enough, 0, Unit.NUMBER);
         } else {
             int sure = fixing.row().orElseThrow().sureScrews();
             add(NoticeKind.SCREWS_EXCEED_STUDS, Severity.WARNING, enough, sure, Unit.NUMBER);

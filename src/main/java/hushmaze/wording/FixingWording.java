@@ -25,11 +25,11 @@ final class FixingWording {
         sentences.add(lifting(fixing.lifting()));
         fixing.hanging().ifPresent(h -> {
             sentences.add(hanging(h));
-            sentences.add(count(fixing));
             sentences.add(wording.text(
                     "fixing.limits",
                     amounts.force(h.allowed().withdrawal()),
                     amounts.force(h.allowed().shear())));
+            sentences.add(count(fixing));
         });
         fixing.refused().ifPresent(into -> sentences.add(wording.text("fixing.refused." + into)));
         fixing.standing().ifPresent(s -> {

@@ -66,6 +66,16 @@ class FixingNoticesTest {
                 .isLessThanOrEqualTo(6);
     }
 
+    /** By hand: 25 mm are 5.2 diameters of a no. 10 screw; the rules ask for six, whatever the number. */
+    @Test
+    void noNumberOfShallowScrewsIsEnough() {
+        PathResult path = wall(0.025, 8, null, null);
+        assertThat(path.fixing().hanging().orElseThrow().used()).isLessThan(1);
+        assertThat(path.fixing().enough()).isEmpty();
+        assertThat(notice(path, NoticeKind.SCREWS_SHALLOW)).isPresent();
+        assertThat(notice(path, NoticeKind.FIXING_OVERLOADED)).isEmpty();
+    }
+
     @Test
     void noNumberOfScrewsIsEnough() {
         PathResult path =

@@ -33,7 +33,7 @@ class FixingWordingTest {
         assertThat(wall.get(1))
                 .startsWith("On the wall, rows along its side of 814 mm")
                 .contains("% of what");
-        assertThat(wall.get(2)).startsWith("Screws of this kind needed").contains("is not said");
+        assertThat(wall.get(3)).startsWith("Screws of this kind needed").contains("is not said");
         List<String> people = metric.fixing(judged(Surface.WALL, true, null));
         assertThat(people.get(0)).contains("set a prop under it");
         assertThat(people.get(1)).startsWith("On the wall above people").contains("factor of 2");
@@ -42,9 +42,9 @@ class FixingWordingTest {
     @Test
     void studsAndALongerCleat() {
         // By hand: two studs of 406.4 mm and 8 · 4.826 mm are 851.4 mm, in whole centimetres 860 mm.
-        assertThat(metric.fixing(judged(Surface.WALL, null, 0.4064)).get(2))
-                .contains("crosses 1 for certain", "timber for 2 screws", "4 are asked for", "A cleat of 860 mm");
-        assertThat(inches.fixing(judged(Surface.WALL, null, 0.4064)).get(2)).contains("Studs 16 in apart");
+        assertThat(metric.fixing(judged(Surface.WALL, null, 0.4064)).get(3))
+                .contains("crosses 1 for certain", "timber for 2 screws", "asked for: 4", "A cleat of 860 mm");
+        assertThat(inches.fixing(judged(Surface.WALL, null, 0.4064)).get(3)).contains("Studs 16 in apart");
     }
 
     @Test

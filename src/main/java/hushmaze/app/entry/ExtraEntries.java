@@ -61,11 +61,12 @@ final class ExtraEntries {
                 make.typed(of + "studSpacing"),
                 make.typed(of + "cleatLength"));
         List<Entry> all = List.of(
-                make.choiceOr(of + "into", Mounting.Into.STUDS),
+                make.wideChoiceOr(of + "into", Mounting.Into.STUDS),
                 new Shown(() -> value(into) == null || value(into) == Mounting.Into.STUDS, screws),
                 make.yesNo(of + "abovePeople"),
                 make.longText(of + "source"));
-        return group("mounting", Extra.MOUNTING, all, List.of(new FixingWords(designer)));
+        return group(
+                "mounting", Extra.MOUNTING, all, List.of(Words.heading("extras.fixing"), new FixingWords(designer)));
     }
 
     /** What the room has of noise by itself: a switch with its levels. */

@@ -111,11 +111,19 @@ public record Hanging(
         return mounting.studSpacing() == null ? null : StudRow.of(lie.side(lie.along()), mounting);
     }
 
-    /** Least number of screws in each row with which the fixing takes the box; empty if no number does. */
+    /**
+     * Least number of screws in each row with which the fixing takes the box; empty if no number does, also because the
+     * thread is not deep enough or the rows are beyond the box.
+     */
     public static OptionalInt enough(Solid solid, Opening.Surface surface, Axis level, Mounting mounting) {
         return IntStream.rangeClosed(1, Mounting.MOST_SCREWS)
-                .filter(n -> of(solid, surface, level, mounting.withScrews(n)).used() <= 1)
+                .filter(n -> of(solid, surface, level, mounting.withScrews(n)).holds())
                 .findFirst();
+    }
+
+    /** Whether nothing is overloaded and the rules of the method are kept. */
+    private boolean holds() {
+        return used <= 1 && allowed.deepEnough() && !rowsBeyondBox();
     }
 
     /** Whether the rows are further apart than the box reaches. */
