@@ -34,6 +34,8 @@ final class FixingJson {
         number(node, "wholeKg", lifting.whole());
         node.put("whole", lifting.hands(lifting.whole()).name());
         node.put("coverComesOff", lifting.apart());
+        number(node, "heaviestPieceKg", lifting.heaviest());
+        node.put("heaviestPiece", lifting.hands(lifting.heaviest()).name());
         if (lifting.apart()) {
             number(node, "carcassKg", lifting.carcass());
             node.put("carcass", lifting.hands(lifting.carcass()).name());

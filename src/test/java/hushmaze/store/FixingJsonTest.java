@@ -45,6 +45,8 @@ class FixingJsonTest {
         assertThat(node.at("/hanging/studs/crossedForCertain").asInt()).isEqualTo(2);
         assertThat(node.at("/hanging/studs/screwsForCertain").asInt()).isEqualTo(4);
         assertThat(node.at("/lifting/whole").asText()).isEqualTo("AID");
+        assertThat(node.at("/lifting/heaviestPieceKg").asDouble())
+                .isEqualTo(node.at("/lifting/carcassKg").asDouble());
         assertThat(node.at("/lifting/carcassKg").asDouble()
                         + node.at("/lifting/coverKg").asDouble())
                 .isCloseTo(node.at("/massKg").asDouble(), within(1e-6));

@@ -77,18 +77,11 @@ public record Hanging(
 
     private static Hanging of(Lie lie, boolean overhead, Mounting mounting) {
         double weight = EXTRA_WEIGHT * CentreOfMass.GRAVITY * lie.solid().mass();
-        double side = lie.side(lie.along());
-        double across = lie.off(lie.along());
-        double between = lie.off(lie.between());
         double apart = mounting.rowDistance();
         int row = mounting.screwsPerRow();
-        double pull = weight * lie.arm() / apart / row;
-        double shear = Math.hypot(weight / (2 * row), weight * across / (apart * row));
-        if (overhead) {
-            Spread spread = Spread.of(side, mounting, row(lie, mounting));
-            pull = weight * (0.5 + between / apart) * spread.most(across) / row;
-            shear = 0;
-        }
+        double pull = overhead ? ceilingPull(lie, weight, mounting) : weight * lie.arm() / apart / row;
+        double sideways = weight * lie.off(lie.along()) / (apart * row);
+        double shear = overhead ? 0 : Math.hypot(weight / (2 * row), sideways);
         double factor = overhead || mounting.isAbovePeople() ? OVER_PEOPLE : 1;
         StudFixing allowed = StudFixing.of(mounting);
         return new Hanging(
@@ -96,15 +89,22 @@ public record Hanging(
                 factor,
                 weight,
                 lie.arm(),
-                across,
-                between,
-                side,
+                lie.off(lie.along()),
+                lie.off(lie.between()),
+                lie.side(lie.along()),
                 lie.side(lie.between()),
                 apart,
                 pull,
                 shear,
                 allowed,
                 factor * allowed.used(pull, shear));
+    }
+
+    /** Pull of the most loaded screw under a ceiling, N. */
+    private static double ceilingPull(Lie lie, double weight, Mounting mounting) {
+        Spread spread = Spread.of(lie.side(lie.along()), mounting, row(lie, mounting));
+        double loaded = weight * (0.5 + lie.off(lie.between()) / mounting.rowDistance());
+        return loaded * spread.most(lie.off(lie.along())) / mounting.screwsPerRow();
     }
 
     private static StudRow row(Lie lie, Mounting mounting) {
