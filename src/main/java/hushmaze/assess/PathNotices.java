@@ -22,12 +22,6 @@ import java.util.List;
 
 /** What a path's verdicts and its surroundings give reason to say. */
 final class PathNotices {
-    /** A box heavier than this is lifted by two, kg; common practice, no source. */
-    private static final double TWO_PEOPLE = 25;
-
-    /** Boxes heavier than this are beyond the method, kg; our judgement. */
-    private static final double CARPENTER = 80;
-
     private final PathResult result;
     private final Brief brief;
     private final Stock stock;
@@ -45,7 +39,7 @@ final class PathNotices {
         all.notices.addAll(PathAirNotices.of(result, project.room().target()));
         all.space();
         all.build(proved);
-        all.fixing();
+        all.notices.addAll(FixingNotices.of(result));
         all.collars(project);
         all.surroundings();
         all.methods();
@@ -133,37 +127,6 @@ final class PathNotices {
         if (limit != null && mass > limit) {
             add(NoticeKind.HEAVIER_THAN_LIMIT, Severity.STOP, "", mass, limit, Unit.KILOGRAM);
         }
-        if (mass > TWO_PEOPLE) {
-            add(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, "", mass, TWO_PEOPLE, Unit.KILOGRAM);
-        }
-    }
-
-    /** How it hangs or stands. */
-    private void fixing() {
-        result.hanging().ifPresent(hanging -> {
-            if (hanging.used() > 1) {
-                add(NoticeKind.FIXING_OVERLOADED, Severity.STOP, "", hanging.used(), 1, Unit.PERCENT);
-            }
-            if (!hanging.allowed().deepEnough()) {
-                add(NoticeKind.SCREWS_SHALLOW, Severity.STOP, "");
-            }
-            if (hanging.overhead() || result.solid().mass() > CARPENTER) {
-                add(
-                        NoticeKind.ASK_A_CARPENTER,
-                        Severity.WARNING,
-                        "",
-                        result.solid().mass(),
-                        CARPENTER,
-                        Unit.KILOGRAM);
-            }
-        });
-        boolean stands = brief.opening().surface() == Opening.Surface.FLOOR;
-        if (!stands && brief.construction().mounting() == null) {
-            add(NoticeKind.FIXING_NOT_CHECKED, Severity.NOTE, "", result.solid().mass(), 0, Unit.KILOGRAM);
-        }
-        result.standing()
-                .filter(s -> !s.holds())
-                .ifPresent(s -> add(NoticeKind.WEIGHT_DOES_NOT_HOLD, Severity.WARNING, ""));
     }
 
     private void collars(Project project) {
@@ -190,9 +153,6 @@ final class PathNotices {
             case INDOORS -> {
                 // Nothing to warn of.
             }
-        }
-        if (path.brief().opening().surface() == Opening.Surface.CEILING) {
-            add(NoticeKind.OVERHEAD, Severity.WARNING, "", result.solid().mass(), TWO_PEOPLE, Unit.KILOGRAM);
         }
     }
 

@@ -4,22 +4,17 @@ import hushmaze.air.PathAir;
 import hushmaze.build.CutList;
 import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
-import hushmaze.build.fixing.Hanging;
-import hushmaze.build.fixing.Standing;
+import hushmaze.build.fixing.Fixing;
 import hushmaze.build.joint.CollarPlan;
 import hushmaze.build.joint.FastenerList;
-import hushmaze.project.Brief;
-import hushmaze.project.Drive;
-import hushmaze.project.Mounting;
-import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.Notice;
+import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 import hushmaze.sound.LossTerm;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One vent path judged.
@@ -107,24 +102,11 @@ public record PathResult(
                 others);
     }
 
-    /** What the box asks of its screws; nothing if it stands, or if nothing is said of its mounting. */
-    public Optional<Hanging> hanging() {
-        Opening.Surface surface = path.brief().opening().surface();
-        Mounting mounting = path.brief().construction().mounting();
-        return surface == Opening.Surface.FLOOR || mounting == null
-                ? Optional.empty()
-                : Optional.of(Hanging.of(solid, surface, mounting));
-    }
-
-    /** Whether its weight holds a box that stands on its opening, against the pressure of its drive or the brief's limit. */
-    public Optional<Standing> standing() {
-        Brief brief = path.brief();
-        if (brief.opening().surface() != Opening.Surface.FLOOR) {
-            return Optional.empty();
-        }
-        boolean given = brief.driveOrUsual() == Drive.Kind.GIVEN_PRESSURE;
-        double pressure = given ? brief.drive().pressure() : brief.maxPressureDrop();
-        return Optional.of(Standing.of(solid, brief.opening(), pressure));
+    /** How the box gets to its place and stays there; on a wall its width in {@link #fits} is level. */
+    public Fixing fixing() {
+        Axis away = solid.openingPort().role().normal();
+        boolean turned = fits.width() != solid.outer().size(away.u());
+        return Fixing.of(solid, path.brief(), turned ? away.v() : away.u());
     }
 
     /**

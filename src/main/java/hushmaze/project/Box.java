@@ -94,7 +94,9 @@ public record Box(
                     "no thicker than the clear width of the pass, " + millimetres(clearWidth),
                     "mm");
         }
-        requireThinner(baffleBoard, clearWidth);
+        if (passes > 1) {
+            requireThinner(baffleBoard, clearWidth);
+        }
         requirePort(
                 "openingPort",
                 InvalidValue.present("openingPort", openingPort),

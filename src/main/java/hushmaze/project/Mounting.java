@@ -1,28 +1,53 @@
 package hushmaze.project;
 
 import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Measured;
 import hushmaze.quantity.Unit;
 
 /**
- * How a box is fixed to studs or joists: screws in two rows through a cleat of timber.
+ * How a box is fixed to the building: screws in two rows, each through a cleat of timber. Only studs and joists are
+ * computed; into anything else the screws are refused, and the other values say nothing.
  *
+ * @param into what the screws go into; left out it is studs, as in files that do not know anything else
  * @param timber of the studs
  * @param screw the kind of screw
  * @param thread length of thread in each stud, its tapered tip not counted, m
  * @param screwsPerRow in each of the two rows
  * @param rowDistance between the rows, m; on a wall from the upper to the lower
  * @param cleat thickness of the timber the screws go through first, m
+ * @param studSpacing of studs or joists from centre to centre, m; absent when it is not known
+ * @param cleatLength of each row's cleat, m; absent when it is as long as the box
+ * @param abovePeople whether people sit or pass below it; left out they do not, and under a ceiling they always do
  * @param source who chose this, or where it is from
  */
 public record Mounting(
+        @MayBeAbsent Into into,
         Timber timber,
         StudScrew screw,
         @Measured(Unit.MILLIMETRE) double thread,
         int screwsPerRow,
         @Measured(Unit.MILLIMETRE) double rowDistance,
         @Measured(Unit.MILLIMETRE) double cleat,
+        @MayBeAbsent @Measured(Unit.MILLIMETRE) Double studSpacing,
+        @MayBeAbsent @Measured(Unit.MILLIMETRE) Double cleatLength,
+        @MayBeAbsent Boolean abovePeople,
         String source) {
+    /** Most screws in a row. */
+    public static final int MOST_SCREWS = 12;
+
+    /** What the screws of a box go into. */
+    public enum Into {
+        /** Studs of a wall or joists of a ceiling: the only ones that are computed. */
+        STUDS,
+        /** Brick, block, stone or concrete. */
+        MASONRY,
+        /** Board on resilient channels or clips, which nothing heavy may be hung on. */
+        RESILIENT,
+        /** Not known, or board and plaster with nothing behind. */
+        UNKNOWN
+    }
+
     /** Timber by the group its grade stamp names. */
     public enum Timber {
         SPRUCE_PINE_FIR,
@@ -50,9 +75,31 @@ public record Mounting(
         InvalidValue.present("timber", timber);
         InvalidValue.present("screw", screw);
         InvalidValue.within("thread", thread, 0.01, 0.15, Unit.MILLIMETRE);
-        InvalidValue.within("screwsPerRow", screwsPerRow, 1, 12);
+        InvalidValue.within("screwsPerRow", screwsPerRow, 1, MOST_SCREWS);
         InvalidValue.within("rowDistance", rowDistance, 0.05, 3, Unit.MILLIMETRE);
         InvalidValue.within("cleat", cleat, 0.009, 0.1, Unit.MILLIMETRE);
+        if (studSpacing != null) {
+            InvalidValue.within("studSpacing", studSpacing, 0.1, 2, Unit.MILLIMETRE);
+        }
+        if (cleatLength != null) {
+            InvalidValue.within("cleatLength", cleatLength, 0.05, 6, Unit.MILLIMETRE);
+        }
         InvalidValue.text("source", source, 400);
+    }
+
+    /** What the screws go into; studs if nothing is said. */
+    public Into intoOrStuds() {
+        return into == null ? Into.STUDS : into;
+    }
+
+    /** Whether the box hangs on a wall above people. */
+    public boolean isAbovePeople() {
+        return Boolean.TRUE.equals(abovePeople);
+    }
+
+    /** The same with another number of screws in each row. */
+    public Mounting withScrews(int perRow) {
+        return new Mounting(
+                into, timber, screw, thread, perRow, rowDistance, cleat, studSpacing, cleatLength, abovePeople, source);
     }
 }

@@ -9,6 +9,7 @@ public enum Dimension {
     VELOCITY("a velocity"),
     PRESSURE("a pressure"),
     MASS("a mass"),
+    FORCE("a force"),
     DENSITY("a density"),
     FLOW_RESISTIVITY("a flow resistivity"),
     POWER("a power"),

@@ -148,18 +148,42 @@ public enum NoticeKind {
     HEAVIER_THAN_LIMIT,
     /** Heavy enough for two people. */
     LIFT_WITH_TWO,
+    /** Too heavy for two people. */
+    LIFT_WITH_AID,
     /** The screws would carry more than is allowed. */
     FIXING_OVERLOADED,
+    /** More of the same screws in each row would carry the box. */
+    MORE_SCREWS_DO,
+    /** The screws that would carry the box are more than find studs for certain. */
+    SCREWS_EXCEED_STUDS,
+    /** No number of these screws carries the box. */
+    NO_SCREWS_DO,
+    /** However the studs lie, not all screws of a row find one. */
+    SCREWS_MISS_STUDS,
+    /** Unless the studs lie well, not all screws of a row find one. */
+    SCREWS_MAY_MISS_STUDS,
+    /** A longer cleat is sure to cross as many studs as the screws need. */
+    LONGER_CLEAT,
+    /** The rows of screws are further apart than the box reaches. */
+    ROWS_BEYOND_BOX,
+    /** The centre of mass of a box under a ceiling lies beyond its rows of screws. */
+    CENTRE_BEYOND_ROWS,
     /** The screws are not deep enough in the timber. */
     SCREWS_SHALLOW,
     /** So heavy, or overhead: a carpenter or engineer has to look at it. */
     ASK_A_CARPENTER,
     /** Nothing is said of how a hanging box is fixed. */
     FIXING_NOT_CHECKED,
+    /** The box is to be fixed to something that cannot be computed. */
+    FIXING_BEYOND_METHOD,
     /** The weight of a standing box is less than twice what the pressure below lifts. */
     WEIGHT_DOES_NOT_HOLD,
     /** The flange of the duct's collar is larger than the face it lies on. */
     COLLAR_OVERHANGS,
+    /** Somebody who stumbles against the standing box can tip it over. */
+    STANDING_TIPS,
+    /** The standing box is high and narrow. */
+    STANDING_SLENDER,
     /** The solid failed its placement proof. */
     PARTS_DO_NOT_CLOSE,
     /** Air is supplied but has no way out, or the other way round. */

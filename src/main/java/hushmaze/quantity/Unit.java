@@ -33,6 +33,7 @@ public enum Unit {
     INCH_OF_WATER(Dimension.PRESSURE, "inH2O", "InH2O", 249.08891),
     KILOGRAM(Dimension.MASS, "kg", "Kg", 0),
     POUND(Dimension.MASS, "lb", "Lb", 0.45359237),
+    NEWTON(Dimension.FORCE, "N", "N", 0),
     KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m³", "KgPerM3", 0),
     PASCAL_SECOND_PER_SQUARE_METRE(Dimension.FLOW_RESISTIVITY, "Pa·s/m²", "PaSPerM2", 0),
     WATT(Dimension.POWER, "W", "W", 0),

@@ -49,6 +49,7 @@ public final class UnitParser {
             Map.entry("inwc", Unit.INCH_OF_WATER),
             Map.entry("kg", Unit.KILOGRAM),
             Map.entry("lb", Unit.POUND),
+            Map.entry("n", Unit.NEWTON),
             Map.entry("kg/m3", Unit.KILOGRAM_PER_CUBIC_METRE),
             Map.entry("pa·s/m2", Unit.PASCAL_SECOND_PER_SQUARE_METRE),
             Map.entry("pas/m2", Unit.PASCAL_SECOND_PER_SQUARE_METRE),

@@ -171,24 +171,7 @@ public final class AssessmentJson {
             number(collar, "screwLengthMm", c.screwLength() * 1e3);
             number(collar, "overhangMm", c.overhang() * 1e3);
         });
-        path.hanging().ifPresent(h -> {
-            ObjectNode hanging = node.putObject("hanging");
-            hanging.put("overhead", h.overhead());
-            number(hanging, "weightN", h.weight());
-            number(hanging, "armMm", h.arm() * 1e3);
-            number(hanging, "pullPerScrewN", h.pull());
-            number(hanging, "shearPerScrewN", h.shear());
-            number(hanging, "allowedPullN", h.allowed().withdrawal());
-            number(hanging, "allowedShearN", h.allowed().shear());
-            number(hanging, "usedFraction", h.used());
-        });
-        path.standing().ifPresent(s -> {
-            ObjectNode standing = node.putObject("standing");
-            standing.put("holds", s.holds());
-            number(standing, "weightN", s.weight());
-            number(standing, "liftN", s.lift());
-            number(standing, "weightPerMetreN", s.line());
-        });
+        FixingJson.put(node, path.fixing());
         return node;
     }
 

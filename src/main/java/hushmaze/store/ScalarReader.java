@@ -33,7 +33,7 @@ final class ScalarReader {
         if (isWhole(type)) {
             return "a whole number";
         }
-        if (type == boolean.class) {
+        if (isYesOrNo(type)) {
             return "true or false";
         }
         if (type.isEnum()) {
@@ -53,7 +53,7 @@ final class ScalarReader {
         if (isWhole(type)) {
             return accept(node.canConvertToInt() && node.isIntegralNumber(), node, type, path) ? node.intValue() : null;
         }
-        if (type == boolean.class) {
+        if (isYesOrNo(type)) {
             return accept(node.isBoolean(), node, type, path) ? node.booleanValue() : null;
         }
         if (!accept(node.isTextual(), node, type, path)) {
@@ -129,6 +129,10 @@ final class ScalarReader {
 
     private static boolean isNumber(Class<?> type) {
         return type == double.class || type == Double.class;
+    }
+
+    private static boolean isYesOrNo(Class<?> type) {
+        return type == boolean.class || type == Boolean.class;
     }
 
     private static boolean isWhole(Class<?> type) {

@@ -34,6 +34,7 @@ public final class Amounts {
             case VELOCITY -> velocity(si);
             case PRESSURE -> pressure(si);
             case MASS -> mass(si);
+            case FORCE -> force(si);
             case LEVEL -> decibels(si);
             case FRACTION ->
                 unit == Unit.PERCENT ? number(unit.fromSi(si), 0) + " %" : number(si, Math.abs(si) < LARGE ? 2 : 0);

@@ -17,7 +17,6 @@ import hushmaze.project.Target;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
-import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
 import hushmaze.sound.criterion.CurveRating;
@@ -26,7 +25,6 @@ import hushmaze.sound.criterion.SoundTransmissionClass;
 import hushmaze.sound.criterion.TargetMargin;
 import hushmaze.sound.criterion.WeightedReduction;
 import java.text.MessageFormat;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -204,29 +202,14 @@ public final class Wording {
                 Amounts.number(100 * b.waste(), 0));
     }
 
-    /** How the box hangs or stands; empty when nothing is said of it. */
+    /** How the box is lifted, and how it hangs or stands. */
     public List<String> fixing(PathResult result) {
-        List<String> sentences = new ArrayList<>();
-        result.hanging().ifPresent(h -> {
-            sentences.add(text(
-                    h.overhead() ? "fixing.ceiling" : "fixing.wall",
-                    amounts.force(h.weight()),
-                    amounts.length(h.arm()),
-                    amounts.force(h.pull()),
-                    amounts.force(h.shear()),
-                    amounts.of(h.used(), Unit.PERCENT)));
-            sentences.add(text(
-                    "fixing.limits",
-                    amounts.force(h.allowed().withdrawal()),
-                    amounts.force(h.allowed().shear())));
-        });
-        result.standing()
-                .ifPresent(s -> sentences.add(text(
-                        "fixing.standing",
-                        amounts.force(s.weight()),
-                        amounts.force(s.lift()),
-                        amounts.force(s.line()))));
-        return sentences;
+        return new FixingWording(this).all(result.fixing());
+    }
+
+    /** Who lifts the box, whole or in pieces. */
+    public String lifting(PathResult result) {
+        return new FixingWording(this).lifting(result.fixing().lifting());
     }
 
     /** The box in one line: form, passes, clear sizes, liner, walls. */

@@ -14,6 +14,7 @@ import hushmaze.app.window.DesignerWindow;
 import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
 import hushmaze.project.EnvelopeElement;
+import hushmaze.project.Mounting;
 import hushmaze.project.Target;
 import hushmaze.store.Presets;
 import java.nio.file.Path;
@@ -137,6 +138,43 @@ class ExtraEntriesWindowTest {
         assertThat(designer.edit().project().paths().get(count).name()).isEqualTo("Way to the attic");
         click(robot, "#path-remove");
         assertThat(designer.edit().project().paths()).hasSize(count);
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void whatCannotBeComputedIsSaidAndItsScrewsAreHidden(FxRobot robot) {
+        open(robot, "#group-materials", "#fold-mounting");
+        click(robot, "#path-brief-construction-mounting");
+        assertThat(isShown(robot, "#path-brief-construction-mounting-studSpacing"))
+                .isTrue();
+        type(robot, "#path-brief-construction-mounting-studSpacing", "16 in");
+        assertThat(mounting().studSpacing()).isEqualTo(0.4064);
+        type(robot, "#path-brief-construction-mounting-studSpacing", "16 m");
+        assertThat(wrongs(robot)).contains("is not accepted");
+        type(robot, "#path-brief-construction-mounting-studSpacing", "");
+        assertThat(mounting().studSpacing()).isNull();
+        click(robot, "#path-brief-construction-mounting-abovePeople");
+        assertThat(mounting().isAbovePeople()).isTrue();
+
+        ComboBox<Mounting.Into> into =
+                robot.lookup("#path-brief-construction-mounting-into").queryAs(ComboBox.class);
+        assertThat(into.getValue()).isEqualTo(Mounting.Into.STUDS);
+        robot.interact(() -> into.setValue(Mounting.Into.MASONRY));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(mounting().into()).isEqualTo(Mounting.Into.MASONRY);
+        assertThat(isShown(robot, "#path-brief-construction-mounting-studSpacing"))
+                .isFalse();
+        assertThat(text(robot, "#fold-mounting-summary")).contains("not computed: Masonry");
+    }
+
+    private Mounting mounting() {
+        return designer.edit()
+                .project()
+                .paths()
+                .get(designer.edit().path())
+                .brief()
+                .construction()
+                .mounting();
     }
 
     @SuppressWarnings("unchecked")

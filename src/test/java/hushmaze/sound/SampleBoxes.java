@@ -19,7 +19,11 @@ public final class SampleBoxes {
     private SampleBoxes() {}
 
     public static Board board() {
-        return new Board("board", 0.018, 750, 3.5e9, 0.02, false, INVENTED);
+        return board(0.018);
+    }
+
+    public static Board board(double thickness) {
+        return new Board("board", thickness, 750, 3.5e9, 0.02, false, INVENTED);
     }
 
     public static Liner liner(double thickness) {

@@ -285,12 +285,16 @@ final class RandomProjects {
 
     private Mounting mounting() {
         return new Mounting(
+                maybe(() -> choice(Mounting.Into.values())),
                 choice(Mounting.Timber.values()),
                 choice(Mounting.StudScrew.values()),
                 between(0.01, 0.15),
                 1 + random.nextInt(12),
                 between(0.05, 3),
                 between(0.009, 0.1),
+                maybe(() -> between(0.1, 2)),
+                maybe(() -> between(0.05, 6)),
+                maybe(random::nextBoolean),
                 text(400));
     }
 

@@ -8,7 +8,6 @@ import hushmaze.assess.Methods;
 import hushmaze.material.Fan;
 import hushmaze.project.Brief;
 import hushmaze.project.Drive;
-import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.UnitSystem;
@@ -19,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Property: what is said of air and fixing follows the figures, in both systems of units. */
+/** Property: what is said of air follows the figures, in both systems of units. */
 class AirWordingTest {
     private final Wording metric = new Wording(UnitSystem.METRIC);
 
@@ -35,17 +34,6 @@ class AirWordingTest {
         List<VentPath> paths = new ArrayList<>(project.paths());
         VentPath first = paths.get(0);
         paths.set(0, new VentPath(first.name(), first.purpose(), brief, first.box()));
-        return project.withPaths(paths);
-    }
-
-    private static Project over(Project project, int path, Opening.Surface surface) {
-        List<VentPath> paths = new ArrayList<>(project.paths());
-        VentPath old = paths.get(path);
-        Opening o = old.brief().opening();
-        Opening opening = new Opening(o.kind(), surface, o.beyond(), o.width(), o.height());
-        Brief brief =
-                old.brief().withAirFrom(opening, old.brief().flow(), old.brief().drive());
-        paths.set(path, new VentPath(old.name(), old.purpose(), brief, old.box()));
         return project.withPaths(paths);
     }
 
@@ -96,21 +84,5 @@ class AirWordingTest {
         Drive tiny = new Drive(Drive.Kind.FAN_CURVE, null, small, null, "test");
         Assessment hopeless = assess(withFirst(cabin, brief.withAirFrom(brief.opening(), brief.flow(), tiny)));
         assertThat(metric.air(hopeless.paths().get(0))).contains("the fan would have to turn at");
-    }
-
-    @Test
-    void hangingAndStanding() {
-        Project cellar = laidOut("trio-cellar");
-        List<String> wall = metric.fixing(assess(cellar).paths().get(1));
-        assertThat(wall).hasSize(2);
-        assertThat(wall.get(0)).startsWith("On the wall").contains(" N").contains("% of what");
-        List<String> ceiling = new Wording(UnitSystem.INCH)
-                .fixing(assess(over(cellar, 1, Opening.Surface.CEILING)).paths().get(1));
-        assertThat(ceiling.get(0)).startsWith("Under the ceiling").contains("lbf");
-        List<String> floor = metric.fixing(
-                assess(over(cellar, 0, Opening.Surface.FLOOR)).paths().get(0));
-        assertThat(floor).hasSize(1);
-        assertThat(floor.get(0)).startsWith("It stands on its opening");
-        assertThat(metric.fixing(assess(cellar).paths().get(0))).isEmpty();
     }
 }

@@ -148,11 +148,20 @@ final class Entries {
 
     /** One of the values of an enumeration, where leaving it out means one of them. */
     <T extends Enum<T>> Entry choiceOr(String name, T leftOut) {
+        return choiceOr(name, leftOut, false);
+    }
+
+    /** One of the values of an enumeration with long words, where leaving it out means one of them. */
+    <T extends Enum<T>> Entry wideChoiceOr(String name, T leftOut) {
+        return choiceOr(name, leftOut, true);
+    }
+
+    private <T extends Enum<T>> Entry choiceOr(String name, T leftOut, boolean wide) {
         Field field = Field.of(name);
         String label = Texts.of("entry." + name);
         ComboBox<T> box = new ComboBox<>();
         return new ChoiceEntry<>(
-                new EntryRow(name, name, box, false),
+                new EntryRow(name, name, box, wide),
                 box,
                 Arrays.asList(leftOut.getDeclaringClass().getEnumConstants()),
                 Texts::word,

@@ -8,6 +8,7 @@ import hushmaze.app.model.Field;
 import hushmaze.app.model.Texts;
 import hushmaze.project.DuctRun;
 import hushmaze.project.EnvelopeElement;
+import hushmaze.project.Mounting;
 import hushmaze.project.Outgoing;
 import hushmaze.project.Target;
 import java.util.ArrayList;
@@ -46,20 +47,26 @@ final class ExtraEntries {
                 group("envelope", Extra.ENVELOPE, envelope()));
     }
 
-    /** How a hanging box is fixed. */
+    /** How a hanging box is fixed, and what comes of it. */
     Entry mounting() {
         String of = "path.brief.construction.mounting.";
+        Field into = Field.of(of + "into");
+        List<Entry> screws = List.of(
+                make.wideChoice(of + "timber"),
+                make.wideChoice(of + "screw"),
+                make.typed(of + "thread"),
+                make.typed(of + "screwsPerRow"),
+                make.typed(of + "rowDistance"),
+                make.typed(of + "cleat"),
+                make.typed(of + "studSpacing"),
+                make.typed(of + "cleatLength"));
+        List<Entry> all = List.of(
+                make.wideChoiceOr(of + "into", Mounting.Into.STUDS),
+                new Shown(() -> value(into) == null || value(into) == Mounting.Into.STUDS, screws),
+                make.yesNo(of + "abovePeople"),
+                make.longText(of + "source"));
         return group(
-                "mounting",
-                Extra.MOUNTING,
-                List.of(
-                        make.wideChoice(of + "timber"),
-                        make.wideChoice(of + "screw"),
-                        make.typed(of + "thread"),
-                        make.typed(of + "screwsPerRow"),
-                        make.typed(of + "rowDistance"),
-                        make.typed(of + "cleat"),
-                        make.longText(of + "source")));
+                "mounting", Extra.MOUNTING, all, List.of(Words.heading("extras.fixing"), new FixingWords(designer)));
     }
 
     /** What the room has of noise by itself: a switch with its levels. */
@@ -85,12 +92,18 @@ final class ExtraEntries {
     }
 
     private Entry group(String key, Extra extra, List<Entry> entries) {
+        return group(key, extra, entries, List.of());
+    }
+
+    /** @param always entries that are there whether it is on or not */
+    private Entry group(String key, Extra extra, List<Entry> entries, List<Entry> always) {
         List<Entry> all = new ArrayList<>();
         all.add(switches.turn(extra));
         List<Entry> inside = new ArrayList<>();
         inside.add(switches.assumed(extra, "extras.assumed"));
         inside.addAll(entries);
         all.add(switches.when(extra, inside));
+        all.addAll(always);
         return new FoldGroup(key, () -> extras.summary(extra), all);
     }
 

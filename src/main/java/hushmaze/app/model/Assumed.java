@@ -134,12 +134,16 @@ final class Assumed {
     /** Two lag screws in each of two rows, through a cleat into studs. */
     static Mounting mounting() {
         return new Mounting(
+                Mounting.Into.STUDS,
                 Mounting.Timber.SPRUCE_PINE_FIR,
                 Mounting.StudScrew.LAG_QUARTER,
                 THREAD,
                 2,
                 ROW_DISTANCE,
                 CLEAT,
+                null,
+                null,
+                null,
                 source("mounting"));
     }
 }

@@ -101,8 +101,12 @@ final class Summaries {
         } else if (value instanceof Leakage leakage) {
             return Texts.of("summary.leakage", shown(leakage.flow(), Unit.LITRE_PER_SECOND));
         } else if (value instanceof Mounting mounting) {
-            return Texts.of(
-                    "summary.mounting", String.valueOf(2 * mounting.screwsPerRow()), Texts.word(mounting.screw()));
+            return mounting.intoOrStuds() != Mounting.Into.STUDS
+                    ? Texts.of("summary.mounting.refused", Texts.word(mounting.intoOrStuds()))
+                    : Texts.of(
+                            "summary.mounting",
+                            String.valueOf(2 * mounting.screwsPerRow()),
+                            Texts.word(mounting.screw()));
         }
         return Texts.of("summary.none");
     }

@@ -2,86 +2,137 @@ package hushmaze.build.fixing;
 
 import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
+import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
-import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * What a box asks of its screws.
  *
- * <p>Formulas. On a wall: pull of the upper row = W e / h, shared by its screws; shear shared by the screws of both rows; W weight,
- * e distance of the centre of mass from the wall, h distance of the rows, with the box pressing on the wall at the lower
- * row. Under a ceiling: pull of the more loaded row = W (1/2 + c / h), c distance of the centre of mass from the middle between
- * the rows along the longer side of the box; no shear; a further factor of 2, because it hangs over people.
+ * <p>Formulas. On a wall: pull of the upper row = W e / h, shared by its screws; across each screw W / 2n down and W c / (h n)
+ * sideways, together the root of the sum of squares; W weight, e distance of the centre of mass from the wall, h distance of
+ * the rows, c distance of the centre of mass from the middle of the rows, n screws in a row, with the box pressing on the wall at the
+ * lower row. Under a ceiling: load of the more loaded row = W (1/2 + d / h), d distance of the centre of mass from the middle between
+ * the rows; its most loaded screw as {@link Spread} with c; no shear. Beyond the rows (d more than h / 2) the other row presses
+ * against the ceiling and the same formula holds. A further factor of 2 where people are below: always under a ceiling, on a wall
+ * if the mounting says so.
  *
  * <p>Source: equilibrium of the box as a stiff body, as in worked examples; the further factor is our judgement. Range: screws
- * alike and all in studs or joists. Accuracy: screening; the bending of studs, what the studs hang on, resilient walls and
- * earthquakes are outside it. The weight is that of boards and liner times 1.1 for screws, glue and dust, our judgement.
+ * alike, all in studs or joists, rows even about the middle of the box. Accuracy: screening; the bending of studs and cleats, what the
+ * studs hang on, resilient walls and earthquakes are outside it. The weight is that of boards and liner times 1.1 for screws,
+ * glue and dust, our judgement.
  *
  * @param overhead whether it hangs under a ceiling
+ * @param factor further factor on the load, 1 or {@link #OVER_PEOPLE}
  * @param weight N
  * @param arm distance of the centre of mass from the wall or ceiling, m
+ * @param offAlong distance of the centre of mass from the middle of the rows, along them, m
+ * @param offBetween distance of the centre of mass from the middle between the rows, m
+ * @param side of the box along the rows, m
+ * @param reach side of the box from one row to the other, m
+ * @param rowDistance between the rows, m
  * @param pull of the most loaded screw, N
  * @param shear of each screw, N
  * @param allowed what one screw may take
- * @param used share of that, with the further factor overhead; 1 for all of it
+ * @param used share of that, with the further factor; 1 for all of it
  */
 public record Hanging(
-        boolean overhead, double weight, double arm, double pull, double shear, StudFixing allowed, double used) {
+        boolean overhead,
+        double factor,
+        double weight,
+        double arm,
+        double offAlong,
+        double offBetween,
+        double side,
+        double reach,
+        double rowDistance,
+        double pull,
+        double shear,
+        StudFixing allowed,
+        double used) {
     /** Further factor where the box hangs over people. */
-    public static final double OVERHEAD = 2;
+    public static final double OVER_PEOPLE = 2;
 
+    /** Weight of the box with screws, glue and dust, in weights of boards and liner. */
     private static final double EXTRA_WEIGHT = 1.1;
 
     /**
      * The box over its opening.
      *
      * @param surface wall or ceiling; a box over a floor opening stands and is refused
+     * @param level the side of the box that is level on a wall; of no matter under a ceiling
+     * @throws InvalidValue if it is not fixed to studs or joists
      */
-    public static Hanging of(Solid solid, Opening.Surface surface, Mounting mounting) {
+    public static Hanging of(Solid solid, Opening.Surface surface, Axis level, Mounting mounting) {
         if (surface == Opening.Surface.FLOOR) {
             throw new IllegalArgumentException("a box over a floor opening stands on it");
         }
-        double weight = EXTRA_WEIGHT * CentreOfMass.GRAVITY * solid.mass();
-        double arm = arm(solid);
-        StudFixing allowed = StudFixing.of(mounting);
-        int row = mounting.screwsPerRow();
-        if (surface == Opening.Surface.WALL) {
-            double pull = weight * arm / mounting.rowDistance() / row;
-            double shear = weight / (2 * row);
-            return new Hanging(false, weight, arm, pull, shear, allowed, allowed.used(pull, shear));
+        if (mounting.intoOrStuds() != Mounting.Into.STUDS) {
+            throw new InvalidValue("into", mounting.intoOrStuds().name(), Mounting.Into.STUDS.name(), "");
         }
-        double pull = weight * (0.5 + offCentre(solid) / mounting.rowDistance()) / row;
-        return new Hanging(true, weight, arm, pull, 0, allowed, OVERHEAD * allowed.used(pull, 0));
+        return of(Lie.of(solid, surface, level), surface == Opening.Surface.CEILING, mounting);
     }
 
-    /** Distance of the centre of mass from the face that lies against wall or ceiling, m. */
-    static double arm(Solid solid) {
-        Axis away = away(solid);
-        double centre = CentreOfMass.along(solid, away);
-        return lowFace(solid.openingPort())
-                ? centre - solid.outer().low(away)
-                : solid.outer().high(away) - centre;
+    private static Hanging of(Lie lie, boolean overhead, Mounting mounting) {
+        double weight = EXTRA_WEIGHT * CentreOfMass.GRAVITY * lie.solid().mass();
+        double apart = mounting.rowDistance();
+        int row = mounting.screwsPerRow();
+        double pull = overhead ? ceilingPull(lie, weight, mounting) : weight * lie.arm() / apart / row;
+        double sideways = weight * lie.off(lie.along()) / (apart * row);
+        double shear = overhead ? 0 : Math.hypot(weight / (2 * row), sideways);
+        double factor = overhead || mounting.isAbovePeople() ? OVER_PEOPLE : 1;
+        StudFixing allowed = StudFixing.of(mounting);
+        return new Hanging(
+                overhead,
+                factor,
+                weight,
+                lie.arm(),
+                lie.off(lie.along()),
+                lie.off(lie.between()),
+                lie.side(lie.along()),
+                lie.side(lie.between()),
+                apart,
+                pull,
+                shear,
+                allowed,
+                factor * allowed.used(pull, shear));
     }
 
-    private static Axis away(Solid solid) {
-        return solid.openingPort().role().normal();
+    /** Pull of the most loaded screw under a ceiling, N. */
+    private static double ceilingPull(Lie lie, double weight, Mounting mounting) {
+        Spread spread = Spread.of(lie.side(lie.along()), mounting, row(lie, mounting));
+        double loaded = weight * (0.5 + lie.off(lie.between()) / mounting.rowDistance());
+        return loaded * spread.most(lie.off(lie.along())) / mounting.screwsPerRow();
     }
 
-    private static boolean lowFace(PortPlace port) {
-        return switch (port.role()) {
-            case BACK, FIRST_SIDE, NEAR_END -> true;
-            case FRONT, LAST_SIDE, FAR_END -> false;
-            case BAFFLE -> throw new IllegalArgumentException("no port is in a baffle");
-        };
+    private static StudRow row(Lie lie, Mounting mounting) {
+        return mounting.studSpacing() == null ? null : StudRow.of(lie.side(lie.along()), mounting);
     }
 
-    /** Distance of the centre of mass from the middle of the longer side along the surface, m. */
-    private static double offCentre(Solid solid) {
-        Axis away = away(solid);
-        Axis u = away.u();
-        Axis v = away.v();
-        Axis longer = solid.outer().size(u) >= solid.outer().size(v) ? u : v;
-        return Math.abs(CentreOfMass.along(solid, longer) - solid.outer().centre(longer));
+    /**
+     * Least number of screws in each row with which the fixing takes the box; empty if no number does, also because the
+     * thread is not deep enough or the rows are beyond the box.
+     */
+    public static OptionalInt enough(Solid solid, Opening.Surface surface, Axis level, Mounting mounting) {
+        return IntStream.rangeClosed(1, Mounting.MOST_SCREWS)
+                .filter(n -> of(solid, surface, level, mounting.withScrews(n)).holds())
+                .findFirst();
+    }
+
+    /** Whether nothing is overloaded and the rules of the method are kept. */
+    private boolean holds() {
+        return used <= 1 && allowed.deepEnough() && !rowsBeyondBox();
+    }
+
+    /** Whether the rows are further apart than the box reaches. */
+    public boolean rowsBeyondBox() {
+        return rowDistance > reach;
+    }
+
+    /** Whether the centre of mass of a box under a ceiling lies beyond its rows. */
+    public boolean centreBeyondRows() {
+        return overhead && offBetween > rowDistance / 2;
     }
 }

@@ -76,6 +76,11 @@ public record StudFixing(double withdrawal, double shear, boolean deepEnough) {
         };
     }
 
+    /** Nominal diameter, m. */
+    static double diameter(Mounting.StudScrew screw) {
+        return size(screw).diameter() * Pounds.INCH;
+    }
+
     /** Nominal and root diameter in inches, bending strength in psi; root diameters and strengths from memory. */
     private static Size size(Mounting.StudScrew screw) {
         return switch (screw) {

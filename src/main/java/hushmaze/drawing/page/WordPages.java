@@ -41,6 +41,9 @@ final class WordPages {
         for (String group : CAUTIONS) {
             all.add(blocks.heading(Labels.of("cautions." + group)));
             Labels.list("cautions." + group).forEach(text -> all.add(blocks.bullet(text)));
+            if (group.equals("fixing")) {
+                all.add(blocks.bullet(job.wording().lifting(job.result())));
+            }
         }
     }
 

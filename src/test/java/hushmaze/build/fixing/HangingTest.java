@@ -4,172 +4,221 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import hushmaze.project.Box;
-import hushmaze.project.LinedFaces;
 import hushmaze.project.Mounting;
 import hushmaze.project.Mounting.StudScrew;
-import hushmaze.project.Mounting.Timber;
-import hushmaze.project.Opening;
-import hushmaze.project.Port;
+import hushmaze.project.Opening.Surface;
 import hushmaze.project.PortFace;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
-import hushmaze.solid.Part;
+import hushmaze.solid.Cuboid;
+import hushmaze.solid.Panel;
 import hushmaze.solid.RandomBoxes;
+import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
-import hushmaze.sound.SampleBoxes;
-import java.util.Random;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
-/** <em>Validation</em> against a worked example, <em>property</em> tests of boxes. */
+/** <em>Validation</em> of the statics against cases worked by hand; <em>property</em> tests over random boxes. */
 class HangingTest {
+    private static final double G = 9.80665;
     private static final double POUND = 4.4482216152605;
     private static final double INCH = 0.0254;
+    private static final StudScrew LAG = StudScrew.LAG_QUARTER;
 
-    private static Mounting mounting(StudScrew screw, double threadInches, int screws, double rows) {
-        return new Mounting(Timber.SPRUCE_PINE_FIR, screw, threadInches * INCH, screws, rows, 0.75 * INCH, "test");
+    private static Panel weight(double mass, double x, double y, double z) {
+        return Blocks.weight(Role.BAFFLE, mass, x, y, z);
+    }
+
+    private static Hanging wall(Mounting mounting, Panel... weights) {
+        return Hanging.of(Blocks.box(weights), Surface.WALL, Axis.X, mounting);
+    }
+
+    private static Hanging ceiling(Mounting mounting, Panel... weights) {
+        return Hanging.of(Blocks.box(weights), Surface.CEILING, Axis.X, mounting);
     }
 
     /**
-     * Worked example, computed independently: box of 150 lb, centre 9 in from the wall, rows 16 in apart, four lag screws of 1/4
-     * in with 1.5 in of thread in spruce-pine-fir, cleat of 3/4 in: pull 42.2 lb, shear 37.5 lb, W' 233.8 lb, Z' 72 lb, allowed
-     * together 117.4 lb, used 0.48.
+     * Worked example, computed independently, of a whole box: 150 lb (68 kg) with its centre 9 in from the wall, rows 16 in apart,
+     * four lag screws of 1/4 in: pull 42.2 lb, shear 37.5 lb, used 0.48. The tenth more for screws and dust is in the 150 lb.
      */
     @Test
-    void workedExample() {
-        StudFixing screw = StudFixing.of(mounting(StudScrew.LAG_QUARTER, 1.5, 2, 16 * INCH));
-        assertThat(screw.withdrawal() / POUND).isCloseTo(233.8, within(0.5));
-        assertThat(screw.shear() / POUND).isCloseTo(72, within(0.03 * 72));
-        assertThat(screw.deepEnough()).isTrue();
-        double pull = 150.0 * 9 / 16 / 2 * POUND;
-        double shear = 150.0 / 4 * POUND;
-        assertThat(screw.used(pull, shear)).isCloseTo(0.48, within(0.01));
+    void workedExampleOfAWholeBox() {
+        double mass = 150 * POUND / G / 1.1;
+        Hanging hanging = wall(Blocks.mounting(LAG, 2, 16 * INCH), weight(mass, 0.4, 0.3, 9 * INCH));
+        assertThat(hanging.weight() / POUND).isCloseTo(150, within(1e-9));
+        assertThat(hanging.arm()).isCloseTo(9 * INCH, within(1e-12));
+        assertThat(hanging.pull() / POUND).isCloseTo(42.2, within(0.05));
+        assertThat(hanging.shear() / POUND).isCloseTo(37.5, within(0.05));
+        assertThat(hanging.used()).isCloseTo(0.48, within(0.01));
+        assertThat(hanging.factor()).isEqualTo(1);
     }
 
-    /** Wood screws through 3/4 in, computed independently: no. 10 84 lb, no. 12 100 lb at ten diameters deep; times 0.9. */
+    /**
+     * By hand: 40 kg weigh with a tenth more 431.4926 N. Centre 0.15 m from the wall and 0.2 m beside the middle, rows 0.5 m apart, two
+     * screws each: pull 431.4926 · 0.15 / 0.5 / 2 = 64.724 N; down 107.873 N, sideways 431.4926 · 0.2 / 0.5 / 2 = 86.299 N,
+     * together 138.146 N.
+     */
     @Test
-    void woodScrews() {
-        double ten = StudFixing.of(mounting(StudScrew.WOOD_10, 1.9, 1, 0.4)).shear() / POUND;
-        double twelve = StudFixing.of(mounting(StudScrew.WOOD_12, 2.16, 1, 0.4)).shear() / POUND;
-        assertThat(ten).isCloseTo(0.9 * 84, within(0.03 * 84));
-        assertThat(twelve).isCloseTo(0.9 * 100, within(0.03 * 100));
-        StudFixing shallow = StudFixing.of(mounting(StudScrew.WOOD_12, 1.08, 1, 0.4));
-        assertThat(shallow.shear() / POUND).isLessThan(0.52 * twelve);
-        assertThat(shallow.deepEnough()).isFalse();
+    void offTheMiddleOfAWall() {
+        Hanging hanging = wall(Blocks.mounting(LAG, 2, 0.5), weight(40, 0.6, 0.3, 0.15));
+        assertThat(hanging.offAlong()).isCloseTo(0.2, within(1e-12));
+        assertThat(hanging.pull()).isCloseTo(64.724, within(0.001));
+        assertThat(hanging.shear()).isCloseTo(138.146, within(0.001));
+        // The other side is level: the weight is in the middle of that.
+        Hanging turned =
+                Hanging.of(Blocks.box(weight(40, 0.6, 0.3, 0.15)), Surface.WALL, Axis.Y, Blocks.mounting(LAG, 2, 0.5));
+        assertThat(turned.shear()).isCloseTo(107.873, within(0.001));
+        assertThat(turned.side()).isEqualTo(0.6);
+        assertThat(turned.reach()).isEqualTo(0.8);
     }
 
-    /** Pull alone and shear alone use what their own allowables say; nothing uses nothing. */
+    /** Front against the wall: the arm is from the other face, 0.3 - 0.1 m. */
     @Test
-    void limitsOfTheCombination() {
-        StudFixing screw = StudFixing.of(mounting(StudScrew.LAG_THREE_EIGHTHS, 2, 2, 0.4));
-        assertThat(screw.used(screw.withdrawal(), 0)).isCloseTo(1, within(1e-12));
-        assertThat(screw.used(0, screw.shear())).isCloseTo(1, within(1e-12));
-        assertThat(screw.used(0, 0)).isZero();
+    void armFromTheFaceAtTheWall() {
+        Solid solid = Blocks.box(PortFace.FRONT, new Cuboid(0, 0, 0, 0.8, 0.6, 0.3), weight(10, 0.4, 0.3, 0.1));
+        assertThat(Hanging.of(solid, Surface.WALL, Axis.X, Blocks.mounting(LAG, 1, 0.4))
+                        .arm())
+                .isCloseTo(0.2, within(1e-12));
     }
 
-    /** The centre of mass by weighing random points of the box, for boxes of every form; exact for an even box. */
+    /**
+     * By hand, rows across the longer side 0.5 m apart, spacing of studs not said: 431.4926 N, centre 0.1 m off between the rows:
+     * one row takes 431.4926 (1/2 + 0.1 / 0.5) = 302.045 N. Along the row it is 0.15 m off; two screws stand 0.6 - 8 · 0.00635 = 0.5492
+     * m apart: the nearer takes 1/2 + 0.15 / 0.5492 = 0.77312 of it, 233.517 N.
+     */
     @Test
-    void centreOfMass() {
-        RandomBoxes boxes = new RandomBoxes(21);
-        Random random = new Random(22);
-        for (int i = 0; i < 6; i++) {
+    void mostLoadedCornerUnderACeiling() {
+        Hanging hanging = ceiling(Blocks.mounting(LAG, 2, 0.5), weight(40, 0.5, 0.45, 0.15));
+        assertThat(hanging.side()).isEqualTo(0.6);
+        assertThat(hanging.pull()).isCloseTo(233.517, within(0.002));
+        assertThat(hanging.shear()).isZero();
+        assertThat(hanging.factor()).isEqualTo(2);
+        assertThat(hanging.used()).isCloseTo(2 * 233.517 / hanging.allowed().withdrawal(), within(1e-4));
+        assertThat(hanging.centreBeyondRows()).isFalse();
+    }
+
+    /** By hand: in the middle of everything each of 2 · 3 screws takes a sixth. */
+    @Test
+    void evenUnderACeiling() {
+        Hanging hanging = ceiling(Blocks.mounting(LAG, 3, 0.5), weight(40, 0.4, 0.3, 0.15));
+        assertThat(hanging.pull()).isCloseTo(431.4926 / 6, within(1e-4));
+    }
+
+    /**
+     * By hand: the centre 0.35 m from the middle, rows 0.4 m apart: moments about the other row, which presses: 431.4926 (0.35 + 0.2)
+     * / 0.4 = 593.302 N, more than the weight. With one screw in the row and 0.1 m off along it, the box presses with its edge, 0.3 m
+     * from the screw: 593.302 (0.3 + 0.1) / 0.3 = 791.069 N.
+     */
+    @Test
+    void centreOfMassBeyondTheRows() {
+        Hanging hanging = ceiling(Blocks.mounting(LAG, 1, 0.4), weight(40, 0.75, 0.3, 0.15));
+        assertThat(hanging.pull()).isCloseTo(593.302, within(0.001));
+        assertThat(hanging.centreBeyondRows()).isTrue();
+        Hanging both = ceiling(Blocks.mounting(LAG, 1, 0.4), weight(40, 0.75, 0.4, 0.15));
+        assertThat(both.pull()).isCloseTo(791.069, within(0.001));
+    }
+
+    /** By hand: springs at -0.2, 0 and 0.2 m, load 0.1 m off: 1/3 + 0.1 · 0.2 / 0.08 of it, 1.75 times the even share. */
+    @Test
+    void threeScrewsOffTheMiddle() {
+        assertThat(new Spread(3, 0.4).most(0.1)).isCloseTo(1.75, within(1e-12));
+        assertThat(new Spread(2, 0.4).most(0.1)).isCloseTo(1.5, within(1e-12));
+        assertThat(new Spread(1, 0.4).most(0.1)).isCloseTo(1.5, within(1e-12));
+    }
+
+    /** Studs 0.25 m apart: the 0.6 m less 0.0508 m crosses two for certain, so the screws stand 0.25 m apart and no more. */
+    @Test
+    void studsSetHowFarScrewsStandApart() {
+        assertThat(Spread.of(0.6, Blocks.mounting(LAG, 2, 0.5), null)).isEqualTo(new Spread(2, 0.6 - 8 * 0.25 * INCH));
+        Mounting close = Blocks.spaced(LAG, 2, 0.5, 0.25, null);
+        assertThat(Spread.of(0.6, close, StudRow.of(0.6, close))).isEqualTo(new Spread(2, 0.25));
+        Mounting wide = Blocks.spaced(LAG, 2, 0.5, 0.4, null);
+        assertThat(Spread.of(0.6, wide, StudRow.of(0.6, wide))).isEqualTo(new Spread(1, 0.6));
+    }
+
+    /** A box on a wall above people is taken to be twice as heavy, and only then. */
+    @Test
+    void abovePeople() {
+        Panel weight = weight(40, 0.4, 0.3, 0.15);
+        Mounting high = Blocks.mounting(Mounting.Into.STUDS, LAG, 2, 0.4, null, null, true);
+        Mounting low = Blocks.mounting(Mounting.Into.STUDS, LAG, 2, 0.4, null, null, false);
+        assertThat(wall(high, weight).used()).isCloseTo(2 * wall(low, weight).used(), within(1e-12));
+        assertThat(wall(Blocks.mounting(LAG, 2, 0.4), weight).used())
+                .isEqualTo(wall(low, weight).used());
+        assertThat(ceiling(high, weight).used()).isEqualTo(ceiling(low, weight).used());
+    }
+
+    /** Rows further apart than the 0.6 m the box reaches on a wall when its longer side is level. */
+    @Test
+    void rowsBeyondTheBox() {
+        assertThat(wall(Blocks.mounting(LAG, 2, 0.61), weight(1, 0.4, 0.3, 0.1)).rowsBeyondBox())
+                .isTrue();
+        assertThat(wall(Blocks.mounting(LAG, 2, 0.59), weight(1, 0.4, 0.3, 0.1)).rowsBeyondBox())
+                .isFalse();
+    }
+
+    /** More screws are never worse, and the least number that is enough is the first that is. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Surface.class,
+            names = {"WALL", "CEILING"})
+    void moreScrewsAreNeverWorse(Surface surface) {
+        RandomBoxes boxes = new RandomBoxes(31);
+        for (int i = 0; i < 40; i++) {
             Solid solid = SolidBuilder.build(boxes.next());
-            double mass = 0;
-            double[] moment = new double[3];
-            double[] at = new double[3];
-            for (int n = 0; n < 40_000; n++) {
-                for (Axis axis : Axis.values()) {
-                    at[axis.ordinal()] = solid.outer().low(axis) + solid.outer().size(axis) * random.nextDouble();
+            Axis level = solid.openingPort().role().normal().u();
+            for (Mounting mounting : List.of(
+                    Blocks.mounting(StudScrew.WOOD_10, 1, 0.3), Blocks.spaced(StudScrew.WOOD_10, 1, 0.3, 0.3, null))) {
+                double before = Double.POSITIVE_INFINITY;
+                int first = 0;
+                for (int n = 1; n <= Mounting.MOST_SCREWS; n++) {
+                    Hanging hanging = Hanging.of(solid, surface, level, mounting.withScrews(n));
+                    double used = hanging.used();
+                    assertThat(used).isLessThanOrEqualTo(before * (1 + 1e-12));
+                    before = used;
+                    first = first == 0 && used <= 1 && !hanging.rowsBeyondBox() ? n : first;
                 }
-                double density = solid.parts()
-                        .filter(p -> contains(p, at))
-                        .mapToDouble(Part::density)
-                        .sum();
-                mass += density;
-                for (int k = 0; k < 3; k++) {
-                    moment[k] += density * at[k];
-                }
+                assertThat(Hanging.enough(solid, surface, level, mounting).orElse(0))
+                        .isEqualTo(first);
             }
-            for (Axis axis : Axis.values()) {
-                assertThat(CentreOfMass.along(solid, axis))
-                        .isCloseTo(
-                                moment[axis.ordinal()] / mass,
-                                within(0.03 * solid.outer().size(axis)));
-            }
-        }
-        Box even = SampleBoxes.maze(
-                1,
-                0.6,
-                null,
-                LinedFaces.NONE,
-                1,
-                new Port(PortFace.END, 0.1, 0.3, 0),
-                new Port(PortFace.END, 0.1, 0.3, 0));
-        Solid solid = SolidBuilder.build(even);
-        for (Axis axis : Axis.values()) {
-            assertThat(CentreOfMass.along(solid, axis)).isCloseTo(solid.outer().centre(axis), within(1e-12));
         }
     }
 
-    private static boolean contains(Part part, double[] at) {
-        for (Axis axis : Axis.values()) {
-            double here = at[axis.ordinal()];
-            if (here < part.bounds().low(axis) || here > part.bounds().high(axis)) {
-                return false;
-            }
+    /** Used goes with the weight, and a box in a mirror asks the same. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Surface.class,
+            names = {"WALL", "CEILING"})
+    void goesWithWeightAndIsSymmetric(Surface surface) {
+        Mounting mounting = Blocks.mounting(StudScrew.LAG_FIVE_SIXTEENTHS, 3, 0.35);
+        double used = Hanging.of(Blocks.box(weight(20, 0.5, 0.2, 0.1)), surface, Axis.X, mounting)
+                .used();
+        assertThat(Hanging.of(Blocks.box(weight(60, 0.5, 0.2, 0.1)), surface, Axis.X, mounting)
+                        .used())
+                .isCloseTo(3 * used, within(1e-9));
+        for (double[] at : new double[][] {{0.3, 0.2}, {0.5, 0.4}, {0.3, 0.4}}) {
+            assertThat(Hanging.of(Blocks.box(weight(20, at[0], at[1], 0.1)), surface, Axis.X, mounting)
+                            .used())
+                    .isCloseTo(used, within(1e-9));
         }
-        Axis u = part.normal().u();
-        Axis v = part.normal().v();
-        double pu = at[u.ordinal()] - part.bounds().low(u);
-        double pv = at[v.ordinal()] - part.bounds().low(v);
-        return part.cutouts().stream().noneMatch(c -> pu >= c.u0() && pu <= c.u1() && pv >= c.v0() && pv <= c.v1());
-    }
-
-    /** On a wall: moments about the lower row and forces balance. Under a ceiling: twice as careful. */
-    @Test
-    void equilibrium() {
-        Solid solid = SolidBuilder.build(SampleBoxes.maze(
-                3,
-                0.6,
-                SampleBoxes.liner(0.025),
-                LinedFaces.FOLD_PLANE,
-                2,
-                new Port(PortFace.BACK, 0.1, 0.08, 0),
-                new Port(PortFace.FRONT, 0.1, 0.08, 0)));
-        Mounting mounting = mounting(StudScrew.LAG_FIVE_SIXTEENTHS, 2, 3, 0.5);
-        Hanging wall = Hanging.of(solid, Opening.Surface.WALL, mounting);
-        assertThat(wall.weight()).isCloseTo(1.1 * 9.80665 * solid.mass(), within(1e-9));
-        assertThat(wall.pull() * 3 * 0.5).isCloseTo(wall.weight() * wall.arm(), within(1e-9));
-        assertThat(wall.shear() * 6).isCloseTo(wall.weight(), within(1e-9));
-        assertThat(wall.arm()).isBetween(0.05, solid.outer().size(Axis.Z));
-        Hanging ceiling = Hanging.of(solid, Opening.Surface.CEILING, mounting);
-        assertThat(ceiling.pull() * 3).isGreaterThanOrEqualTo(ceiling.weight() / 2 * (1 - 1e-12));
-        assertThat(ceiling.used())
-                .isCloseTo(2 * ceiling.pull() / ceiling.allowed().withdrawal(), within(1e-9));
-        assertThatThrownBy(() -> Hanging.of(solid, Opening.Surface.FLOOR, mounting))
-                .isInstanceOf(IllegalArgumentException.class);
-    }
-
-    /** By hand: 20 Pa on 0.3 m x 0.1 m lifts with 0.6 N; the weight lies on 0.8 m. */
-    @Test
-    void standing() {
-        Solid solid = SolidBuilder.build(SampleBoxes.maze(2));
-        Opening opening = new Opening(Opening.Kind.REGISTER, Opening.Surface.FLOOR, Opening.Beyond.DUCTWORK, 0.3, 0.1);
-        Standing standing = Standing.of(solid, opening, 20);
-        assertThat(standing.lift()).isCloseTo(0.6, within(1e-12));
-        assertThat(standing.line()).isCloseTo(9.80665 * solid.mass() / 0.8, within(1e-9));
-        assertThat(standing.holds()).isTrue();
-        assertThat(Standing.of(solid, opening, 20_000).holds()).isFalse();
     }
 
     @Test
     void refuses() {
-        assertThatThrownBy(() -> mounting(StudScrew.WOOD_10, 0.1, 2, 0.4))
+        Solid solid = Blocks.box(weight(10, 0.4, 0.3, 0.1));
+        Mounting mounting = Blocks.mounting(LAG, 2, 0.4);
+        assertThatThrownBy(() -> Hanging.of(solid, Surface.FLOOR, Axis.X, mounting))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("stands");
+        assertThatThrownBy(() -> Hanging.of(solid, Surface.WALL, Axis.Z, mounting))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("level side");
+        Mounting masonry = Blocks.mounting(Mounting.Into.MASONRY, LAG, 2, 0.4, null, null, null);
+        assertThatThrownBy(() -> Hanging.of(solid, Surface.WALL, Axis.X, masonry))
                 .isInstanceOf(InvalidValue.class)
-                .hasMessageContaining("thread: 2.54 mm");
-        assertThatThrownBy(() -> mounting(StudScrew.WOOD_10, 1, 0, 0.4))
-                .isInstanceOf(InvalidValue.class)
-                .hasMessageContaining("screwsPerRow: 0");
+                .hasMessageContaining("into: MASONRY");
     }
 }

@@ -7,9 +7,7 @@ import hushmaze.project.Box;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
-import hushmaze.solid.Panel;
 import hushmaze.solid.RandomBoxes;
-import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
@@ -43,7 +41,7 @@ class SolidSpaceTest {
         Solid solid = SolidBuilder.build(box);
         SpaceCells cells = SpaceCells.of(SolidSpace.full(solid, LINER, C));
         double lining = solid.liners().stream().mapToDouble(LinerPiece::volume).sum();
-        double baffles = baffles(solid).mapToDouble(Panel::volume).sum();
+        double baffles = solid.baffles().stream().mapToDouble(Cuboid::volume).sum();
         double inShell = holeInShell(solid, solid.openingPort().hole(), true)
                 + holeInShell(solid, solid.roomPort().hole(), true);
         assertThat(cells.volume(SolidSpaceTest::isLiner)).isCloseTo(lining, within(1e-9));
@@ -56,7 +54,8 @@ class SolidSpaceTest {
         Solid solid = SolidBuilder.build(box);
         WaveSpace flat = SolidSpace.flat(solid, LINER, C);
         SpaceCells cells = SpaceCells.of(flat);
-        double baffles = baffles(solid).mapToDouble(b -> area(b.bounds())).sum();
+        double baffles =
+                solid.baffles().stream().mapToDouble(SolidSpaceTest::area).sum();
         double inShell = 0;
         double throughLining = 0;
         // The last two blocks are the holes.
@@ -136,10 +135,6 @@ class SolidSpaceTest {
 
     private static boolean isLiner(WaveBlock block) {
         return block.medium() instanceof LinerMedium;
-    }
-
-    private static Stream<Panel> baffles(Solid solid) {
-        return solid.panels().stream().filter(panel -> panel.role() == Role.BAFFLE);
     }
 
     private static double area(Cuboid block) {

@@ -1,0 +1,139 @@
+package hushmaze.assess;
+
+import hushmaze.build.fixing.Fixing;
+import hushmaze.build.fixing.Hanging;
+import hushmaze.build.fixing.Lifting;
+import hushmaze.build.fixing.Standing;
+import hushmaze.build.fixing.StudRow;
+import hushmaze.build.fixing.Tipping;
+import hushmaze.project.Brief;
+import hushmaze.project.Mounting;
+import hushmaze.project.Opening;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import hushmaze.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What lifting, hanging and standing of a box give reason to say. */
+final class FixingNotices {
+    /** Boxes heavier than this are beyond the method, kg; our judgement. */
+    private static final double CARPENTER = 80;
+
+    private final Fixing fixing;
+    private final double mass;
+    private final List<Notice> notices = new ArrayList<>();
+
+    private FixingNotices(PathResult result) {
+        this.fixing = result.fixing();
+        this.mass = result.solid().mass();
+    }
+
+    static List<Notice> of(PathResult result) {
+        FixingNotices all = new FixingNotices(result);
+        Brief brief = result.path().brief();
+        all.lifting(brief.opening().surface() == Opening.Surface.CEILING);
+        all.fixing.hanging().ifPresent(all::hanging);
+        all.fixing.row().ifPresent(all::studs);
+        boolean stands = brief.opening().surface() == Opening.Surface.FLOOR;
+        if (!stands && brief.construction().mounting() == null) {
+            all.add(NoticeKind.FIXING_NOT_CHECKED, Severity.NOTE, all.mass, 0, Unit.KILOGRAM);
+        }
+        all.fixing.refused().ifPresent(all::refused);
+        all.fixing.standing().ifPresent(all::standing);
+        return all.notices;
+    }
+
+    private void lifting(boolean overhead) {
+        Lifting lifting = fixing.lifting();
+        Lifting.Hands hands = lifting.hands(mass);
+        if (hands == Lifting.Hands.TWO) {
+            add(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, mass, lifting.one(), Unit.KILOGRAM);
+        } else if (hands == Lifting.Hands.AID) {
+            add(NoticeKind.LIFT_WITH_AID, Severity.WARNING, mass, lifting.two(), Unit.KILOGRAM);
+        }
+        if (overhead) {
+            add(NoticeKind.OVERHEAD, Severity.WARNING, mass, lifting.one(), Unit.KILOGRAM);
+        }
+    }
+
+    private void hanging(Hanging hanging) {
+        if (hanging.used() > 1) {
+            add(NoticeKind.FIXING_OVERLOADED, Severity.STOP, hanging.used(), 1, Unit.PERCENT);
+            remedy(hanging);
+        }
+        if (!hanging.allowed().deepEnough()) {
+            notices.add(Notice.of(NoticeKind.SCREWS_SHALLOW, Severity.STOP, ""));
+        }
+        if (hanging.rowsBeyondBox()) {
+            add(NoticeKind.ROWS_BEYOND_BOX, Severity.STOP, hanging.rowDistance(), hanging.reach(), Unit.MILLIMETRE);
+        }
+        if (hanging.centreBeyondRows()) {
+            add(
+                    NoticeKind.CENTRE_BEYOND_ROWS,
+                    Severity.WARNING,
+                    hanging.offBetween(),
+                    hanging.rowDistance() / 2,
+                    Unit.MILLIMETRE);
+        }
+        if (hanging.factor() > 1 || mass > CARPENTER) {
+            add(NoticeKind.ASK_A_CARPENTER, Severity.WARNING, mass, CARPENTER, Unit.KILOGRAM);
+        }
+    }
+
+    /** How many screws would do, if any number that finds its studs does. */
+    private void remedy(Hanging hanging) {
+        if (fixing.enough().isEmpty()) {
+            add(NoticeKind.NO_SCREWS_DO, Severity.WARNING, Mounting.MOST_SCREWS, hanging.used(), Unit.NUMBER);
+            return;
+        }
+        int enough = fixing.enough().getAsInt();
+        if (fixing.moreScrewsDo()) {
+            add(NoticeKind.MORE_SCREWS_DO, Severity.WARNING, enough, 0, Unit.NUMBER);
+        } else {
+            int sure = fixing.row().orElseThrow().sureScrews();
+            add(NoticeKind.SCREWS_EXCEED_STUDS, Severity.WARNING, enough, sure, Unit.NUMBER);
+        }
+    }
+
+    private void studs(StudRow row) {
+        if (row.asked() <= row.sureScrews()) {
+            return;
+        }
+        if (row.asked() > row.possibleScrews()) {
+            add(NoticeKind.SCREWS_MISS_STUDS, Severity.STOP, row.asked(), row.possibleScrews(), Unit.NUMBER);
+        } else {
+            add(NoticeKind.SCREWS_MAY_MISS_STUDS, Severity.WARNING, row.asked(), row.sureScrews(), Unit.NUMBER);
+        }
+        notices.add(Notice.of(
+                NoticeKind.LONGER_CLEAT,
+                Severity.NOTE,
+                Integer.toString(StudRow.studsFor(row.asked())),
+                row.cleatNeeded(),
+                row.cleat(),
+                Unit.MILLIMETRE));
+    }
+
+    private void refused(Mounting.Into into) {
+        notices.add(Notice.of(
+                NoticeKind.FIXING_BEYOND_METHOD, Severity.WARNING, into.name(), mass, CARPENTER, Unit.KILOGRAM));
+    }
+
+    private void standing(Standing standing) {
+        if (!standing.holds()) {
+            add(NoticeKind.WEIGHT_DOES_NOT_HOLD, Severity.WARNING, standing.weight(), 2 * standing.lift(), Unit.NEWTON);
+        }
+        Tipping tipping = standing.tipping();
+        if (tipping.push() < Tipping.PUSH) {
+            add(NoticeKind.STANDING_TIPS, Severity.WARNING, tipping.push(), Tipping.PUSH, Unit.NEWTON);
+        }
+        if (tipping.slender()) {
+            add(NoticeKind.STANDING_SLENDER, Severity.WARNING, tipping.height(), tipping.base(), Unit.MILLIMETRE);
+        }
+    }
+
+    private void add(NoticeKind kind, Severity severity, double value, double limit, Unit unit) {
+        notices.add(Notice.of(kind, severity, "", value, limit, unit));
+    }
+}

@@ -1,0 +1,171 @@
+package hushmaze.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.project.Mounting;
+import hushmaze.project.Mounting.Into;
+import hushmaze.project.Opening.Surface;
+import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Property: what is said of fixing follows its figures, and nothing is advised that the studs forbid. */
+class FixingNoticesTest {
+    private static Optional<Notice> notice(PathResult path, NoticeKind kind) {
+        return path.notices().stream().filter(n -> n.kind() == kind).findFirst();
+    }
+
+    private static PathResult wall(double thread, int screws, Double spacing, Double cleat) {
+        return FixedBoxes.judged(
+                Surface.WALL, FixedBoxes.mounting(Into.STUDS, thread, screws, 0.3, spacing, cleat, null));
+    }
+
+    @Test
+    void moreScrewsWouldDo() {
+        PathResult path = wall(0.04, 1, null, null);
+        double used = path.fixing().hanging().orElseThrow().used();
+        assertThat(notice(path, NoticeKind.FIXING_OVERLOADED).orElseThrow().value())
+                .isEqualTo(used)
+                .isGreaterThan(1);
+        Notice more = notice(path, NoticeKind.MORE_SCREWS_DO).orElseThrow();
+        int enough = (int) Math.round(more.value());
+        assertThat(wall(0.04, enough, null, null)
+                        .fixing()
+                        .hanging()
+                        .orElseThrow()
+                        .used())
+                .isLessThanOrEqualTo(1);
+        assertThat(wall(0.04, enough - 1, null, null)
+                        .fixing()
+                        .hanging()
+                        .orElseThrow()
+                        .used())
+                .isGreaterThan(1);
+        assertThat(notice(wall(0.04, enough, null, null), NoticeKind.FIXING_OVERLOADED))
+                .isEmpty();
+    }
+
+    @Test
+    void neverMoreScrewsThanFindStuds() {
+        // Studs so far apart that the row is certain of none of them.
+        PathResult path = wall(0.04, 1, 0.9, null);
+        Notice exceed = notice(path, NoticeKind.SCREWS_EXCEED_STUDS).orElseThrow();
+        assertThat(exceed.limit()).isZero();
+        assertThat(exceed.value()).isGreaterThan(1);
+        assertThat(notice(path, NoticeKind.MORE_SCREWS_DO)).isEmpty();
+        // By hand: no. 10 is 4.826 mm, so a cleat of 2.8 m crosses three studs 0.9 m apart, six screws.
+        PathResult longer = wall(0.04, 1, 0.9, 2.8);
+        assertThat(longer.fixing().row().orElseThrow().sureScrews()).isEqualTo(6);
+        assertThat(notice(longer, NoticeKind.MORE_SCREWS_DO).orElseThrow().value())
+                .isLessThanOrEqualTo(6);
+    }
+
+    /** By hand: 25 mm are 5.2 diameters of a no. 10 screw; the rules ask for six, whatever the number. */
+    @Test
+    void noNumberOfShallowScrewsIsEnough() {
+        PathResult path = wall(0.025, 8, null, null);
+        assertThat(path.fixing().hanging().orElseThrow().used()).isLessThan(1);
+        assertThat(path.fixing().enough()).isEmpty();
+        assertThat(notice(path, NoticeKind.SCREWS_SHALLOW)).isPresent();
+        assertThat(notice(path, NoticeKind.FIXING_OVERLOADED)).isEmpty();
+    }
+
+    @Test
+    void noNumberOfScrewsIsEnough() {
+        PathResult path =
+                FixedBoxes.judged(Surface.WALL, FixedBoxes.mounting(Into.STUDS, 0.01, 2, 0.05, 0.4, null, true));
+        assertThat(path.fixing().enough()).isEmpty();
+        assertThat(notice(path, NoticeKind.NO_SCREWS_DO)).isPresent();
+        assertThat(notice(path, NoticeKind.MORE_SCREWS_DO)).isEmpty();
+        assertThat(notice(path, NoticeKind.SCREWS_SHALLOW)).isPresent();
+        assertThat(notice(path, NoticeKind.ASK_A_CARPENTER)).isPresent();
+    }
+
+    /** By hand: 814 mm less 8 · 4.826 mm is 775 mm: one stud 406.4 mm apart for certain, two at best; two screws in each. */
+    @Test
+    void screwsThatMissTheirStuds() {
+        assertThat(notice(wall(0.04, 2, 0.4064, null), NoticeKind.SCREWS_MAY_MISS_STUDS))
+                .isEmpty();
+        Notice may = notice(wall(0.04, 4, 0.4064, null), NoticeKind.SCREWS_MAY_MISS_STUDS)
+                .orElseThrow();
+        assertThat(may.severity()).isEqualTo(Severity.WARNING);
+        assertThat(may.value()).isEqualTo(4);
+        assertThat(may.limit()).isEqualTo(2);
+        PathResult missing = wall(0.04, 5, 0.4064, null);
+        Notice miss = notice(missing, NoticeKind.SCREWS_MISS_STUDS).orElseThrow();
+        assertThat(miss.severity()).isEqualTo(Severity.STOP);
+        assertThat(miss.limit()).isEqualTo(4);
+        Notice cleat = notice(missing, NoticeKind.LONGER_CLEAT).orElseThrow();
+        assertThat(cleat.part()).isEqualTo("3");
+        // By hand: 3 · 406.4 + 8 · 4.826 = 1257.8 mm, in whole centimetres 1260 mm.
+        assertThat(cleat.value()).isCloseTo(1.26, within(1e-9));
+        assertThat(notice(wall(0.04, 5, 0.4064, cleat.value()), NoticeKind.SCREWS_MISS_STUDS))
+                .isEmpty();
+        assertThat(notice(wall(0.04, 5, 0.4064, cleat.value()), NoticeKind.LONGER_CLEAT))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Into.class,
+            names = {"MASONRY", "RESILIENT", "UNKNOWN"})
+    void refusesWhatItCannotCompute(Into into) {
+        Mounting mounting = FixedBoxes.mounting(into, 0.04, 2, 0.4, 0.4, null, null);
+        PathResult path = FixedBoxes.judged(Surface.WALL, mounting);
+        assertThat(notice(path, NoticeKind.FIXING_BEYOND_METHOD).orElseThrow().part())
+                .isEqualTo(into.name());
+        assertThat(path.fixing().hanging()).isEmpty();
+        assertThat(path.fixing().refused()).contains(into);
+        assertThat(notice(path, NoticeKind.FIXING_NOT_CHECKED)).isEmpty();
+        // A box that stands needs none of it.
+        assertThat(notice(FixedBoxes.judged(Surface.FLOOR, mounting), NoticeKind.FIXING_BEYOND_METHOD))
+                .isEmpty();
+    }
+
+    @Test
+    void saysWhatIsNotSaid() {
+        PathResult path = FixedBoxes.judged(Surface.WALL, null);
+        assertThat(notice(path, NoticeKind.FIXING_NOT_CHECKED)).isPresent();
+        assertThat(notice(path, NoticeKind.LIFT_WITH_AID).orElseThrow().value())
+                .isEqualTo(path.solid().mass());
+    }
+
+    @Test
+    void abovePeopleAsksForACarpenter() {
+        Mounting low = FixedBoxes.mounting(null, 0.04, 6, 0.3, null, null, false);
+        Mounting high = FixedBoxes.mounting(null, 0.04, 6, 0.3, null, null, true);
+        assertThat(notice(FixedBoxes.judged(Surface.WALL, low), NoticeKind.ASK_A_CARPENTER))
+                .isEmpty();
+        assertThat(notice(FixedBoxes.judged(Surface.WALL, high), NoticeKind.ASK_A_CARPENTER))
+                .isPresent();
+        assertThat(FixedBoxes.judged(Surface.WALL, high).fixing().lifting().high())
+                .isTrue();
+    }
+
+    /** The box is 0.82 m at most: rows 2 m apart are beyond it on every surface. */
+    @Test
+    void rowsBeyondTheBox() {
+        Mounting wide = FixedBoxes.mounting(null, 0.04, 2, 2, null, null, null);
+        for (Surface surface : List.of(Surface.WALL, Surface.CEILING)) {
+            Notice notice = notice(FixedBoxes.judged(surface, wide), NoticeKind.ROWS_BEYOND_BOX)
+                    .orElseThrow();
+            assertThat(notice.value()).isEqualTo(2);
+            assertThat(notice.limit()).isLessThan(1);
+        }
+    }
+
+    @Test
+    void aStandingBoxThatTips() {
+        PathResult path = FixedBoxes.judged(Surface.FLOOR, null);
+        double push = path.fixing().standing().orElseThrow().tipping().push();
+        assertThat(notice(path, NoticeKind.STANDING_TIPS).isPresent()).isEqualTo(push < 200);
+        assertThat(notice(path, NoticeKind.OVERHEAD)).isEmpty();
+        assertThat(path.fixing().hanging()).isEmpty();
+    }
+}
