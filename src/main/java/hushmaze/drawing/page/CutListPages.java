@@ -1,6 +1,9 @@
 package hushmaze.drawing.page;
 
+import hushmaze.build.BoardCheck;
 import hushmaze.build.CutItem;
+import hushmaze.build.PrintedFit;
+import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Table;
@@ -16,6 +19,9 @@ import java.util.stream.Stream;
 
 /** The cut list as a table. */
 final class CutListPages {
+    /** So much thicker is the board of the example, m. */
+    private static final double EXAMPLE = 0.0004;
+
     private final Job job;
 
     CutListPages(Job job) {
@@ -32,11 +38,68 @@ final class CutListPages {
             blocks.add(job.blocks().heading(Labels.of("cutList.liners")));
             blocks.add(table(job.result().cutList().liners()));
         }
+        BoardCheck.of(job.result().solid(), job.result().cutList()).forEach(check -> measure(check, blocks));
+        blocks.add(fit());
         if (job.units() == UnitSystem.INCH) {
             String worst = job.figures().fixed(1000 * worstRounding(), 2);
             blocks.add(job.blocks().remark(Labels.of("cutList.rounding", worst)));
         }
         return job.textPages(Labels.of("cutList.title"), Labels.of("type.cutList"), blocks, 1);
+    }
+
+    /** What moves when a board is not as thick as thought. */
+    private void measure(BoardCheck check, List<Block> blocks) {
+        String thickness = job.length(check.board().thickness());
+        double example = EXAMPLE;
+        blocks.add(job.blocks().heading(Labels.of("cutList.measure")));
+        blocks.add(job.blocks()
+                .paragraph(Labels.of("cutList.measure.why", check.board().name(), thickness)));
+        Table table = new Table(
+                job.measure(),
+                List.of(
+                        Column.name(Labels.of("cutList.mark")),
+                        Column.words(Labels.of("cutList.part")),
+                        Column.number(Labels.of("cutList.measure.length")),
+                        Column.number(Labels.of("cutList.measure.width")),
+                        Column.number(Labels.of(
+                                "cutList.measure.example",
+                                job.length(check.board().thickness() + example)))));
+        for (BoardCheck.Change change : check.changes()) {
+            CutItem item = change.item();
+            table.row(
+                    item.mark(),
+                    PartNames.of(item, job.result().path().box()),
+                    times(change.length()),
+                    times(change.width()),
+                    job.bare(item.length() + change.length() * example) + " × "
+                            + job.bare(item.width() + change.width() * example));
+        }
+        blocks.add(table);
+        blocks.add(job.blocks()
+                .remark(Labels.of(
+                        "cutList.measure.wrong",
+                        job.length(check.board().thickness() + example),
+                        job.length(check.changes().stream()
+                                .mapToDouble(c -> example * Math.max(Math.abs(c.length()), Math.abs(c.width())))
+                                .max()
+                                .orElse(0)),
+                        job.length(check.outer() * example))));
+    }
+
+    private static String times(int thicknesses) {
+        return thicknesses == 0 ? "–" : Labels.of("cutList.measure.times", String.valueOf(thicknesses));
+    }
+
+    /** How well the printed sizes close. */
+    private Block fit() {
+        PrintedFit fit = PrintedFit.of(job.result().solid(), job.units());
+        String step = job.figures().fixed(1000 * fit.step(), 2);
+        return fit.closes()
+                ? job.blocks().remark(Labels.of("cutList.fit", step))
+                : job.blocks()
+                        .bullet(
+                                Labels.of("cutList.tight", job.figures().fixed(1000 * fit.tight(), 2), step),
+                                Ink.ALERT);
     }
 
     private Block table(List<CutItem> items) {

@@ -1,0 +1,117 @@
+package hushmaze.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.material.Board;
+import hushmaze.project.Box;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.solid.Panel;
+import hushmaze.solid.RandomBoxes;
+import hushmaze.solid.Solid;
+import hushmaze.solid.SolidBuilder;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What moves when the real board is not as thick as thought. */
+class BoardCheckTest {
+    private static final Board MDF = new Board("MDF 18", 0.018, 750, 3.5e9, 0.02, false, "test");
+
+    private static Box twoPasses(Board board, int layers) {
+        Port end = new Port(PortFace.END, 0.1, 0.15, 0);
+        return new Box(
+                Box.Form.MAZE,
+                2,
+                0.14,
+                0.2,
+                0.6,
+                0.15,
+                Collections.nCopies(layers, board),
+                board,
+                1,
+                null,
+                LinedFaces.NONE,
+                end,
+                end);
+    }
+
+    /**
+     * Validation, by hand. Bare passes of 140 x 200 x 600, one layer, t thick: cavity 600 x (280 + t) x 200. Broad faces (600 +
+     * 2t) x (280 + 3t); sides (600 + 2t) x 200; ends (280 + t) x 200; the baffle 450 x 200 does not move. Outside 2t. From 18.0 to
+     * 18.4: broad faces 636 x 334 become 636.8 x 335.2, ends 298 becomes 298.4.
+     */
+    @Test
+    void oneLayerByHand() {
+        Solid solid = SolidBuilder.build(twoPasses(MDF, 1));
+        CutList list = CutListMaker.of(solid);
+        List<BoardCheck> checks = BoardCheck.of(solid, list);
+        assertThat(checks).hasSize(1);
+        BoardCheck check = checks.get(0);
+        assertThat(check.outer()).isEqualTo(2);
+        for (BoardCheck.Change change : check.changes()) {
+            double length = change.item().length() + 0.0004 * change.length();
+            double width = change.item().width() + 0.0004 * change.width();
+            switch (change.item().parts().get(0).role()) {
+                case BACK, FRONT -> {
+                    assertThat(length).isCloseTo(0.6368, within(1e-9));
+                    assertThat(width).isCloseTo(0.3352, within(1e-9));
+                }
+                case FIRST_SIDE, LAST_SIDE -> {
+                    assertThat(length).isCloseTo(0.6368, within(1e-9));
+                    assertThat(width).isCloseTo(0.2, within(1e-9));
+                }
+                case NEAR_END, FAR_END -> {
+                    assertThat(length).isCloseTo(0.2984, within(1e-9));
+                    assertThat(width).isCloseTo(0.2, within(1e-9));
+                }
+                case BAFFLE -> throw new AssertionError("the baffle does not move");
+            }
+        }
+        assertThat(check.changes().stream().flatMap(c -> c.item().parts().stream()))
+                .hasSize(6);
+    }
+
+    /** Property: every size of any box is linear in the thickness: predicted and built sizes agree for boards far off. */
+    @Test
+    void sizesAreLinear() {
+        RandomBoxes boxes = new RandomBoxes(71);
+        int compared = 0;
+        for (int i = 0; i < 400; i++) {
+            Solid solid = SolidBuilder.build(boxes.next());
+            CutList list = CutListMaker.of(solid);
+            Board first = solid.box().shell().get(0);
+            BoardCheck check = BoardCheck.of(solid, list).get(0);
+            assertThat(check.board()).isEqualTo(first);
+            double more = 0.0007;
+            Board measured = BoardCheck.withThickness(first, first.thickness() + more);
+            List<Board> shell = solid.box().shell().stream()
+                    .map(b -> b.equals(first) ? measured : b)
+                    .toList();
+            Board baffle = solid.box().baffleBoard().equals(first)
+                    ? measured
+                    : solid.box().baffleBoard();
+            Solid built;
+            try {
+                built = SolidBuilder.build(solid.box().ofBoards(shell, baffle));
+            } catch (InvalidValue aSeamThatFindsNoPlace) {
+                assertThat(aSeamThatFindsNoPlace.field()).startsWith("seams");
+                continue;
+            }
+            for (BoardCheck.Change change : check.changes()) {
+                Panel panel = built.panels()
+                        .get(solid.panels().indexOf(change.item().parts().get(0)));
+                boolean exchanged = change.item().turnings().get(0).exchange();
+                double length = exchanged ? panel.vSize() : panel.uSize();
+                double width = exchanged ? panel.uSize() : panel.vSize();
+                assertThat(change.item().length() + more * change.length()).isCloseTo(length, within(1e-9));
+                assertThat(change.item().width() + more * change.width()).isCloseTo(width, within(1e-9));
+                compared++;
+            }
+        }
+        assertThat(compared).isGreaterThan(1000);
+    }
+}
