@@ -46,8 +46,7 @@ final class NestSearch {
 
     /** The best packing found. */
     Packing run() {
-        best = new Packing(
-                List.of(), IntStream.range(0, task.pieces().size()).boxed().toList());
+        best = new Packing(IntStream.range(0, task.pieces().size()).boxed().toList());
         if (task.pieces().isEmpty()) {
             return best;
         }
@@ -79,7 +78,7 @@ final class NestSearch {
 
     private void tryOrder(List<Integer> all, Recreate.Order order, boolean sheetBySheet) {
         progress.check(0, STEP);
-        Packing packing = new Packing(List.of(), all);
+        Packing packing = new Packing(all);
         recreate.sort(packing.pool(), order, 0, random);
         if (sheetBySheet) {
             recreate.fillSheetBySheet(packing, round++);
@@ -153,10 +152,7 @@ final class NestSearch {
         double unit = task.kinds().get(0).area();
         double whole = 0;
         for (Bin bin : packing.bins()) {
-            for (Region region : bin.free()) {
-                double share = region.area() / unit;
-                whole += share * share;
-            }
+            whole += bin.wholeness() / unit / unit;
         }
         return packing.missing(task.pieces()) / unit - SAVING * whole;
     }

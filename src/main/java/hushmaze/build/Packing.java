@@ -7,14 +7,37 @@ import java.util.List;
 final class Packing {
     private final List<Bin> bins;
     private final List<Integer> pool;
+    private double cost;
 
-    Packing(List<Bin> bins, List<Integer> pool) {
+    /** No sheet yet. */
+    Packing(List<Integer> pool) {
+        this(List.of(), pool, 0);
+    }
+
+    private Packing(List<Bin> bins, List<Integer> pool, double cost) {
         this.bins = new ArrayList<>(bins);
         this.pool = new ArrayList<>(pool);
+        this.cost = cost;
     }
 
     Packing copy() {
-        return new Packing(bins, pool);
+        return new Packing(bins, pool, cost);
+    }
+
+    /** Takes a new sheet. */
+    void open(SheetKind kind, int round) {
+        bins.add(new Bin(kind, round));
+        cost += kind.cost();
+    }
+
+    /** Gives a sheet back and returns it. */
+    Bin drop(int index) {
+        Bin bin = bins.remove(index);
+        cost = 0;
+        for (Bin left : bins) {
+            cost += left.kind().cost();
+        }
+        return bin;
     }
 
     List<Bin> bins() {
@@ -34,11 +57,7 @@ final class Packing {
     }
 
     double cost() {
-        double sum = 0;
-        for (Bin bin : bins) {
-            sum += bin.kind().cost();
-        }
-        return sum;
+        return cost;
     }
 
     /** Area of the pieces that are not placed, nm². */

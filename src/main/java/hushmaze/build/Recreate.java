@@ -30,12 +30,14 @@ final class Recreate {
     private final List<Piece> pieces;
     private final SpotFinder finder;
     private final double[] keys;
+    private final double cheapest;
 
     Recreate(NestTask task) {
         this.task = task;
         pieces = task.pieces();
         finder = new SpotFinder(task);
         keys = new double[pieces.size()];
+        cheapest = task.kinds().stream().mapToDouble(SheetKind::cost).min().orElse(0);
     }
 
     SpotFinder finder() {
@@ -131,6 +133,9 @@ final class Recreate {
 
     private boolean open(Packing packing, Piece piece, double budget, int round, SplittableRandom random) {
         double room = budget - packing.cost();
+        if (room < cheapest) {
+            return false;
+        }
         List<SheetKind> possible = new ArrayList<>();
         for (SheetKind kind : task.kinds()) {
             if (kind.cost() <= room && piece.fits(kind) && packing.count(kind) < kind.stock()) {
@@ -143,7 +148,7 @@ final class Recreate {
         SheetKind kind = random == null
                 ? Collections.min(possible, Comparator.comparingDouble(k -> k.cost() / k.area()))
                 : possible.get(random.nextInt(possible.size()));
-        packing.bins().add(new Bin(kind, round));
+        packing.open(kind, round);
         while (!finder.found()) {
             finder.lookAt(
                     packing.bins().get(packing.bins().size() - 1),
