@@ -17,6 +17,9 @@ final class Bin {
     /** Sum of the squares of the free areas, nm⁴; negative when not known. */
     private double wholeness = -1;
 
+    /** Settings of the fence; negative when not known. */
+    private int settings = -1;
+
     Bin(SheetKind kind, int owner) {
         this.kind = kind;
         this.owner = owner;
@@ -30,6 +33,7 @@ final class Bin {
         used = other.used;
         roomiest = other.roomiest;
         wholeness = other.wholeness;
+        settings = other.settings;
         root = other.root.copy();
         other.free.forEach(region -> free.add(region.latestCopy));
     }
@@ -84,6 +88,16 @@ final class Bin {
     private void changed() {
         roomiest = -1;
         wholeness = -1;
+        settings = -1;
+    }
+
+    /** Settings of the fence when its rows are cut in a simple order. */
+    int settings(FenceOrder order) {
+        if (settings < 0) {
+            order.sort(root);
+            settings = order.settings(root);
+        }
+        return settings;
     }
 
     /** This sheet if it belongs to the round, else a copy that does. */

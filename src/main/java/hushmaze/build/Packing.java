@@ -73,14 +73,41 @@ final class Packing {
         return bins.stream().filter(bin -> bin.kind().number() == kind.number()).count();
     }
 
-    /** Largest free rectangle on any sheet, the kerf taken off, m². */
-    double largestOffcut(long kerf) {
+    /** Forgets sheets on which nothing lies. */
+    void dropEmpty() {
+        for (int i = bins.size() - 1; i >= 0; i--) {
+            if (bins.get(i).empty()) {
+                drop(i);
+            }
+        }
+    }
+
+    /** Settings of the fence for all sheets, each cut in a simple order. */
+    int settings(FenceOrder order) {
+        int sum = 0;
+        for (Bin bin : bins) {
+            sum += bin.settings(order);
+        }
+        return sum;
+    }
+
+    /**
+     * Largest free rectangle on any sheet that is worth keeping, the kerf taken off, m²; zero if there is none.
+     *
+     * @param least least side of what is worth keeping, nm
+     */
+    double largestOffcut(long kerf, long least) {
         double best = 0;
         for (Bin bin : bins) {
+            if (bin.roomiest() / NestTask.PER_METRE / NestTask.PER_METRE <= best) {
+                continue;
+            }
             for (Region region : bin.free()) {
-                double length = Math.max(0, region.length - kerf) / NestTask.PER_METRE;
-                double width = Math.max(0, region.width - kerf) / NestTask.PER_METRE;
-                best = Math.max(best, length * width);
+                long length = Math.max(0, region.length - kerf);
+                long width = Math.max(0, region.width - kerf);
+                if (Math.min(length, width) >= least) {
+                    best = Math.max(best, length / NestTask.PER_METRE * (width / NestTask.PER_METRE));
+                }
             }
         }
         return best;
