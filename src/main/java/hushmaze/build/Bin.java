@@ -12,6 +12,13 @@ final class Bin {
     private final Region root;
     private final ArrayList<Region> free = new ArrayList<>();
     private double used;
+    /** Area of the largest free region, nm²; negative when not known. */
+    private double roomiest = -1;
+    /** Sum of the squares of the free areas, nm⁴; negative when not known. */
+    private double wholeness = -1;
+
+    /** Settings of the fence; negative when not known. */
+    private int settings = -1;
 
     Bin(SheetKind kind, int owner) {
         this.kind = kind;
@@ -24,6 +31,9 @@ final class Bin {
         kind = other.kind;
         this.owner = owner;
         used = other.used;
+        roomiest = other.roomiest;
+        wholeness = other.wholeness;
+        settings = other.settings;
         root = other.root.copy();
         other.free.forEach(region -> free.add(region.latestCopy));
     }
@@ -49,6 +59,48 @@ final class Bin {
         return used;
     }
 
+    /** Area of the largest free region, nm²; no larger piece fits. */
+    double roomiest() {
+        if (roomiest < 0) {
+            measure();
+        }
+        return roomiest;
+    }
+
+    /** Sum of the squares of the free areas, nm⁴: the larger, the less broken up is what is free. */
+    double wholeness() {
+        if (wholeness < 0) {
+            measure();
+        }
+        return wholeness;
+    }
+
+    private void measure() {
+        roomiest = 0;
+        wholeness = 0;
+        for (int i = 0; i < free.size(); i++) {
+            double area = free.get(i).area();
+            roomiest = Math.max(roomiest, area);
+            wholeness += area * area;
+        }
+    }
+
+    private void changed() {
+        roomiest = -1;
+        wholeness = -1;
+        settings = -1;
+    }
+
+    /** Settings of the fence when its rows are cut in a simple order. */
+    int settings(FenceOrder order) {
+        if (settings < 0) {
+            order.sort(root);
+            settings = order.settings(root);
+        }
+        return settings;
+    }
+
+    /** This sheet if it belongs to the round, else a copy that does. */
     Bin ownedBy(int round) {
         return owner == round ? this : new Bin(this, round);
     }
@@ -70,6 +122,7 @@ final class Bin {
         long a = turned ? piece.width() : piece.length();
         long b = turned ? piece.length() : piece.width();
         used += piece.area();
+        changed();
         if (a == place.length && b == place.width) {
             place.piece = index;
             place.turned = turned;
@@ -118,6 +171,7 @@ final class Bin {
 
     /** Takes every piece out of a region and joins the space with the free space beside it. */
     void clear(Region region, List<Piece> pieces, List<Integer> removed) {
+        changed();
         takeOut(region, pieces, removed);
         join(region);
     }

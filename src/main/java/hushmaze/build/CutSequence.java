@@ -46,8 +46,10 @@ public record CutSequence(List<Step> steps) {
      * @param from what is cut
      * @param first piece between fence and blade
      * @param second piece beyond the blade
+     * @param narrow whether the piece between fence and blade is narrower than can be held there: use a push stick, or set the
+     *     fence for the wide side. What falls off beyond the blade may be narrow
      */
-    public record Step(int number, Along along, double fence, Piece from, Piece first, Piece second) {}
+    public record Step(int number, Along along, double fence, Piece from, Piece first, Piece second, boolean narrow) {}
 
     public CutSequence {
         steps = List.copyOf(steps);
@@ -57,7 +59,7 @@ public record CutSequence(List<Step> steps) {
     public static CutSequence of(SheetPlan plan) {
         double length = plan.sheet().length() - 2 * plan.trim();
         double width = plan.sheet().width() - 2 * plan.trim();
-        Writer writer = new Writer(plan.kerf());
+        Writer writer = new Writer(plan.kerf(), plan.leastStrip());
         writer.row(plan.cuts(), new Piece(Kind.SHEET, "", length, width));
         return new CutSequence(writer.steps);
     }
@@ -77,14 +79,32 @@ public record CutSequence(List<Step> steps) {
         return count;
     }
 
+    /** How many cuts hold a piece between fence and blade that is narrower than is safe. */
+    public int narrowCuts() {
+        return (int) steps.stream().filter(Step::narrow).count();
+    }
+
+    /** How often the piece on the saw is turned: neighbouring cuts that run in different directions. */
+    public int turns() {
+        int count = 0;
+        for (int i = 1; i < steps.size(); i++) {
+            if (steps.get(i).along() != steps.get(i - 1).along()) {
+                count++;
+            }
+        }
+        return count;
+    }
+
     /** Collects the steps. */
     private static final class Writer {
         private final double kerf;
+        private final double leastStrip;
         private final List<Step> steps = new ArrayList<>();
         private int named;
 
-        Writer(double kerf) {
+        Writer(double kerf, double leastStrip) {
             this.kerf = kerf;
+            this.leastStrip = leastStrip;
         }
 
         /** Makes all parallel cuts of a piece, then goes on with what came off. */
@@ -98,7 +118,8 @@ public record CutSequence(List<Step> steps) {
                 double rest = CutReplay.beyond(rip ? piece.width() : piece.length(), cut.at(), kerf);
                 Piece first = piece(cut.first(), rip ? piece.length() : cut.at(), rip ? cut.at() : piece.width());
                 Piece second = piece(cut.second(), rip ? piece.length() : rest, rip ? rest : piece.width());
-                steps.add(new Step(steps.size() + 1, cut.along(), cut.at(), piece, first, second));
+                boolean narrow = cut.at() < leastStrip - CutReplay.SLACK;
+                steps.add(new Step(steps.size() + 1, cut.along(), cut.at(), piece, first, second, narrow));
                 nodes.add(cut.first());
                 pieces.add(first);
                 node = cut.second();

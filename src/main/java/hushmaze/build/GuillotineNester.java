@@ -8,13 +8,17 @@ import java.util.List;
 /**
  * Lays pieces out on sheets with cuts that run from edge to edge.
  *
- * <p>Goals, in this order: as much as possible placed; least cost; largest single offcut. Cost is the sum of the sheets'
- * prices if every size has one, else the sum of their areas; at equal cost fewer sheets win. No size is used more often
- * than there is stock. Every cut takes one kerf, except that a piece that fills the rest of its row exactly needs no cut,
- * and a cut that leaves less than a kerf leaves nothing. Pieces with grain keep their length along the sheet's length; all
- * others may be turned by 90 degrees.
+ * <p>Goals, in this order: as much as possible placed; least cost; largest single offcut worth keeping; fewest settings of
+ * the fence. No size is used more often than there is stock, and a size without a stock can be had without end. Every cut
+ * takes one kerf, except that a piece that fills the rest of its row exactly needs no cut, and a cut that leaves less than a
+ * kerf leaves nothing. Pieces with grain keep their length along the sheet's length; all others may be turned by 90 degrees.
  *
- * <p>The answer is a good one, not a proven best, unless the number of sheets equals the lower bound.
+ * <p>Cost is the sum of the prices if every size has one; at equal cost fewer sheets win. If some size has no price, prices
+ * cannot be compared, and the sum of the areas counts instead, for priced sizes too. A size with the price 0 costs nothing
+ * in both cases: it is on hand. If its stock is limited it is an offcut to be used up: such sheets are filled before any is
+ * bought, and using more of them is no worse than using fewer.
+ *
+ * <p>The answer is a good one, not a proven best, unless its cost equals the lower bound of the cost; the layout says so.
  */
 public final class GuillotineNester {
     private GuillotineNester() {}
@@ -29,7 +33,11 @@ public final class GuillotineNester {
      */
     public static SheetLayout nest(NestJob job, Effort effort, Progress progress) {
         NestTask task = new NestTask(job);
-        Packing packing = new NestSearch(task, effort, progress).run();
+        int lowerBound = SheetBound.sheets(task);
+        double leastCost = SheetBound.cost(task, lowerBound);
+        Packing packing = new NestSearch(task, leastCost, effort, progress).run();
+        List<String> unplaced = unplaced(task, packing);
+        boolean best = unplaced.isEmpty() && packing.cost() <= NestSearch.within(leastCost);
         PlanMaker maker = new PlanMaker(task);
         List<SheetPlan> plans = packing.bins().stream()
                 .filter(bin -> !bin.empty())
@@ -37,8 +45,7 @@ public final class GuillotineNester {
                         .thenComparing(Comparator.comparingDouble(Bin::used).reversed()))
                 .map(maker::plan)
                 .toList();
-        return new SheetLayout(
-                job.material(), job.thickness(), plans, SheetBound.sheets(task), unplaced(task, packing));
+        return new SheetLayout(job.material(), job.thickness(), plans, lowerBound, unplaced, best, job.leastOffcut());
     }
 
     private static List<String> unplaced(NestTask task, Packing packing) {

@@ -18,9 +18,23 @@ import java.util.Set;
  * @param sheets sizes that can be had, at least one, each larger than kerf and trim
  * @param kerf width of every cut, m (0 to 12 mm), kept in whole nanometres
  * @param trim strip taken off every edge of a sheet first, the saw cut included, m (0 to 50 mm), kept in whole nanometres
+ * @param leastOffcut an offcut is worth keeping if both its sides are at least this, m (0 to 10 m)
+ * @param leastStrip narrowest piece that can be held between fence and blade, m (0 to 200 mm); narrower panels are still cut,
+ *     but where possible as what falls off on the free side
  */
 public record NestJob(
-        String material, double thickness, List<NestPart> parts, List<Sheet> sheets, double kerf, double trim) {
+        String material,
+        double thickness,
+        List<NestPart> parts,
+        List<Sheet> sheets,
+        double kerf,
+        double trim,
+        double leastOffcut,
+        double leastStrip) {
+    /** Shorter offcuts are not kept, m: common practice, no source. */
+    public static final double LEAST_OFFCUT = 0.15;
+    /** Narrower strips are not pushed along a saw's fence, m: a shop's choice, no source. */
+    public static final double LEAST_SAW_STRIP = 0.03;
     /** Most pieces one job may have. */
     public static final int MAX_PIECES = 20_000;
 
@@ -30,6 +44,8 @@ public record NestJob(
         sheets = List.copyOf(InvalidValue.present("sheets", sheets));
         InvalidValue.within("kerf", kerf, 0, 0.012, Unit.MILLIMETRE);
         InvalidValue.within("trim", trim, 0, 0.05, Unit.MILLIMETRE);
+        InvalidValue.within("leastOffcut", leastOffcut, 0, 10, Unit.MILLIMETRE);
+        InvalidValue.within("leastStrip", leastStrip, 0, 0.2, Unit.MILLIMETRE);
         kerf = wholeNanometres(kerf);
         trim = wholeNanometres(trim);
         if (sheets.isEmpty()) {
@@ -43,6 +59,12 @@ public record NestJob(
         if (pieces > MAX_PIECES) {
             throw new InvalidValue("quantity", pieces + " pieces together", "at most " + MAX_PIECES, "");
         }
+    }
+
+    /** With the usual limits for offcuts and strips; a cut without kerf is made with a knife, to which no strip is too narrow. */
+    public NestJob(
+            String material, double thickness, List<NestPart> parts, List<Sheet> sheets, double kerf, double trim) {
+        this(material, thickness, parts, sheets, kerf, trim, LEAST_OFFCUT, kerf == 0 ? 0 : LEAST_SAW_STRIP);
     }
 
     /** Whether a piece fits on some sheet inside the trim, however many of them there are. */

@@ -17,6 +17,7 @@ final class NestSearch {
     private static final String STEP = "sheet layout";
     private static final long SEED = 20_240_229;
     private static final double SHARE_FOR_COST = 0.85;
+    private static final double SHARE_FOR_SETTINGS = 0.6;
     private static final int MEMORY = 60;
     private static final double BLINK = 0.2;
     private static final double SPREAD = 0.35;
@@ -24,6 +25,8 @@ final class NestSearch {
     private static final double SAVING = 1e-6;
     /** With more pieces than this only the first of the fixed orders is tried. */
     private static final int MANY = 3_000;
+    /** With more pieces than this the fixed orders may take longer than the effort allows. */
+    private static final int SOME = 300;
 
     private final NestTask task;
     private final Effort effort;
@@ -31,36 +34,52 @@ final class NestSearch {
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final Recreate recreate;
     private final Ruin ruin;
+    private final FenceOrder fences;
+    private final long leastOffcut;
     private final double leastCost;
     private Packing best;
     private int round;
 
-    NestSearch(NestTask task, Effort effort, Progress progress) {
+    NestSearch(NestTask task, double leastCost, Effort effort, Progress progress) {
         this.task = task;
         this.effort = effort;
         this.progress = progress;
-        recreate = new Recreate(task);
+        recreate = new Recreate(task, this::pulse);
+        fences = new FenceOrder(task);
+        leastOffcut = NestTask.nanometres(task.job().leastOffcut());
         ruin = new Ruin(task, random);
-        leastCost = SheetBound.cost(task);
+        this.leastCost = leastCost;
     }
 
     /** The best packing found. */
     Packing run() {
-        best = new Packing(
-                List.of(), IntStream.range(0, task.pieces().size()).boxed().toList());
+        best = new Packing(IntStream.range(0, task.pieces().size()).boxed().toList());
         if (task.pieces().isEmpty()) {
             return best;
         }
         first();
         while (best != null && !done() && lowerCost()) {
-            progress.check(Math.min(1, effort.spent(round)), STEP);
+            pulse();
         }
-        largerOffcut();
+        tidy();
         return best;
     }
 
+    private void pulse() {
+        progress.check(Math.min(1, effort.spent(round)), STEP);
+    }
+
+    private double offcut(Packing packing) {
+        return packing.largestOffcut(task.kerf(), leastOffcut);
+    }
+
     private boolean done() {
-        return best.pool().isEmpty() && best.cost() <= leastCost * (1 + 1e-9) + 1e-9;
+        return best.pool().isEmpty() && best.cost() <= within(leastCost);
+    }
+
+    /** A cost with an allowance for sums of decimal numbers. */
+    static double within(double cost) {
+        return cost * (1 + 1e-9) + 1e-9;
     }
 
     private void first() {
@@ -69,7 +88,7 @@ final class NestSearch {
             for (Recreate.Order order : Recreate.Order.values()) {
                 recreate.finder().judgeBy(rule);
                 tryOrder(all, order, true);
-                if (all.size() > MANY) {
+                if (all.size() > MANY || all.size() > SOME && effort.spent(round) >= 1) {
                     return;
                 }
                 tryOrder(all, order, false);
@@ -78,8 +97,7 @@ final class NestSearch {
     }
 
     private void tryOrder(List<Integer> all, Recreate.Order order, boolean sheetBySheet) {
-        progress.check(0, STEP);
-        Packing packing = new Packing(List.of(), all);
+        Packing packing = new Packing(all);
         recreate.sort(packing.pool(), order, 0, random);
         if (sheetBySheet) {
             recreate.fillSheetBySheet(packing, round++);
@@ -94,7 +112,7 @@ final class NestSearch {
     private boolean better(Packing a, Packing b) {
         int byMissing = Double.compare(a.missing(task.pieces()), b.missing(task.pieces()));
         int byCost = byMissing != 0 ? byMissing : Double.compare(a.cost(), b.cost());
-        return byCost != 0 ? byCost < 0 : a.largestOffcut(task.kerf()) > b.largestOffcut(task.kerf());
+        return byCost != 0 ? byCost < 0 : offcut(a) > offcut(b);
     }
 
     /** Looks for one better packing; false if the effort ran out. */
@@ -106,10 +124,11 @@ final class NestSearch {
         Arrays.fill(memory, value);
         while (effort.spent(round) < SHARE_FOR_COST) {
             round++;
-            progress.check(Math.min(1, effort.spent(round)), STEP);
+            pulse();
             Packing trial = step(current, budget);
             double missing = trial.pool().isEmpty() ? 0 : value(trial);
             if (trial.pool().isEmpty() || !best.pool().isEmpty() && better(trial, best)) {
+                trial.dropEmpty();
                 best = trial;
                 return true;
             }
@@ -128,6 +147,7 @@ final class NestSearch {
         while (packing.cost() > budget) {
             List<Bin> bins = packing.bins();
             int emptiest = IntStream.range(0, bins.size())
+                    .filter(i -> bins.get(i).kind().cost() > 0)
                     .boxed()
                     .min(Comparator.comparingDouble(i -> bins.get(i).used()))
                     .orElseThrow();
@@ -153,31 +173,34 @@ final class NestSearch {
         double unit = task.kinds().get(0).area();
         double whole = 0;
         for (Bin bin : packing.bins()) {
-            for (Region region : bin.free()) {
-                double share = region.area() / unit;
-                whole += share * share;
-            }
+            whole += bin.wholeness() / unit / unit;
         }
         return packing.missing(task.pieces()) / unit - SAVING * whole;
     }
 
-    private void largerOffcut() {
+    /** Looks for a larger offcut, or fewer settings of the fence at the same offcut, without a higher cost. */
+    private void tidy() {
         Packing current = best;
-        double bestSize = best.largestOffcut(task.kerf());
-        double cost = best.cost();
+        double size = offcut(best);
+        int settings = best.settings(fences);
+        double turn = 1 - (1 - effort.spent(round)) * SHARE_FOR_SETTINGS;
         while (effort.spent(round) < 1 && best.pool().isEmpty()) {
             round++;
-            progress.check(Math.min(1, effort.spent(round)), STEP);
-            Packing trial = step(current, cost);
-            if (!trial.pool().isEmpty() || trial.cost() > cost) {
+            pulse();
+            Packing trial = step(current, best.cost());
+            double newSize = trial.pool().isEmpty() && trial.cost() <= best.cost() ? offcut(trial) : -1;
+            if (newSize < size) {
                 continue;
             }
-            double size = trial.largestOffcut(task.kerf());
-            if (size >= bestSize) {
-                current = trial;
-                best = size > bestSize ? trial : best;
-                bestSize = size;
+            int newSettings = trial.settings(fences);
+            if (newSize > size || newSettings <= settings) {
+                trial.dropEmpty();
+                best = trial;
+                size = newSize;
+                settings = newSettings;
             }
+            // first anything with as large an offcut leads on, at last only what also needs no more settings
+            current = effort.spent(round) < turn ? trial : best;
         }
     }
 }

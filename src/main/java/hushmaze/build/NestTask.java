@@ -15,11 +15,12 @@ import java.util.stream.IntStream;
 final class NestTask {
     /** Nanometres in a metre; a rounding of half a nanometre is below any saw. */
     static final double PER_METRE = 1e9;
-    /** Added to the cost of every sheet. */
+    /** Added to the cost of every sheet that is bought, or that there is no end of. */
     private static final double TRIFLE = 1e-7;
 
     private final NestJob job;
     private final long kerf;
+    private final boolean priced;
     private final List<SheetKind> kinds;
     private final List<Piece> pieces = new ArrayList<>();
     private final Map<String, NestPart> byMark = new HashMap<>();
@@ -28,9 +29,9 @@ final class NestTask {
     NestTask(NestJob job) {
         this.job = job;
         kerf = nanometres(job.kerf());
-        boolean priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null);
+        priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null);
         kinds = IntStream.range(0, job.sheets().size())
-                .mapToObj(i -> kind(i, job.sheets().get(i), priced))
+                .mapToObj(i -> kind(i, job.sheets().get(i)))
                 .filter(kind -> kind.stock() > 0)
                 .toList();
         for (int i = 0; i < job.parts().size(); i++) {
@@ -70,14 +71,23 @@ final class NestTask {
         return tooLarge;
     }
 
-    private SheetKind kind(int number, Sheet sheet, boolean priced) {
+    /** What the search counts for one sheet. */
+    private double cost(Sheet sheet) {
+        boolean onHand = sheet.price() != null && sheet.price() == 0;
+        if (onHand && sheet.stock() != null) {
+            return 0;
+        }
+        return TRIFLE + (priced || onHand ? sheet.price() : sheet.length() * sheet.width());
+    }
+
+    private SheetKind kind(int number, Sheet sheet) {
         long trims = 2 * nanometres(job.trim());
         return new SheetKind(
                 number,
                 sheet,
                 nanometres(sheet.length()) - trims + kerf,
                 nanometres(sheet.width()) - trims + kerf,
-                (priced ? sheet.price() : sheet.length() * sheet.width()) + TRIFLE,
+                cost(sheet),
                 sheet.stock() == null ? Integer.MAX_VALUE : sheet.stock());
     }
 

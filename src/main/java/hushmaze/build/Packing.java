@@ -7,14 +7,37 @@ import java.util.List;
 final class Packing {
     private final List<Bin> bins;
     private final List<Integer> pool;
+    private double cost;
 
-    Packing(List<Bin> bins, List<Integer> pool) {
+    /** No sheet yet. */
+    Packing(List<Integer> pool) {
+        this(List.of(), pool, 0);
+    }
+
+    private Packing(List<Bin> bins, List<Integer> pool, double cost) {
         this.bins = new ArrayList<>(bins);
         this.pool = new ArrayList<>(pool);
+        this.cost = cost;
     }
 
     Packing copy() {
-        return new Packing(bins, pool);
+        return new Packing(bins, pool, cost);
+    }
+
+    /** Takes a new sheet. */
+    void open(SheetKind kind, int round) {
+        bins.add(new Bin(kind, round));
+        cost += kind.cost();
+    }
+
+    /** Gives a sheet back and returns it. */
+    Bin drop(int index) {
+        Bin bin = bins.remove(index);
+        cost = 0;
+        for (Bin left : bins) {
+            cost += left.kind().cost();
+        }
+        return bin;
     }
 
     List<Bin> bins() {
@@ -34,11 +57,7 @@ final class Packing {
     }
 
     double cost() {
-        double sum = 0;
-        for (Bin bin : bins) {
-            sum += bin.kind().cost();
-        }
-        return sum;
+        return cost;
     }
 
     /** Area of the pieces that are not placed, nm². */
@@ -54,14 +73,41 @@ final class Packing {
         return bins.stream().filter(bin -> bin.kind().number() == kind.number()).count();
     }
 
-    /** Largest free rectangle on any sheet, the kerf taken off, m². */
-    double largestOffcut(long kerf) {
+    /** Forgets sheets on which nothing lies. */
+    void dropEmpty() {
+        for (int i = bins.size() - 1; i >= 0; i--) {
+            if (bins.get(i).empty()) {
+                drop(i);
+            }
+        }
+    }
+
+    /** Settings of the fence for all sheets, each cut in a simple order. */
+    int settings(FenceOrder order) {
+        int sum = 0;
+        for (Bin bin : bins) {
+            sum += bin.settings(order);
+        }
+        return sum;
+    }
+
+    /**
+     * Largest free rectangle on any sheet that is worth keeping, the kerf taken off, m²; zero if there is none.
+     *
+     * @param least least side of what is worth keeping, nm
+     */
+    double largestOffcut(long kerf, long least) {
         double best = 0;
         for (Bin bin : bins) {
+            if (bin.roomiest() / NestTask.PER_METRE / NestTask.PER_METRE <= best) {
+                continue;
+            }
             for (Region region : bin.free()) {
-                double length = Math.max(0, region.length - kerf) / NestTask.PER_METRE;
-                double width = Math.max(0, region.width - kerf) / NestTask.PER_METRE;
-                best = Math.max(best, length * width);
+                long length = Math.max(0, region.length - kerf);
+                long width = Math.max(0, region.width - kerf);
+                if (Math.min(length, width) >= least) {
+                    best = Math.max(best, length / NestTask.PER_METRE * (width / NestTask.PER_METRE));
+                }
             }
         }
         return best;

@@ -4,19 +4,21 @@ import hushmaze.build.CutNode.Along;
 import hushmaze.build.CutNode.Cut;
 import hushmaze.build.CutNode.Leaf;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Turns a sheet laid out by the search, in nanometres with the kerf added, into cuts and placed panels in metres. */
 final class PlanMaker {
     private final NestTask task;
+    private final FenceOrder fences;
 
     PlanMaker(NestTask task) {
         this.task = task;
+        fences = new FenceOrder(task);
     }
 
     SheetPlan plan(Bin bin) {
         NestJob job = task.job();
+        fences.improve(bin.root());
         CutNode cuts = node(bin.root());
         List<SheetPlan.Placed> panels = new ArrayList<>();
         double length = bin.kind().sheet().length();
@@ -26,7 +28,7 @@ final class PlanMaker {
                 panels.add(placed(spot));
             }
         }
-        return new SheetPlan(bin.kind().sheet(), job.trim(), job.kerf(), cuts, panels);
+        return new SheetPlan(bin.kind().sheet(), job.trim(), job.kerf(), job.leastStrip(), cuts, panels);
     }
 
     private SheetPlan.Placed placed(CutReplay.Spot spot) {
@@ -47,10 +49,6 @@ final class PlanMaker {
         }
         List<Region> row = new ArrayList<>(region.row);
         row.removeIf(child -> child.length == 0 || child.width == 0);
-        // equal fence settings follow each other, and the rest comes last
-        row.sort(Comparator.comparing(Region::free)
-                .thenComparing(Comparator.comparingLong((Region child) -> extent(region, child))
-                        .reversed()));
         return row(region, row, 0);
     }
 
@@ -60,11 +58,7 @@ final class PlanMaker {
             return first;
         }
         Along along = region.ripped ? Along.LENGTH : Along.WIDTH;
-        return new Cut(along, metres(extent(region, row.get(from))), first, row(region, row, from + 1));
-    }
-
-    private static long extent(Region region, Region child) {
-        return region.ripped ? child.width : child.length;
+        return new Cut(along, metres(FenceOrder.extent(region, row.get(from))), first, row(region, row, from + 1));
     }
 
     /** The kerf taken off; what is narrower than it becomes dust. */

@@ -26,16 +26,26 @@ final class Recreate {
     /** Sheets that are looked at for one piece; with more of them the last ones are. */
     private static final int WINDOW = 60;
 
+    /** Pieces that are placed between two looks at whether to go on. */
+    private static final int PER_PULSE = 256;
+
     private final NestTask task;
     private final List<Piece> pieces;
     private final SpotFinder finder;
     private final double[] keys;
+    private final double cheapest;
+    private final double leastArea;
+    private final Runnable pulse;
+    private int placed;
 
-    Recreate(NestTask task) {
+    Recreate(NestTask task, Runnable pulse) {
+        this.pulse = pulse;
         this.task = task;
         pieces = task.pieces();
         finder = new SpotFinder(task);
         keys = new double[pieces.size()];
+        leastArea = pieces.stream().mapToDouble(Piece::area).min().orElse(0);
+        cheapest = task.kinds().stream().mapToDouble(SheetKind::cost).min().orElse(0);
     }
 
     SpotFinder finder() {
@@ -101,8 +111,10 @@ final class Recreate {
         Piece failed = null;
         for (int index : pool) {
             Piece piece = pieces.get(index);
+            tick();
             finder.start();
-            if (failed == null || !failed.alike(piece)) {
+            boolean full = packing.bins().get(last).roomiest() < leastArea;
+            if (!full && (failed == null || !failed.alike(piece))) {
                 finder.lookAt(packing.bins().get(last), last, piece);
             }
             if (finder.found()) {
@@ -115,8 +127,16 @@ final class Recreate {
         return left;
     }
 
+    private void tick() {
+        placed++;
+        if (placed % PER_PULSE == 0) {
+            pulse.run();
+        }
+    }
+
     private boolean place(Packing packing, int index, double budget, int round, SplittableRandom random) {
         Piece piece = pieces.get(index);
+        tick();
         finder.start();
         List<Bin> bins = packing.bins();
         for (int i = Math.max(0, bins.size() - WINDOW); i < bins.size(); i++) {
@@ -131,6 +151,9 @@ final class Recreate {
 
     private boolean open(Packing packing, Piece piece, double budget, int round, SplittableRandom random) {
         double room = budget - packing.cost();
+        if (room < cheapest) {
+            return false;
+        }
         List<SheetKind> possible = new ArrayList<>();
         for (SheetKind kind : task.kinds()) {
             if (kind.cost() <= room && piece.fits(kind) && packing.count(kind) < kind.stock()) {
@@ -143,7 +166,7 @@ final class Recreate {
         SheetKind kind = random == null
                 ? Collections.min(possible, Comparator.comparingDouble(k -> k.cost() / k.area()))
                 : possible.get(random.nextInt(possible.size()));
-        packing.bins().add(new Bin(kind, round));
+        packing.open(kind, round);
         while (!finder.found()) {
             finder.lookAt(
                     packing.bins().get(packing.bins().size() - 1),

@@ -40,7 +40,7 @@ final class Ruin {
 
     /** Takes one sheet away; its pieces go to the pool. */
     void drop(Packing packing, int index) {
-        Bin bin = packing.bins().remove(index);
+        Bin bin = packing.drop(index);
         for (Region region : bin.taken()) {
             if (region.piece >= 0) {
                 packing.pool().add(region.piece);

@@ -10,7 +10,8 @@ import hushmaze.material.Sheet;
  * @param sheet what is bought
  * @param length nm
  * @param width nm
- * @param cost price of one, or its area in m² when not every sheet has a price, plus a trifle so that fewer sheets win a tie
+ * @param cost zero for an offcut on hand; else the price of one, or its area in m² when not every sheet has a price, plus a
+ *     trifle so that fewer sheets win a tie
  * @param stock how many there are
  */
 record SheetKind(int number, Sheet sheet, long length, long width, double cost, int stock) {

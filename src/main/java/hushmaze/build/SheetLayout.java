@@ -1,6 +1,9 @@
 package hushmaze.build;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * All sheets of one material.
@@ -10,9 +13,31 @@ import java.util.List;
  * @param sheets in the order they are cut
  * @param lowerBound no layout needs fewer sheets than this
  * @param unplaced marks of pieces that fit on no sheet, once per piece
+ * @param provedBest whether it is certain that no layout costs less: all is placed and the cost is the lower bound of it
+ * @param leastOffcut an offcut is worth keeping if both its sides are at least this, m
  */
 public record SheetLayout(
-        String material, double thickness, List<SheetPlan> sheets, int lowerBound, List<String> unplaced) {
+        String material,
+        double thickness,
+        List<SheetPlan> sheets,
+        int lowerBound,
+        List<String> unplaced,
+        boolean provedBest,
+        double leastOffcut) {
+    /**
+     * What is left over and worth keeping.
+     *
+     * @param sheet number of the sheet it comes from, counted from 1
+     * @param length along the sheet's length, m
+     * @param width along the sheet's width, m
+     */
+    public record Offcut(int sheet, double length, double width) {
+        /** m² */
+        public double area() {
+            return length * width;
+        }
+    }
+
     public SheetLayout {
         sheets = List.copyOf(sheets);
         unplaced = List.copyOf(unplaced);
@@ -28,5 +53,36 @@ public record SheetLayout(
                 .mapToDouble(p -> p.length() * p.width())
                 .sum();
         return total == 0 ? 0 : 1 - used / total;
+    }
+
+    /** Prices of all sheets used together; empty when one of them has no price. */
+    public OptionalDouble cost() {
+        return sheets.stream().anyMatch(plan -> plan.sheet().price() == null)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(sheets.stream()
+                        .mapToDouble(plan -> plan.sheet().price())
+                        .sum());
+    }
+
+    /** Offcuts worth keeping, the largest first. */
+    public List<Offcut> offcuts() {
+        List<Offcut> offcuts = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            for (CutReplay.Spot spot : CutReplay.of(sheets.get(i))) {
+                double side = Math.min(spot.length(), spot.width());
+                if (spot.offcut() && side > 0 && side >= leastOffcut - CutReplay.SLACK) {
+                    offcuts.add(new Offcut(i + 1, spot.length(), spot.width()));
+                }
+            }
+        }
+        offcuts.sort(Comparator.comparingDouble(Offcut::area).reversed());
+        return List.copyOf(offcuts);
+    }
+
+    /** How often the fence is set for all sheets. */
+    public int fenceSettings() {
+        return sheets.stream()
+                .mapToInt(plan -> CutSequence.of(plan).fenceSettings())
+                .sum();
     }
 }

@@ -9,10 +9,11 @@ import java.util.List;
  * @param sheet size used
  * @param trim taken off every edge first, m
  * @param kerf width of every cut, m
+ * @param leastStrip narrowest piece that can be held between fence and blade, m
  * @param cuts of the trimmed sheet; distances start at the trimmed corner
  * @param panels where they come to lie, from the sheet's own untrimmed corner
  */
-public record SheetPlan(Sheet sheet, double trim, double kerf, CutNode cuts, List<Placed> panels) {
+public record SheetPlan(Sheet sheet, double trim, double kerf, double leastStrip, CutNode cuts, List<Placed> panels) {
     /**
      * A panel on a sheet.
      *

@@ -60,6 +60,9 @@ final class SpotFinder {
     }
 
     void lookAt(Bin bin, int index, Piece piece) {
+        if (piece.area() > bin.roomiest()) {
+            return;
+        }
         List<Region> free = bin.free();
         for (int i = 0; i < free.size(); i++) {
             Region place = free.get(i);

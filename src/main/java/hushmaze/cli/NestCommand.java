@@ -74,8 +74,7 @@ public final class NestCommand implements Callable<Integer> {
             SheetLayout layout = GuillotineNester.nest(job, effort, Progress.NONE);
             out.println(json ? NestJson.write(layout) : NestText.of(layout).stripTrailing());
             out.flush();
-            err.println(layout.sheets().size() + (layout.sheets().size() == 1 ? " sheet" : " sheets")
-                    + "; none can do with fewer than " + layout.lowerBound());
+            err.println(NestText.verdict(layout));
             unplaced(job, layout).forEach(err::println);
             return layout.unplaced().isEmpty() ? ExitCode.DONE : ExitCode.DESIGN_FAILS;
         } catch (InvalidValue e) {

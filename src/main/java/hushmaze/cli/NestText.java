@@ -31,19 +31,41 @@ final class NestText {
             }
             CutSequence.of(plan).steps().forEach(step -> text.append(line(step)));
         }
+        for (SheetLayout.Offcut offcut : layout.offcuts()) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "Offcut worth keeping: %s x %s mm from sheet %d%n",
+                    millimetres(offcut.length()),
+                    millimetres(offcut.width()),
+                    offcut.sheet()));
+        }
+        return text.toString();
+    }
+
+    /** How good the layout is, for a person who waits. */
+    static String verdict(SheetLayout layout) {
+        int sheets = layout.sheets().size();
+        StringBuilder text = new StringBuilder(sheets + (sheets == 1 ? " sheet" : " sheets"));
+        text.append("; none can do with fewer than ").append(layout.lowerBound());
+        if (layout.provedBest()) {
+            text.append("; proved best");
+        }
+        layout.cost().ifPresent(cost -> text.append(String.format(Locale.ROOT, "; cost %.2f", cost)));
+        text.append("; fence set ").append(layout.fenceSettings()).append(" times");
         return text.toString();
     }
 
     private static String line(CutSequence.Step step) {
         return String.format(
                 Locale.ROOT,
-                "%5d  %-8s  fence %7s mm  %s -> %s + %s%n",
+                "%5d  %-8s  fence %7s mm  %s -> %s + %s%s%n",
                 step.number(),
                 step.along() == Along.LENGTH ? "rip" : "crosscut",
                 millimetres(step.fence()),
                 name(step.from()),
                 name(step.first()),
-                name(step.second()));
+                name(step.second()),
+                step.narrow() ? "  NARROW: use a push stick or cut from the wide side" : "");
     }
 
     private static String name(CutSequence.Piece piece) {

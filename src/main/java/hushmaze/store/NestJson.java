@@ -20,7 +20,8 @@ import java.util.Locale;
  *
  * <p>A cut is an object with {@code along}, {@code atMm}, {@code first} and {@code second}; what is finished is the mark of
  * its panel, or "offcut". Cuts are measured from the low corner of the piece they cut, panels from the sheet's untrimmed
- * corner. Only when some pieces could not be placed, {@code unplaced} lists their marks.
+ * corner. {@code provedBest} says whether no layout can cost less, {@code cost} is left out when a sheet has no price, and
+ * {@code offcuts} lists what is worth keeping, the largest first, with the number of its sheet from 1. Only when some pieces could not be placed, {@code unplaced} lists their marks.
  */
 public final class NestJson {
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
@@ -34,6 +35,9 @@ public final class NestJson {
         ArrayNode sheets = root.putArray("sheets");
         layout.sheets().forEach(plan -> sheets.add(sheet(plan)));
         root.put("lowerBound", layout.lowerBound());
+        root.put("provedBest", layout.provedBest());
+        layout.cost().ifPresent(cost -> root.put("cost", cost));
+        root.set("offcuts", offcuts(layout));
         if (!layout.unplaced().isEmpty()) {
             ArrayNode unplaced = root.putArray("unplaced");
             layout.unplaced().forEach(unplaced::add);
@@ -43,6 +47,17 @@ public final class NestJson {
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static ArrayNode offcuts(SheetLayout layout) {
+        ArrayNode offcuts = NODES.arrayNode();
+        for (SheetLayout.Offcut offcut : layout.offcuts()) {
+            offcuts.addObject()
+                    .put("sheet", offcut.sheet())
+                    .put("lengthMm", millimetres(offcut.length()))
+                    .put("widthMm", millimetres(offcut.width()));
+        }
+        return offcuts;
     }
 
     private static ObjectNode sheet(SheetPlan plan) {

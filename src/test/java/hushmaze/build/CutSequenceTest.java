@@ -32,7 +32,7 @@ class CutSequenceTest {
                 new Cut(Along.WIDTH, 0.3, new Leaf("A", 0.3, 0.4), new Leaf("B", 0.392, 0.4)));
         CutNode cuts = new Cut(Along.LENGTH, 0.4, strip, new Leaf(null, 1.0, 0.196));
         Sheet sheet = new Sheet("sheet", 1, 0.6, null, null, "test");
-        CutSequence sequence = CutSequence.of(new SheetPlan(sheet, 0, 0.004, cuts, List.of()));
+        CutSequence sequence = CutSequence.of(new SheetPlan(sheet, 0, 0.004, 0.03, cuts, List.of()));
 
         assertThat(sequence.steps()).hasSize(3);
         CutSequence.Step rip = sequence.steps().get(0);

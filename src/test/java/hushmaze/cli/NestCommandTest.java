@@ -47,7 +47,12 @@ class NestCommandTest {
         assertThat(run("--sheet", "1000x500", "--kerf", "3", "--trim", "10", "--json"))
                 .isZero();
         JsonNode root = new ObjectMapper().readTree(out.toString());
-        assertThat(root.fieldNames()).toIterable().containsExactly("sheets", "lowerBound");
+        assertThat(root.fieldNames()).toIterable().containsExactly("sheets", "lowerBound", "provedBest", "offcuts");
+        assertThat(root.get("provedBest").asBoolean()).isTrue();
+        // 980 x 480 less 2 x 400 x 300 and 200 x 100: the largest rest of a row or column has more than 0.1 x 0.2 m
+        assertThat(root.get("offcuts").get(0).fieldNames())
+                .toIterable()
+                .containsExactly("sheet", "lengthMm", "widthMm");
         assertThat(root.get("lowerBound").asInt()).isEqualTo(1);
         assertThat(root.get("sheets")).hasSize(1);
         JsonNode sheet = root.get("sheets").get(0);
