@@ -1,11 +1,9 @@
 package hushmaze.assess;
 
-import hushmaze.build.SheetLayouts;
 import hushmaze.project.Brief;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
 import hushmaze.project.Project;
-import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
@@ -20,29 +18,24 @@ import java.util.List;
 
 /** What a path's verdicts and its surroundings give reason to say. */
 final class PathNotices {
-    /** A box heavier than this is lifted by two, kg; common practice, no source. */
-    private static final double TWO_PEOPLE = 25;
-
     /** Boxes heavier than this are beyond the method, kg; our judgement. */
     private static final double CARPENTER = 80;
 
     private final PathResult result;
     private final Brief brief;
-    private final Stock stock;
     private final List<Notice> notices = new ArrayList<>();
 
-    private PathNotices(PathResult result, Stock stock) {
+    private PathNotices(PathResult result) {
         this.result = result;
-        this.stock = stock;
         this.brief = result.path().brief();
     }
 
     static List<Notice> of(PathResult result, Project project, boolean proved) {
-        PathNotices all = new PathNotices(result, project.stock());
+        PathNotices all = new PathNotices(result);
         all.sound();
         all.notices.addAll(PathAirNotices.of(result, project.room().target()));
         all.space();
-        all.build(proved);
+        all.notices.addAll(BuildNotices.of(result, project, proved));
         all.fixing();
         all.surroundings();
         all.methods();
@@ -117,24 +110,6 @@ final class PathNotices {
         }
     }
 
-    private void build(boolean proved) {
-        if (!proved) {
-            add(NoticeKind.PARTS_DO_NOT_CLOSE, Severity.STOP, "");
-        }
-        result.layouts().stream()
-                .flatMap(l -> l.unplaced().stream())
-                .distinct()
-                .forEach(mark -> add(unplaced(mark), Severity.STOP, mark));
-        double mass = result.solid().mass();
-        Double limit = brief.construction().maxMass();
-        if (limit != null && mass > limit) {
-            add(NoticeKind.HEAVIER_THAN_LIMIT, Severity.STOP, "", mass, limit, Unit.KILOGRAM);
-        }
-        if (mass > TWO_PEOPLE) {
-            add(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, "", mass, TWO_PEOPLE, Unit.KILOGRAM);
-        }
-    }
-
     /** How it hangs or stands. */
     private void fixing() {
         result.hanging().ifPresent(hanging -> {
@@ -163,12 +138,6 @@ final class PathNotices {
                 .ifPresent(s -> add(NoticeKind.WEIGHT_DOES_NOT_HOLD, Severity.WARNING, ""));
     }
 
-    private NoticeKind unplaced(String mark) {
-        return SheetLayouts.fitsSomeSheet(result.cutList(), stock, mark)
-                ? NoticeKind.NOT_ENOUGH_SHEETS
-                : NoticeKind.PANEL_LARGER_THAN_SHEET;
-    }
-
     private void surroundings() {
         VentPath path = result.path();
         switch (path.brief().opening().beyond()) {
@@ -180,7 +149,13 @@ final class PathNotices {
             }
         }
         if (path.brief().opening().surface() == Opening.Surface.CEILING) {
-            add(NoticeKind.OVERHEAD, Severity.WARNING, "", result.solid().mass(), TWO_PEOPLE, Unit.KILOGRAM);
+            add(
+                    NoticeKind.OVERHEAD,
+                    Severity.WARNING,
+                    "",
+                    result.solid().mass(),
+                    BuildNotices.TWO_PEOPLE,
+                    Unit.KILOGRAM);
         }
     }
 
