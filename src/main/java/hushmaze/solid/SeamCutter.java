@@ -131,7 +131,7 @@ final class SeamCutter {
             throw new InvalidValue(
                     "seams[" + number + "].position",
                     InvalidValue.shown(seam.position(), Unit.MILLIMETRE),
-                    "at least " + InvalidValue.shown(SeamPlaces.KEEP_OFF, Unit.MILLIMETRE) + " from " + from,
+                    "away from " + from + " by at least " + InvalidValue.shown(SeamPlaces.KEEP_OFF, Unit.MILLIMETRE),
                     "mm");
         });
     }

@@ -6,9 +6,11 @@ import hushmaze.project.Seam;
 import hushmaze.project.Stock;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.Axis;
+import hushmaze.solid.SeamPlaces;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -19,6 +21,9 @@ import java.util.function.UnaryOperator;
  * same box always gets the same seams. What seams across the passes cannot mend is told instead.
  */
 public final class SeamPlanner {
+    /** A seam's least position, m. */
+    private static final double LEAST_POSITION = 0.05;
+
     private final Construction construction;
     private final Stock stock;
     private final UnitSystem units;
@@ -41,6 +46,34 @@ public final class SeamPlanner {
         SeamLimits limits = SeamLimits.of(solid, construction, stock, obstacles);
         Optional<List<Seam>> seams = search(solid, limits);
         return seams.isPresent() ? new SeamPlan(seams.get(), obstacles) : planWithoutSome(solid, limits, obstacles);
+    }
+
+    /** One more seam for a box: about the middle of its longest stretch; nothing if there is no place for one. */
+    public Optional<Seam> oneMore(Box box, Seam.Kind kind) {
+        if (box.seams().size() >= Box.MAX_SEAMS) {
+            return Optional.empty();
+        }
+        Solid solid = SolidBuilder.build(box);
+        SeamPlaces places = SeamPlaces.of(solid);
+        double length = solid.outer().size(Axis.X);
+        Comparator<Seam> byRoom = Comparator.comparingDouble(s -> room(box, length, s.position()));
+        return Step.of(units, false)
+                .between(0, length)
+                .filter(x -> x >= LEAST_POSITION)
+                .mapToObj(x -> new Seam(kind, x))
+                .filter(s -> places.inTheWay(s).isEmpty())
+                .filter(s ->
+                        box.seams().stream().allMatch(o -> Math.abs(o.position() - s.position()) >= Box.MIN_STRETCH))
+                .max(byRoom);
+    }
+
+    /** How far a place is from the nearest seam or end, m. */
+    private static double room(Box box, double length, double at) {
+        double room = Math.min(at, length - at);
+        for (Seam seam : box.seams()) {
+            room = Math.min(room, Math.abs(seam.position() - at));
+        }
+        return room;
     }
 
     private Optional<List<Seam>> search(Solid solid, SeamLimits limits) {
