@@ -121,15 +121,14 @@ public final class Assessor {
 
     private static PathResult.Buildable buildable(
             VentPath path, Solid solid, CutList cuts, List<SheetLayout> layouts, boolean proved) {
-        Double maxMass = path.brief().construction().maxMass();
-        boolean light = maxMass == null || solid.mass() <= maxMass;
+        boolean carried = Carried.of(solid, path.brief().construction()).ok();
         boolean placed = layouts.stream().allMatch(l -> l.unplaced().isEmpty());
         List<SheetLayout> boards = layouts.stream()
                 .filter(l -> cuts.boards().stream().anyMatch(i -> i.material().equals(l.material())))
                 .toList();
         int sheets = boards.stream().mapToInt(l -> l.sheets().size()).sum();
         return new PathResult.Buildable(
-                proved && placed && light,
+                proved && placed && carried,
                 solid.mass(),
                 solid.panels().size(),
                 solid.liners().size(),

@@ -13,7 +13,9 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
+import hushmaze.solid.Module;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What lifting, hanging and standing of a box give reason to say. */
@@ -23,11 +25,13 @@ final class FixingNotices {
 
     private final Fixing fixing;
     private final double mass;
+    private final List<Module> modules;
     private final List<Notice> notices = new ArrayList<>();
 
     private FixingNotices(PathResult result) {
         this.fixing = result.fixing();
         this.mass = result.solid().mass();
+        this.modules = result.solid().modules();
     }
 
     static List<Notice> of(PathResult result) {
@@ -47,11 +51,17 @@ final class FixingNotices {
 
     private void lifting(boolean overhead) {
         Lifting lifting = fixing.lifting();
-        Lifting.Hands hands = lifting.hands(mass);
+        Module heaviest =
+                modules.stream().max(Comparator.comparingDouble(Module::mass)).orElseThrow();
+        boolean inOne = modules.size() == 1;
+        String part = inOne ? "" : String.valueOf(heaviest.number() + 1);
+        Lifting.Hands hands = lifting.hands(heaviest.mass());
         if (hands == Lifting.Hands.TWO) {
-            add(NoticeKind.LIFT_WITH_TWO, Severity.WARNING, mass, lifting.one(), Unit.KILOGRAM);
+            NoticeKind kind = inOne ? NoticeKind.LIFT_WITH_TWO : NoticeKind.PART_LIFT_WITH_TWO;
+            notices.add(Notice.of(kind, Severity.WARNING, part, heaviest.mass(), lifting.one(), Unit.KILOGRAM));
         } else if (hands == Lifting.Hands.AID) {
-            add(NoticeKind.LIFT_WITH_AID, Severity.WARNING, mass, lifting.two(), Unit.KILOGRAM);
+            NoticeKind kind = inOne ? NoticeKind.LIFT_WITH_AID : NoticeKind.PART_LIFT_WITH_AID;
+            notices.add(Notice.of(kind, Severity.WARNING, part, heaviest.mass(), lifting.two(), Unit.KILOGRAM));
         }
         if (overhead) {
             add(NoticeKind.OVERHEAD, Severity.WARNING, mass, lifting.one(), Unit.KILOGRAM);

@@ -1,13 +1,11 @@
 package hushmaze.assess;
 
-import hushmaze.build.SheetLayouts;
 import hushmaze.build.joint.CollarPlan;
 import hushmaze.project.Brief;
 import hushmaze.project.Fitting;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
 import hushmaze.project.Project;
-import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
@@ -24,21 +22,19 @@ import java.util.List;
 final class PathNotices {
     private final PathResult result;
     private final Brief brief;
-    private final Stock stock;
     private final List<Notice> notices = new ArrayList<>();
 
-    private PathNotices(PathResult result, Stock stock) {
+    private PathNotices(PathResult result) {
         this.result = result;
-        this.stock = stock;
         this.brief = result.path().brief();
     }
 
     static List<Notice> of(PathResult result, Project project, boolean proved) {
-        PathNotices all = new PathNotices(result, project.stock());
+        PathNotices all = new PathNotices(result);
         all.sound();
         all.notices.addAll(PathAirNotices.of(result, project.room().target()));
         all.space();
-        all.build(proved);
+        all.notices.addAll(BuildNotices.of(result, project, proved));
         all.notices.addAll(FixingNotices.of(result));
         all.collars(project);
         all.surroundings();
@@ -114,21 +110,6 @@ final class PathNotices {
         }
     }
 
-    private void build(boolean proved) {
-        if (!proved) {
-            add(NoticeKind.PARTS_DO_NOT_CLOSE, Severity.STOP, "");
-        }
-        result.layouts().stream()
-                .flatMap(l -> l.unplaced().stream())
-                .distinct()
-                .forEach(mark -> add(unplaced(mark), Severity.STOP, mark));
-        double mass = result.solid().mass();
-        Double limit = brief.construction().maxMass();
-        if (limit != null && mass > limit) {
-            add(NoticeKind.HEAVIER_THAN_LIMIT, Severity.STOP, "", mass, limit, Unit.KILOGRAM);
-        }
-    }
-
     private void collars(Project project) {
         for (CollarPlan collar : result.collars(project)) {
             if (collar.overhang() > 0) {
@@ -136,12 +117,6 @@ final class PathNotices {
                 add(NoticeKind.COLLAR_OVERHANGS, Severity.STOP, part, collar.overhang(), 0, Unit.MILLIMETRE);
             }
         }
-    }
-
-    private NoticeKind unplaced(String mark) {
-        return SheetLayouts.fitsSomeSheet(result.cutList(), stock, mark)
-                ? NoticeKind.NOT_ENOUGH_SHEETS
-                : NoticeKind.PANEL_LARGER_THAN_SHEET;
     }
 
     private void surroundings() {

@@ -76,7 +76,8 @@ public record PathResult(
     public record Fits(boolean ok, double width, double height, double depth) {}
 
     /**
-     * @param ok whether the parts close, all fit on sheets in stock and the mass keeps its limit
+     * @param ok whether the parts close, all fit on sheets in stock, and what is carried in one piece is light enough and goes
+     *     through the doorway
      * @param mass of boards and liner, kg
      * @param panels number of boards to cut
      * @param linerPieces number of liner pieces to cut

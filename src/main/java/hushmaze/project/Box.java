@@ -239,7 +239,7 @@ public record Box(
         InvalidValue.within("seams", seams.size(), 0, MAX_SEAMS);
         for (int i = 1; i < seams.size(); i++) {
             double least = seams.get(i - 1).position() + MIN_STRETCH;
-            if (seams.get(i).position() < least) {
+            if (seams.get(i).position() < least - 1e-9) {
                 throw new InvalidValue(
                         "seams[" + i + "].position",
                         millimetres(seams.get(i).position()),

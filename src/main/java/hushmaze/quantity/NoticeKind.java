@@ -140,16 +140,26 @@ public enum NoticeKind {
     DOES_NOT_FIT,
     /** The box's port is smaller than the opening it is set over. */
     PORT_SMALLER_THAN_OPENING,
-    /** A panel is larger than any sheet. */
+    /** A part, or several, is larger than any sheet inside its trim. */
     PANEL_LARGER_THAN_SHEET,
     /** Not enough sheets in stock. */
     NOT_ENOUGH_SHEETS,
     /** The box is heavier than the limit. */
     HEAVIER_THAN_LIMIT,
+    /** A part of a box that comes apart is heavier than the limit. */
+    PART_HEAVIER_THAN_LIMIT,
+    /** The box, or a part of it, does not go through the narrowest place on its way. */
+    DOES_NOT_PASS_DOORWAY,
+    /** The box comes apart at a joint without a gasket. */
+    SEAM_WITHOUT_GASKET,
     /** Heavy enough for two people. */
     LIFT_WITH_TWO,
     /** Too heavy for two people. */
     LIFT_WITH_AID,
+    /** A part of a box that comes apart is heavy enough for two people. */
+    PART_LIFT_WITH_TWO,
+    /** A part of a box that comes apart is too heavy for two people. */
+    PART_LIFT_WITH_AID,
     /** The screws would carry more than is allowed. */
     FIXING_OVERLOADED,
     /** More of the same screws in each row would carry the box. */

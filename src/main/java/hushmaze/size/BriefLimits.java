@@ -2,6 +2,7 @@ package hushmaze.size;
 
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
+import hushmaze.project.Doorway;
 import hushmaze.project.Space;
 import hushmaze.quantity.Unit;
 
@@ -11,6 +12,7 @@ final class BriefLimits {
 
     /** The limit's value, SI; NaN when the brief does not set it. */
     static double get(Brief brief, Relaxation.Limit limit) {
+        Doorway door = brief.construction().doorway();
         return switch (limit) {
             case SPACE_WIDTH -> brief.space().width();
             case SPACE_HEIGHT -> brief.space().height();
@@ -23,12 +25,14 @@ final class BriefLimits {
                 brief.construction().maxMass() == null
                         ? Double.NaN
                         : brief.construction().maxMass();
+            case DOORWAY_WIDTH -> door == null ? Double.NaN : door.width();
+            case DOORWAY_HEIGHT -> door == null ? Double.NaN : door.height();
         };
     }
 
     static Unit unit(Relaxation.Limit limit) {
         return switch (limit) {
-            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH -> Unit.MILLIMETRE;
+            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, DOORWAY_WIDTH, DOORWAY_HEIGHT -> Unit.MILLIMETRE;
             case PRESSURE_DROP -> Unit.PASCAL;
             case PATH_VELOCITY, OPENING_VELOCITY -> Unit.METRE_PER_SECOND;
             case FLOW -> Unit.LITRE_PER_SECOND;
@@ -38,6 +42,7 @@ final class BriefLimits {
 
     static Brief with(Brief brief, Relaxation.Limit limit, double value) {
         Space s = brief.space();
+        Construction c = brief.construction();
         return switch (limit) {
             case SPACE_WIDTH -> brief.withSpace(new Space(value, s.height(), s.depth()));
             case SPACE_HEIGHT -> brief.withSpace(new Space(s.width(), value, s.depth()));
@@ -50,11 +55,15 @@ final class BriefLimits {
                 brief.withAir(brief.flow(), brief.maxPressureDrop(), brief.maxPathVelocity(), value);
             case FLOW ->
                 brief.withAir(value, brief.maxPressureDrop(), brief.maxPathVelocity(), brief.maxOpeningVelocity());
-            case MASS -> withMass(brief, value);
+            case MASS -> carried(brief, value, c.doorway());
+            case DOORWAY_WIDTH ->
+                carried(brief, c.maxMass(), new Doorway(value, c.doorway().height()));
+            case DOORWAY_HEIGHT ->
+                carried(brief, c.maxMass(), new Doorway(c.doorway().width(), value));
         };
     }
 
-    private static Brief withMass(Brief b, double mass) {
+    private static Brief carried(Brief b, Double mass, Doorway doorway) {
         Construction c = b.construction();
         return b.withConstruction(new Construction(
                 c.board(),
@@ -67,6 +76,6 @@ final class BriefLimits {
                 mass,
                 c.mounting(),
                 c.joinery(),
-                c.doorway()));
+                doorway));
     }
 }

@@ -5,9 +5,13 @@ import hushmaze.air.PathAir;
 import hushmaze.assess.AirJudge;
 import hushmaze.assess.AskedFlows;
 import hushmaze.assess.SoundJudge;
+import hushmaze.build.split.Obstacle;
+import hushmaze.build.split.SeamPlan;
+import hushmaze.build.split.SeamPlanner;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
+import hushmaze.project.Seam;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Solid;
@@ -20,8 +24,9 @@ import java.util.Optional;
 
 /**
  * Proposes a box for a brief by fixed rules: every box of {@link BoxGrid} that keeps the limits on pressure drop (high
- * edge), velocities and mass is judged for sound by the estimate and ranked, those that meet the target by their mass,
- * then the others by their margin. The first few are confirmed by the quick wave: the first that
+ * edge), velocities, mass and doorway, with the seams it needs for that, is judged for sound by the estimate and ranked:
+ * those that meet the target by their mass, of alike ones those with fewer seams, then the others by their margin. A box with
+ * a part that no sheet holds comes after all others. The first few are confirmed by the quick wave: the first that
  * meets the target is taken, else the one with the most margin. The same brief always gives the same box.
  */
 public final class LayoutRules {
@@ -33,6 +38,8 @@ public final class LayoutRules {
     private static final int HALVINGS = 4;
     /** So many boxes are confirmed at most. */
     private static final int CONFIRMED = 4;
+    /** Masses within this ratio are alike: then fewer joints decide. */
+    private static final double SAME_MASS = 1.05;
     /** Margins closer than this are alike, dB. */
     private static final double SAME_MARGIN = 0.1;
 
@@ -78,6 +85,9 @@ public final class LayoutRules {
         Candidate best = null;
         double bestMargin = 0;
         for (int i = 0; i < Math.min(CONFIRMED, ranked.size()) && !(best != null && bestMargin >= 0); i++) {
+            if (best != null && best.onSheets() && !ranked.get(i).onSheets()) {
+                break;
+            }
             progress.check((double) i / CONFIRMED, "confirming boxes");
             double margin =
                     sound.margin(path, ranked.get(i).solid(), ranked.get(i).flow(), Quick.PLAIN);
@@ -86,7 +96,7 @@ public final class LayoutRules {
                 bestMargin = margin;
             }
         }
-        return new Proposal(Optional.of(best.box()), bestMargin >= 0, candidates.size(), List.of());
+        return new Proposal(Optional.of(best.seamed()), bestMargin >= 0, candidates.size(), List.of());
     }
 
     /** Those that are quiet enough by the estimate first, the lightest before; the others by their margin. */
@@ -104,24 +114,45 @@ public final class LayoutRules {
     private record Ranked(Candidate candidate, double margin) {}
 
     private static int compare(Ranked a, Ranked b) {
+        if (a.candidate().onSheets() != b.candidate().onSheets()) {
+            return a.candidate().onSheets() ? -1 : 1;
+        }
         boolean quietA = a.margin() >= 0;
         boolean quietB = b.margin() >= 0;
         if (quietA != quietB) {
             return quietA ? -1 : 1;
         }
         double steps = quietA ? 0 : Math.floor(b.margin() / SAME_MARGIN) - Math.floor(a.margin() / SAME_MARGIN);
-        return steps != 0
-                ? (int) Math.signum(steps)
-                : Double.compare(a.candidate().mass(), b.candidate().mass());
+        if (steps != 0) {
+            return (int) Math.signum(steps);
+        }
+        Candidate first = a.candidate();
+        Candidate second = b.candidate();
+        int alike = Double.compare(massStep(first), massStep(second));
+        int joints = alike != 0 ? alike : first.seams().size() - second.seams().size();
+        return joints != 0 ? joints : Double.compare(first.mass(), second.mass());
     }
 
-    private record Candidate(Box box, Solid solid, PathAir flow, double mass) {}
+    private static double massStep(Candidate candidate) {
+        return Math.floor(Math.log(candidate.mass()) / Math.log(SAME_MASS));
+    }
+
+    /**
+     * @param box in one piece
+     * @param seams that it needs
+     * @param onSheets whether every part of it goes on a sheet with these
+     */
+    private record Candidate(Box box, Solid solid, PathAir flow, double mass, List<Seam> seams, boolean onSheets) {
+        Box seamed() {
+            return box.joined(box.joinery(), seams);
+        }
+    }
 
     /** Boxes of the grid that keep every limit but the sound; no more than asked for. */
     private List<Candidate> candidates(VentPath path, Brief brief, int most, Progress progress) {
         VentPath asked = new VentPath(path.name(), path.purpose(), brief, null);
         List<Candidate> kept = new ArrayList<>();
-        Double maxMass = brief.construction().maxMass();
+        SeamPlanner planner = new SeamPlanner(brief.construction(), project.stock(), project.units());
         for (Box box : new BoxGrid(brief, project.units()).boxes()) {
             progress.check(0, "laying out boxes");
             if (kept.size() >= most) {
@@ -131,13 +162,14 @@ public final class LayoutRules {
             if (solid.isEmpty()) {
                 continue;
             }
-            double mass = solid.get().mass();
-            if (maxMass != null && mass > maxMass) {
-                continue;
-            }
             PathAir flow = AirJudge.air(asked, solid.get(), air);
             if (AirJudge.verdict(brief, flow).ok()) {
-                kept.add(new Candidate(box, solid.get(), flow, mass));
+                SeamPlan plan = planner.plan(solid.get());
+                if (plan.obstacles().stream().allMatch(Obstacle::ofSheets)) {
+                    double mass = solid.get().mass();
+                    boolean onSheets = plan.obstacles().isEmpty();
+                    kept.add(new Candidate(box, solid.get(), flow, mass, plan.seams(), onSheets));
+                }
             }
         }
         return kept;

@@ -20,6 +20,8 @@ public record Relaxation(Limit limit, double from, double to, Unit unit) {
         PATH_VELOCITY,
         OPENING_VELOCITY,
         FLOW,
-        MASS
+        MASS,
+        DOORWAY_WIDTH,
+        DOORWAY_HEIGHT
     }
 }

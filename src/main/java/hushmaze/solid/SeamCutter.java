@@ -5,35 +5,31 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Makes two of every board and liner piece that a seam crosses.
  *
  * <p>At a seam that comes apart all layers part in one plane, boards shorter by half the gasket on each side, liner without
- * a gap. At a glued seam the second layer parts {@link Solid#STAGGER} further from the near end, so that each layer covers the
+ * a gap. At a glued seam the second layer parts {@link SeamPlaces#STAGGER} further from the near end, so that each layer covers the
  * other's joint; baffles and liner part where the first layer does.
  */
 final class SeamCutter {
-    /** Least distance from a seam to a port, a baffle's tip or an end, m; our own judgement. */
-    private static final double KEEP_OFF = 0.03;
-
     private final Frame frame;
     private final List<Seam> seams;
     private final List<Seal> seals;
+    private final SeamPlaces places;
 
     SeamCutter(Frame frame, List<PortPlace> ports, List<Seal> seals) {
         this.frame = frame;
         this.seams = frame.box().seams();
         this.seals = seals;
+        List<Cuboid> baffles =
+                IntStream.range(0, frame.passes() - 1).mapToObj(frame::baffle).toList();
+        this.places = new SeamPlaces(frame.box(), frame.cavity(), frame.outer(), ports, baffles);
         for (int i = 0; i < seams.size(); i++) {
-            requirePlace(i, ports);
+            requirePlace(i);
         }
-    }
-
-    /** Where a layer parts at a seam, from the solid's origin, m. */
-    private double place(Seam seam, int layer) {
-        double x = frame.outer().x0() + seam.position();
-        return seam.kind() == Seam.Kind.GLUED && layer % 2 == 1 ? x + Solid.STAGGER : x;
     }
 
     private double gap(Seam seam) {
@@ -45,7 +41,7 @@ final class SeamCutter {
         for (Seam seam : seams) {
             List<Panel> next = new ArrayList<>();
             for (Panel panel : cut) {
-                double x = place(seam, panel.role() == Role.BAFFLE ? 0 : panel.layer());
+                double x = places.plane(seam, panel.role() == Role.BAFFLE ? 0 : panel.layer());
                 panels(panel, x, gap(seam), next);
             }
             cut = next;
@@ -106,7 +102,7 @@ final class SeamCutter {
     List<LinerPiece> liners(List<LinerPiece> whole) {
         List<LinerPiece> cut = whole;
         for (Seam seam : seams) {
-            double x = place(seam, 0);
+            double x = places.plane(seam, 0);
             List<LinerPiece> next = new ArrayList<>();
             for (LinerPiece piece : cut) {
                 Cuboid bounds = piece.bounds();
@@ -129,34 +125,14 @@ final class SeamCutter {
         return new LinerPiece(piece.role(), piece.number(), piece.layer(), piece.liner(), bounds, cutouts, number);
     }
 
-    private void requirePlace(int number, List<PortPlace> ports) {
+    private void requirePlace(int number) {
         Seam seam = seams.get(number);
-        Cuboid cavity = frame.cavity();
-        int planes = seam.kind() == Seam.Kind.GLUED && frame.box().shell().size() > 1 ? 2 : 1;
-        for (int layer = 0; layer < planes; layer++) {
-            double x = place(seam, layer);
-            require(number, x - cavity.x0() >= KEEP_OFF && cavity.x1() - x >= KEEP_OFF, "an end");
-            for (PortPlace port : ports) {
-                boolean inEnd = port.role().normal() == Axis.X;
-                double off = Math.max(port.hole().x0() - x, x - port.hole().x1());
-                require(number, inEnd || off >= KEEP_OFF, "a port");
-            }
-        }
-        for (int i = 0; i < frame.passes() - 1; i++) {
-            double tip = frame.turnsAtFarEnd(i)
-                    ? frame.baffle(i).x1()
-                    : frame.baffle(i).x0();
-            require(number, Math.abs(tip - place(seam, 0)) >= KEEP_OFF, "a baffle's tip");
-        }
-    }
-
-    private void require(int number, boolean kept, String from) {
-        if (!kept) {
+        places.inTheWay(seam).ifPresent(from -> {
             throw new InvalidValue(
                     "seams[" + number + "].position",
-                    InvalidValue.shown(seams.get(number).position(), Unit.MILLIMETRE),
-                    "at least " + InvalidValue.shown(KEEP_OFF, Unit.MILLIMETRE) + " from " + from,
+                    InvalidValue.shown(seam.position(), Unit.MILLIMETRE),
+                    "away from " + from + " by at least " + InvalidValue.shown(SeamPlaces.KEEP_OFF, Unit.MILLIMETRE),
                     "mm");
-        }
+        });
     }
 }

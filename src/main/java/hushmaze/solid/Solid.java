@@ -32,9 +32,6 @@ public record Solid(
         List<Turn> turns,
         PortPlace openingPort,
         PortPlace roomPort) {
-    /** How far the joints of two layers are apart at a glued seam, m; common practice, no source. */
-    public static final double STAGGER = 0.1;
-
     public Solid {
         panels = List.copyOf(panels);
         liners = List.copyOf(liners);

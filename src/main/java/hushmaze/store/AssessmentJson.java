@@ -12,8 +12,12 @@ import hushmaze.assess.Rating;
 import hushmaze.assess.RoomResult;
 import hushmaze.build.Quantities;
 import hushmaze.project.Project;
+import hushmaze.project.Seam;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Module;
+import hushmaze.solid.Solid;
 import hushmaze.sound.LossTerm;
 import hushmaze.sound.TermInput;
 import hushmaze.sound.room.RoomSum;
@@ -142,6 +146,7 @@ public final class AssessmentJson {
         node.put("linerPieces", buildable.linerPieces());
         node.put("sheets", buildable.sheets());
         number(node, "wasteFraction", buildable.waste());
+        joints(node, path.solid());
         Quantities quantities = path.quantities();
         ObjectNode small = node.putObject("quantities");
         number(small, "glueAreaM2", quantities.glueArea());
@@ -173,6 +178,22 @@ public final class AssessmentJson {
         });
         FixingJson.put(node, path.fixing());
         return node;
+    }
+
+    private static void joints(ObjectNode node, Solid solid) {
+        ArrayNode modules = node.putArray("modules");
+        for (Module module : solid.modules()) {
+            ObjectNode row = modules.addObject().put("number", module.number() + 1);
+            number(row, "massKg", module.mass());
+            number(row, "lengthMm", module.bounds().size(Axis.X) * 1e3);
+            number(row, "widthMm", module.bounds().size(Axis.Y) * 1e3);
+            number(row, "heightMm", module.bounds().size(Axis.Z) * 1e3);
+        }
+        ArrayNode seams = node.putArray("seams");
+        for (Seam seam : solid.box().seams()) {
+            ObjectNode row = seams.addObject().put("kind", lower(seam.kind().name()));
+            number(row, "positionMm", seam.position() * 1e3);
+        }
     }
 
     private ObjectNode band(BandResult band) {
@@ -229,6 +250,13 @@ public final class AssessmentJson {
         number(node, "value", notice.value() == null ? null : notice.unit().fromSi(notice.value()));
         number(node, "limit", notice.limit() == null ? null : notice.unit().fromSi(notice.limit()));
         node.put("unit", notice.unit().symbol());
+        if (!notice.places().isEmpty()) {
+            ArrayNode places = node.putArray("places");
+            for (Notice.Place place : notice.places()) {
+                ObjectNode row = places.addObject().put("kind", place.comesApart() ? "parting" : "glued");
+                number(row, "positionMm", place.position() * 1e3);
+            }
+        }
         node.put("text", wording.notice(notice));
         return node;
     }

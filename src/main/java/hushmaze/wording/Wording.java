@@ -19,6 +19,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
+import hushmaze.solid.Module;
 import hushmaze.sound.criterion.CurveRating;
 import hushmaze.sound.criterion.RoomCriterion;
 import hushmaze.sound.criterion.SoundTransmissionClass;
@@ -63,7 +64,12 @@ public final class Wording {
         String shortfall = notice.value() == null || notice.limit() == null
                 ? ""
                 : amounts.of(Math.abs(notice.value() - notice.limit()), notice.unit());
-        return text("notice." + notice.kind(), place(notice.part()), value, limit, shortfall);
+        String sentence = text("notice." + notice.kind(), place(notice.part()), value, limit, shortfall);
+        String noPlace = "notice." + notice.kind() + ".noJoint";
+        if (notice.places().isEmpty()) {
+            return TEXTS.containsKey(noPlace) ? sentence + " " + text(noPlace) : sentence;
+        }
+        return sentence + " " + new SeamWording(this).wouldDo(notice.places());
     }
 
     /** The four verdicts of a path, in the order quiet, air, fits, buildable. */
@@ -193,13 +199,18 @@ public final class Wording {
     /** Whether it can be built, with mass, panels and sheets. */
     public String buildable(PathResult result) {
         PathResult.Buildable b = result.buildable();
-        return text(
+        String sentence = text(
                 b.ok() ? "buildable.yes" : "buildable.no",
                 amounts.mass(b.mass()),
                 Integer.toString(b.panels()),
                 Integer.toString(b.linerPieces()),
                 count("sheets", b.sheets()),
                 Amounts.number(100 * b.waste(), 0));
+        List<Module> modules = result.solid().modules();
+        double heaviest = modules.stream().mapToDouble(Module::mass).max().orElse(0);
+        return modules.size() == 1
+                ? sentence
+                : sentence + " " + text("buildable.parts", Integer.toString(modules.size()), amounts.mass(heaviest));
     }
 
     /** How the box is lifted, and how it hangs or stands. */

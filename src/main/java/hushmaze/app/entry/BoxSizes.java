@@ -18,7 +18,7 @@ final class BoxSizes implements Entry {
     private final VBox content = new VBox();
     private final List<Entry> rows = new ArrayList<>();
 
-    BoxSizes(Designer designer, Entries make) {
+    BoxSizes(Designer designer, Entries make, JointEntries joints) {
         this.designer = designer;
         content.getStyleClass().add("entry-group");
         words.setWrapText(true);
@@ -42,6 +42,8 @@ final class BoxSizes implements Entry {
         for (String size : List.of("width", "height", "edgeDistance")) {
             add(make.typed("path.box.roomPort." + size));
         }
+        heading("box.seams");
+        joints.seams().forEach(this::add);
         refresh();
     }
 

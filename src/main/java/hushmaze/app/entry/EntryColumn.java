@@ -26,6 +26,7 @@ public final class EntryColumn extends VBox {
     private final Presets presets;
     private final ExtraEntries extra;
     private final AirEntries air;
+    private final JointEntries joints;
     private final PathsModel paths;
     private final Accordion groups = new Accordion();
     private final List<Entry> entries = new ArrayList<>();
@@ -36,6 +37,7 @@ public final class EntryColumn extends VBox {
         this.presets = designer.presets();
         this.extra = new ExtraEntries(designer, make);
         this.air = new AirEntries(designer, make);
+        this.joints = new JointEntries(designer, make);
         this.paths = designer.paths();
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
@@ -47,7 +49,7 @@ public final class EntryColumn extends VBox {
         noise();
         space();
         materials();
-        BoxSizes box = new BoxSizes(designer, make);
+        BoxSizes box = new BoxSizes(designer, make, joints);
         entries.add(box);
         add("box", List.of(), box.node());
         add("extras", extra.all());
@@ -167,6 +169,8 @@ public final class EntryColumn extends VBox {
                         make.choice("path.brief.construction.openingFace"),
                         make.choice("path.brief.construction.roomFace"),
                         make.typed("path.brief.construction.maxMass"),
+                        joints.joinery(),
+                        joints.doorway(),
                         extra.mounting()));
     }
 

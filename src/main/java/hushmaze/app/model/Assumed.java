@@ -1,5 +1,6 @@
 package hushmaze.app.model;
 
+import hushmaze.project.Doorway;
 import hushmaze.project.DuctRun;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
@@ -25,6 +26,11 @@ final class Assumed {
 
     private static final double ROW_DISTANCE = 0.4;
     private static final double CLEAT = 0.019;
+
+    /** Clear, m. */
+    private static final double DOOR_WIDTH = 0.75;
+
+    private static final double DOOR_HEIGHT = 1.95;
 
     /** Power of a small duct fan, dB re 1 pW: strongest low, about 66 dB in all. Own assumption. */
     private static final Spectrum FAN = octaves(62, 60, 58, 55, 52, 48, 43, 37);
@@ -145,5 +151,10 @@ final class Assumed {
                 null,
                 null,
                 source("mounting"));
+    }
+
+    /** A common door inside a house; no source. */
+    static Doorway doorway() {
+        return new Doorway(DOOR_WIDTH, DOOR_HEIGHT);
     }
 }

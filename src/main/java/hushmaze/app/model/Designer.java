@@ -21,6 +21,7 @@ public final class Designer {
     private final EditModel edit;
     private final ExtrasModel extras;
     private final AirModel air;
+    private final SeamsModel seams;
     private final PathsModel paths;
     private final ResultModel results;
     private final FileModel files;
@@ -43,6 +44,7 @@ public final class Designer {
         edit = new EditModel(first, message);
         extras = new ExtrasModel(edit, presets.elements());
         air = new AirModel(edit, presets.fans());
+        seams = new SeamsModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
         files = new FileModel(edit, results, runner, message, unnamed);
@@ -70,6 +72,10 @@ public final class Designer {
 
     public AirModel air() {
         return air;
+    }
+
+    public SeamsModel seams() {
+        return seams;
     }
 
     public PathsModel paths() {

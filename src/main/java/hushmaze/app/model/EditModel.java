@@ -129,6 +129,10 @@ public final class EditModel {
 
     /** Changes one field to what was typed, in any unit; a blank takes away a value that may be absent. */
     public Optional<String> enter(Field field, String label, String text) {
+        if (!field.isThere(project(), path())) {
+            // its card was taken out while something typed was on its way
+            return Optional.empty();
+        }
         Object value;
         try {
             value = value(field, text);

@@ -2,6 +2,7 @@ package hushmaze.app.model;
 
 import hushmaze.project.DoorLeak;
 import hushmaze.project.Envelope;
+import hushmaze.project.Joinery;
 import hushmaze.project.Project;
 
 /** What a project may say or leave out: each is a switch that turns on a group of entries. */
@@ -33,7 +34,11 @@ public enum Extra {
     /** What the room leaks besides its door. */
     LEAKAGE("room.leakage"),
     /** How a hanging box is fixed. */
-    MOUNTING("path.brief.construction.mounting");
+    MOUNTING("path.brief.construction.mounting"),
+    /** How its boards are joined. */
+    JOINERY("path.brief.construction.joinery"),
+    /** The narrowest place it must be carried through. */
+    DOORWAY("path.brief.construction.doorway");
 
     private final String name;
     private final Field field;
@@ -89,6 +94,8 @@ public enum Extra {
             case DOOR -> AssumedAir.door();
             case LEAKAGE -> AssumedAir.leakage(project.room());
             case MOUNTING -> Assumed.mounting();
+            case JOINERY -> Joinery.usual();
+            case DOORWAY -> Assumed.doorway();
             case OUTSIDE_LEVEL, UNDERCUT -> throw new IllegalStateException("part of a record: " + this);
         };
     }

@@ -1,11 +1,13 @@
 package hushmaze.app.model;
 
 import hushmaze.project.DoorLeak;
+import hushmaze.project.Doorway;
 import hushmaze.project.Drive;
 import hushmaze.project.Envelope;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
 import hushmaze.project.Fitting;
+import hushmaze.project.Joinery;
 import hushmaze.project.Leakage;
 import hushmaze.project.Mounting;
 import hushmaze.project.Outgoing;
@@ -107,6 +109,19 @@ final class Summaries {
                             "summary.mounting",
                             String.valueOf(2 * mounting.screwsPerRow()),
                             Texts.word(mounting.screw()));
+        }
+        return wordsOfJoints(value);
+    }
+
+    private String wordsOfJoints(Object value) {
+        if (value instanceof Joinery joinery) {
+            return Texts.of(
+                    "summary.joinery",
+                    shown(joinery.fitClearance(), Unit.MILLIMETRE),
+                    shown(joinery.gasket(), Unit.MILLIMETRE));
+        } else if (value instanceof Doorway door) {
+            return Texts.of(
+                    "summary.doorway", shown(door.width(), Unit.MILLIMETRE), shown(door.height(), Unit.MILLIMETRE));
         }
         return Texts.of("summary.none");
     }

@@ -14,6 +14,7 @@ import hushmaze.solid.PortPlace;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.Turn;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -34,7 +35,10 @@ final class BoxViews {
         view.gaskets(Axis.Z, solid.cavity().centre(Axis.Z));
         new AirLine(view).draw();
         Cuboid outer = solid.outer();
+        SeamLines seams = new SeamLines(view);
+        seams.draw();
         view.dimension(Side.ABOVE, lengths(true));
+        seams.dimension();
         view.dimension(Side.ABOVE, Places.of(outer.x0(), outer.x1()));
         view.dimension(Side.BELOW, lengths(false));
         view.dimension(Side.LEFT, widths());
@@ -45,9 +49,14 @@ final class BoxViews {
     }
 
     private List<String> planWords() {
-        return solid.turns().isEmpty()
-                ? List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.sides"))
-                : List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.sides"), Labels.of("view.plan.turns"));
+        List<String> words = new ArrayList<>(List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.sides")));
+        if (!solid.turns().isEmpty()) {
+            words.add(Labels.of("view.plan.turns"));
+        }
+        if (!solid.box().seams().isEmpty()) {
+            words.add(Labels.of("view.plan.seams"));
+        }
+        return words;
     }
 
     /** Outer faces and the liner faces of every pass. */

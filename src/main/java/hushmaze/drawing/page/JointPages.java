@@ -14,7 +14,7 @@ import hushmaze.material.Screw;
 import hushmaze.project.Box;
 import hushmaze.project.Joinery;
 import hushmaze.project.Seam;
-import hushmaze.solid.Solid;
+import hushmaze.solid.SeamPlaces;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -116,7 +116,7 @@ final class JointPages {
             rules.add(Labels.of("joints.rule.groove", job.length(joinery.groove())));
         }
         if (box.seams().stream().anyMatch(s -> s.kind() == Seam.Kind.GLUED)) {
-            rules.add(Labels.of("joints.rule.glued", job.length(Solid.STAGGER)));
+            rules.add(Labels.of("joints.rule.glued", job.length(SeamPlaces.STAGGER)));
         }
         if (box.seams().stream().anyMatch(s -> s.kind() == Seam.Kind.PARTING)) {
             rules.add(Labels.of("joints.rule.parting"));

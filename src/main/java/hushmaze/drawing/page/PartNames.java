@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.build.CutItem;
 import hushmaze.drawing.Labels;
 import hushmaze.project.Box;
+import hushmaze.solid.Axis;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
@@ -14,14 +15,18 @@ import java.util.stream.Collectors;
 public final class PartNames {
     private PartNames() {}
 
-    /** Where all parts of an item belong: "back, layer 1 of 2; back, layer 2 of 2". */
+    /** Where all parts of an item belong: "back, layer 1; back, layer 2". */
     public static String of(CutItem item, Box box) {
         return item.parts().stream().map(p -> of(p, box)).distinct().collect(Collectors.joining("; "));
     }
 
     /** Where a part belongs. */
     static String of(Part part, Box box) {
-        return part instanceof Panel panel ? panel(panel, box) : liner((LinerPiece) part, box);
+        String name = part instanceof Panel panel ? panel(panel, box) : liner((LinerPiece) part, box);
+        int stretches = box.seams().size() + 1;
+        return stretches == 1 || part.normal() == Axis.X
+                ? name
+                : Labels.of("part.stretch", name, String.valueOf(part.stretch() + 1), String.valueOf(stretches));
     }
 
     private static String panel(Panel panel, Box box) {

@@ -9,10 +9,12 @@ import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
+import hushmaze.project.Seam;
 import hushmaze.sound.LossTerm;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** Pages of words: cautions, and how everything was computed. */
@@ -54,9 +56,23 @@ final class WordPages {
         section(all, "air");
         sources(all, airSources());
         section(all, "build");
+        seams(all);
         all.add(blocks.heading(Labels.of("methods.inputs")));
         inputs().forEach(text -> all.add(blocks.bullet(text)));
         section(all, "unknown");
+    }
+
+    /** How the seams of this box are made, if it has any. */
+    private void seams(List<Block> all) {
+        List<Seam> seams = job.result().path().box().seams();
+        if (!seams.isEmpty()) {
+            section(all, "seams");
+            seams.stream()
+                    .map(seam -> "methods.seams." + seam.kind().name().toLowerCase(Locale.ROOT))
+                    .distinct()
+                    .flatMap(key -> Labels.list(key).stream())
+                    .forEach(text -> all.add(blocks.bullet(text)));
+        }
     }
 
     private void section(List<Block> all, String group) {

@@ -15,6 +15,7 @@ import hushmaze.project.Opening;
 import hushmaze.project.Outgoing;
 import hushmaze.project.PortFace;
 import hushmaze.project.Purpose;
+import hushmaze.project.Seam;
 import hushmaze.project.SlitMouth;
 import hushmaze.project.Target;
 import hushmaze.quantity.Severity;
@@ -44,6 +45,7 @@ class TextsTest {
                 Opening.Beyond.class,
                 Outgoing.Receiver.class,
                 PortFace.class,
+                Seam.Kind.class,
                 Purpose.class,
                 SlitMouth.class,
                 Target.Kind.class,
@@ -76,9 +78,10 @@ class TextsTest {
     void everyEntryThatSharesItsWordsHasAnExplanationToo() {
         ResourceBundle all = ResourceBundle.getBundle("hushmaze.app.texts", Locale.ROOT);
         assertThat(all.keySet())
-                .filteredOn(k -> k.matches("(entry\\.(element|grid|titleBlock|stock|fitting|session|door)|fold)\\..*")
-                        && !k.endsWith(".tip")
-                        && !k.endsWith(".prompt"))
+                .filteredOn(
+                        k -> k.matches("(entry\\.(element|grid|titleBlock|stock|fitting|session|door|seam)|fold)\\..*")
+                                && !k.endsWith(".tip")
+                                && !k.endsWith(".prompt"))
                 .hasSizeGreaterThan(40)
                 .allSatisfy(k -> assertThat(all.containsKey(k + ".tip")).isTrue());
     }

@@ -1,0 +1,22 @@
+package hushmaze.build.split;
+
+import hushmaze.project.Seam;
+import java.util.List;
+
+/**
+ * Where a box should be made of more than one piece.
+ *
+ * @param seams in order from the near end; none if the box needs none
+ * @param obstacles what seams cannot mend; the seams mend the rest
+ */
+public record SeamPlan(List<Seam> seams, List<Obstacle> obstacles) {
+    public SeamPlan {
+        seams = List.copyOf(seams);
+        obstacles = List.copyOf(obstacles);
+    }
+
+    /** The seams of one kind. */
+    public List<Seam> seams(Seam.Kind kind) {
+        return seams.stream().filter(s -> s.kind() == kind).toList();
+    }
+}
