@@ -162,6 +162,7 @@ public final class EntryColumn extends VBox {
                 "materials",
                 List.of(
                         make.chosen("path.brief.construction.board", true, presets.boards(), b -> b.name()),
+                        make.typed("path.brief.construction.board.thickness"),
                         make.typed("path.brief.construction.shellLayers"),
                         make.typed("path.brief.construction.baffleLayers"),
                         make.chosen("path.brief.construction.liner", true, presets.liners(), l -> l.name()),

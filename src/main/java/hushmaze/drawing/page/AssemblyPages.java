@@ -95,7 +95,7 @@ final class AssemblyPages {
 
     private void lining() {
         add("line.broad", marks(liners(l -> l.role() == Role.BACK)));
-        add("line.ends", marks(liners(l -> ENDS.contains(l.role()))));
+        add(box.linedFaces().broad() ? "line.ends" : "line.bareEnds", marks(liners(l -> ENDS.contains(l.role()))));
         add("line.sides", marks(liners(l -> SIDES.contains(l.role()) || l.role() == Role.BAFFLE)));
         add("line.cover", marks(liners(l -> l.role() == Role.FRONT)));
     }
