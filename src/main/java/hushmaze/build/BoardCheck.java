@@ -5,10 +5,13 @@ import hushmaze.project.Box;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Panel;
+import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -17,7 +20,7 @@ import java.util.stream.Stream;
  * knows what moves. The clear sizes of the box stay as they are.
  *
  * <p>Formula: every cut size is a whole number of thicknesses plus what does not depend on the board; the number is found by
- * building the box again with the board a tenth of a millimetre thicker. Source: geometry of the solid. Range: any box that can be built
+ * building the box again with the board a trifle thicker. Source: geometry of the solid. Range: any box that can be built
  * with the other board. Accuracy: exact. Differs from the source: none.
  *
  * @param board as the cut list has it
@@ -25,17 +28,24 @@ import java.util.stream.Stream;
  * @param outer how many thicknesses the outside of the box follows, the same in all three directions
  */
 public record BoardCheck(Board board, List<Change> changes, int outer) {
-    private static final double STEP = 0.0001;
+    /** Less than any rule between two parts of a box notices, and far more than numbers are rounded by, m. */
+    private static final double STEP = 1e-10;
+
     private static final double WHOLE = 1e-3;
 
     /**
-     * An item whose sizes move.
+     * Parts of an item whose sizes move alike. Parts that are alike now need not be when the board is thicker.
      *
      * @param item of the cut list
+     * @param parts of it
      * @param length how many thicknesses its length follows
      * @param width how many its width follows
      */
-    public record Change(CutItem item, int length, int width) {}
+    public record Change(CutItem item, List<Part> parts, int length, int width) {
+        public Change {
+            parts = List.copyOf(parts);
+        }
+    }
 
     public BoardCheck {
         changes = List.copyOf(changes);
@@ -54,7 +64,7 @@ public record BoardCheck(Board board, List<Change> changes, int outer) {
         try {
             return of(solid, list, board, STEP);
         } catch (InvalidValue tooThick) {
-            // At a limit, of a groove or a seam: the same whole numbers come from a thinner board.
+            // At the thickest a board may be: the same whole numbers come from a thinner one.
             return of(solid, list, board, -STEP);
         }
     }
@@ -63,15 +73,21 @@ public record BoardCheck(Board board, List<Change> changes, int outer) {
         Solid other = otherwise(solid.box(), board, by);
         List<Change> changes = new ArrayList<>();
         for (CutItem item : list.boards()) {
-            int index = solid.panels().indexOf(item.parts().get(0));
-            Panel then = other.panels().get(index);
-            Panel now = solid.panels().get(index);
-            int u = whole((then.uSize() - now.uSize()) / by);
-            int v = whole((then.vSize() - now.vSize()) / by);
-            boolean exchanged = item.turnings().get(0).exchange();
-            if (u != 0 || v != 0) {
-                changes.add(new Change(item, exchanged ? v : u, exchanged ? u : v));
+            Map<List<Integer>, List<Part>> alike = new LinkedHashMap<>();
+            for (int i = 0; i < item.quantity(); i++) {
+                Panel now = (Panel) item.parts().get(i);
+                Panel then = other.panels().get(solid.panels().indexOf(now));
+                int u = whole((then.uSize() - now.uSize()) / by);
+                int v = whole((then.vSize() - now.vSize()) / by);
+                boolean exchanged = item.turnings().get(i).exchange();
+                alike.computeIfAbsent(exchanged ? List.of(v, u) : List.of(u, v), key -> new ArrayList<>())
+                        .add(now);
             }
+            alike.forEach((sizes, parts) -> {
+                if (sizes.get(0) != 0 || sizes.get(1) != 0) {
+                    changes.add(new Change(item, parts, sizes.get(0), sizes.get(1)));
+                }
+            });
         }
         double outside = other.outer().size(Axis.X) - solid.outer().size(Axis.X);
         return new BoardCheck(board, changes, whole(outside / by));

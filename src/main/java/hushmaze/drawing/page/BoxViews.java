@@ -20,6 +20,9 @@ import java.util.stream.DoubleStream;
 
 /** The views of the general arrangement, each at any scale. */
 final class BoxViews {
+    /** How far from a seam a section is laid, m. */
+    private static final double BESIDE = 0.03;
+
     private final Job job;
     private final Solid solid;
 
@@ -43,19 +46,17 @@ final class BoxViews {
         view.dimension(Side.BELOW, lengths(false));
         view.dimension(Side.LEFT, widths());
         view.dimension(Side.RIGHT, Places.of(outer.y0(), outer.y1()));
-        Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), planWords());
+        Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), planWords(seams));
         HatchKey.under(view.sketch(), job);
         return view.sketch();
     }
 
-    private List<String> planWords() {
+    private List<String> planWords(SeamLines seams) {
         List<String> words = new ArrayList<>(List.of(Labels.of("view.plan.cut"), Labels.of("view.plan.sides")));
         if (!solid.turns().isEmpty()) {
             words.add(Labels.of("view.plan.turns"));
         }
-        if (!solid.box().seams().isEmpty()) {
-            words.add(Labels.of("view.plan.seams"));
-        }
+        words.addAll(seams.words());
         return words;
     }
 
@@ -89,8 +90,9 @@ final class BoxViews {
     /** Section across the passes at mid length, seen from the far end. */
     Sketch crossSection(Scale scale) {
         PlanarView view = new PlanarView(job, Axis.Y, Axis.Z, false, scale);
-        view.cut(Axis.X, solid.cavity().centre(Axis.X));
-        view.gaskets(Axis.X, solid.cavity().centre(Axis.X));
+        double at = middle();
+        view.cut(Axis.X, at);
+        view.gaskets(Axis.X, at);
         Cuboid outer = solid.outer();
         Cuboid clear = solid.passes().get(0).clear();
         view.dimension(Side.BELOW, widths());
@@ -99,6 +101,14 @@ final class BoxViews {
         view.dimension(Side.RIGHT, Places.of(outer.z0(), outer.z1()));
         Caption.under(view.sketch(), job.measure(), Labels.of("view.section"), List.of(Labels.of("view.section.cut")));
         return view.sketch();
+    }
+
+    /** The middle of the length, or a little beside it if a seam is there. */
+    private double middle() {
+        double middle = solid.cavity().centre(Axis.X);
+        boolean atSeam = solid.box().seams().stream()
+                .anyMatch(s -> Math.abs(solid.outer().x0() + s.position() - middle) < BESIDE / 2);
+        return atSeam ? middle + BESIDE : middle;
     }
 
     /** The faces with ports in them. */

@@ -68,7 +68,7 @@ final class CutListPages {
             CutItem item = change.item();
             table.row(
                     item.mark(),
-                    PartNames.of(item, job.result().path().box()),
+                    PartNames.of(change.parts(), job.result().path().box()),
                     times(change.length()),
                     times(change.width()),
                     job.bare(item.length() + change.length() * example) + " × "
@@ -87,7 +87,11 @@ final class CutListPages {
     }
 
     private static String times(int thicknesses) {
-        return thicknesses == 0 ? "–" : Labels.of("cutList.measure.times", String.valueOf(thicknesses));
+        if (thicknesses == 0) {
+            return "–";
+        }
+        String sign = thicknesses < 0 ? "−" : "+";
+        return Labels.of("cutList.measure.times", sign, String.valueOf(Math.abs(thicknesses)));
     }
 
     /** How well the printed sizes close. */

@@ -8,6 +8,7 @@ import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -17,7 +18,12 @@ public final class PartNames {
 
     /** Where all parts of an item belong: "back, layer 1; back, layer 2". */
     public static String of(CutItem item, Box box) {
-        return item.parts().stream().map(p -> of(p, box)).distinct().collect(Collectors.joining("; "));
+        return of(item.parts(), box);
+    }
+
+    /** Where several parts belong. */
+    static String of(List<Part> parts, Box box) {
+        return parts.stream().map(p -> of(p, box)).distinct().collect(Collectors.joining("; "));
     }
 
     /** Where a part belongs. */

@@ -1,22 +1,18 @@
 package hushmaze.drawing.page;
 
-import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Stroke;
-import hushmaze.drawing.TextMeasure;
-import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.DimensionChain.Side;
-import hushmaze.drawing.draft.Lettering;
 import hushmaze.project.Seam;
 import hushmaze.solid.Solid;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 
-/** Seams in the plan: a chain line across the box, named beside its upper end, dimensioned from the near end. */
+/** Seams in the plan: a chain line across the box, named in the words below, dimensioned from the near end. */
 final class SeamLines {
-    private static final double SIZE = Lettering.TABLE;
     /** How far a line goes on beyond the outline, mm. */
     private static final double BEYOND = 4.5;
 
@@ -35,17 +31,17 @@ final class SeamLines {
             boolean apart = seam.kind() == Seam.Kind.PARTING;
             Stroke stroke = new Stroke(apart, Stroke.Pattern.CHAIN, Ink.ALERT);
             view.sketch().line(x, outer.y0() - BEYOND, x, outer.y1() + BEYOND, stroke);
-            name(seam, x, outer.y0() - BEYOND);
         }
     }
 
-    private void name(Seam seam, double x, double top) {
-        String words = Labels.of("view.seam." + seam.kind().name().toLowerCase(Locale.ROOT));
-        TextMeasure measure = view.job().measure();
-        double width = measure.width(words, SIZE, Weight.REGULAR);
-        double foot = top + SIZE;
-        view.sketch().rectangle(new Bounds(x + 0.5, top - 0.2, x + 1.5 + width, foot + SIZE * 0.3), null, Ink.WHITE);
-        view.sketch().text(x + 1, foot, words, SIZE, Weight.REGULAR, Anchor.START, Ink.ALERT);
+    /** One line for each seam. */
+    List<String> words() {
+        return solid.box().seams().stream()
+                .map(seam -> Labels.of(
+                        "view.plan.seam",
+                        view.job().length(seam.position()),
+                        Labels.of("view.seam." + seam.kind().name().toLowerCase(Locale.ROOT))))
+                .toList();
     }
 
     /** The places of the seams from the outer face of the near end. */
