@@ -23,6 +23,9 @@ final class BoxViews {
     /** How far from a seam a section is laid, m. */
     private static final double BESIDE = 0.03;
 
+    /** Lines under the plan are at least so long before they wrap, mm. */
+    private static final double PLAN_WORDS = 120;
+
     private final Job job;
     private final Solid solid;
 
@@ -46,7 +49,7 @@ final class BoxViews {
         view.dimension(Side.BELOW, lengths(false));
         view.dimension(Side.LEFT, widths());
         view.dimension(Side.RIGHT, Places.of(outer.y0(), outer.y1()));
-        Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), planWords(seams));
+        Caption.under(view.sketch(), job.measure(), PLAN_WORDS, Labels.of("view.plan"), planWords(seams));
         HatchKey.under(view.sketch(), job);
         return view.sketch();
     }

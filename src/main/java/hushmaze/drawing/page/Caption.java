@@ -24,8 +24,13 @@ final class Caption {
      * @param lines below it; long ones wrap
      */
     static void under(Sketch view, TextMeasure measure, String name, List<String> lines) {
+        under(view, measure, LEAST_WIDTH, name, lines);
+    }
+
+    /** The same with lines that are at least so long before they wrap, mm. */
+    static void under(Sketch view, TextMeasure measure, double leastWidth, String name, List<String> lines) {
         Bounds b = view.bounds(measure);
-        double width = Math.max(LEAST_WIDTH, b.width());
+        double width = Math.max(leastWidth, b.width());
         double y = b.y1() + ABOVE + Lettering.HEADING * TextMeasure.CAPITAL;
         for (String line : Wrap.lines(name, width, Lettering.HEADING, Weight.SEMIBOLD, measure)) {
             view.text(b.centreX(), y, line, Lettering.HEADING, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.BLACK);
