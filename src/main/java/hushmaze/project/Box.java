@@ -146,26 +146,15 @@ public record Box(
 
     /** The same box joined in another way. */
     public Box joined(Joinery other, List<Seam> otherSeams) {
-        return new Box(
-                form,
-                passes,
-                clearWidth,
-                clearHeight,
-                clearLength,
-                turnGap,
-                shell,
-                baffleBoard,
-                baffleLayers,
-                liner,
-                linedFaces,
-                openingPort,
-                roomPort,
-                other,
-                otherSeams);
+        return with(shell, baffleBoard, other, otherSeams);
     }
 
     /** The same box of other boards, layer by layer. */
     public Box ofBoards(List<Board> otherShell, Board otherBaffles) {
+        return with(otherShell, otherBaffles, joinery, seams);
+    }
+
+    private Box with(List<Board> otherShell, Board otherBaffles, Joinery otherJoinery, List<Seam> otherSeams) {
         return new Box(
                 form,
                 passes,
@@ -180,8 +169,8 @@ public record Box(
                 linedFaces,
                 openingPort,
                 roomPort,
-                joinery,
-                seams);
+                otherJoinery,
+                otherSeams);
     }
 
     /** Thickness of the whole outer wall, m. */

@@ -110,12 +110,14 @@ final class SheetPages {
         String cutting = plan.kerf() > 0
                 ? Labels.of("sheet.cutting", job.length(plan.kerf()), job.length(plan.trim()))
                 : Labels.of("sheet.knife");
+        int settings = CutSequence.of(plan).fenceSettings();
         return Labels.of(
-                "sheet.words",
-                plan.sheet().name(),
-                job.length(layout.thickness()),
-                cutting,
-                job.figures().percent(plan.waste()));
+                        "sheet.words",
+                        plan.sheet().name(),
+                        job.length(layout.thickness()),
+                        cutting,
+                        job.figures().percent(plan.waste()))
+                + (plan.kerf() > 0 ? Labels.of("sheet.settings", String.valueOf(settings)) : "");
     }
 
     private Block table(SheetPlan plan) {
@@ -134,7 +136,8 @@ final class SheetPages {
                     piece(step.from(), true),
                     Labels.of(rip ? "sequence.rip" : "sequence.crosscut"),
                     job.length(step.fence()),
-                    Labels.of("sequence.pieces", piece(step.first(), false), piece(step.second(), false)));
+                    Labels.of("sequence.pieces", piece(step.first(), false), piece(step.second(), false))
+                            + (step.narrow() ? Labels.of("sequence.narrow") : ""));
         }
         return table;
     }

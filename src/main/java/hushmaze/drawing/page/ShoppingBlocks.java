@@ -21,6 +21,9 @@ import java.util.Map;
 
 /** What to buy and what it weighs. */
 final class ShoppingBlocks {
+    /** No more offcuts than this are listed. */
+    private static final int MOST_OFFCUTS = 6;
+
     private final Job job;
 
     ShoppingBlocks(Job job) {
@@ -32,7 +35,7 @@ final class ShoppingBlocks {
         List<Block> all = new ArrayList<>();
         all.add(job.blocks().heading(Labels.of("shopping.title")));
         all.add(table());
-        all.add(job.blocks().remark(Labels.of("shopping.remark", job.amounts().mass(build.mass()))));
+        all.add(job.blocks().remark(Labels.of("shopping.remark", job.amounts().mass(build.mass())) + " " + sheets()));
         all.add(small());
         all.add(job.blocks()
                 .remark(Labels.of("shopping.small.remark", job.figures().area(Quantities.GLUE_COVERS / 1000))));
@@ -99,6 +102,30 @@ final class ShoppingBlocks {
 
     private static void smallRow(Table table, String key, String amount) {
         table.row(Labels.of("shopping." + key), amount, Labels.of("shopping." + key + ".for"));
+    }
+
+    /** What of the sheets is worth keeping, what they cost, and whether none could cost less. */
+    private String sheets() {
+        List<String> words = new ArrayList<>();
+        List<SheetLayout> layouts = job.result().layouts();
+        boolean priced = layouts.stream().allMatch(l -> l.cost().isPresent());
+        if (priced) {
+            double cost =
+                    layouts.stream().mapToDouble(l -> l.cost().orElseThrow()).sum();
+            words.add(Labels.of("shopping.cost", job.figures().fixed(cost, 2)));
+        }
+        if (layouts.stream().allMatch(SheetLayout::provedBest)) {
+            words.add(Labels.of("shopping.proved"));
+        }
+        List<String> offcuts = layouts.stream()
+                .flatMap(l -> l.offcuts().stream()
+                        .map(o -> l.material() + " " + job.amounts().sizes(o.length(), o.width())))
+                .limit(MOST_OFFCUTS)
+                .toList();
+        if (!offcuts.isEmpty()) {
+            words.add(Labels.of("shopping.offcuts", String.join("; ", offcuts)));
+        }
+        return String.join(" ", words);
     }
 
     private Block table() {
