@@ -123,9 +123,7 @@ public final class Assessor {
             VentPath path, Solid solid, CutList cuts, List<SheetLayout> layouts, boolean proved) {
         boolean carried = Carried.of(solid, path.brief().construction()).ok();
         boolean placed = layouts.stream().allMatch(l -> l.unplaced().isEmpty());
-        List<SheetLayout> boards = layouts.stream()
-                .filter(l -> cuts.boards().stream().anyMatch(i -> i.material().equals(l.material())))
-                .toList();
+        List<SheetLayout> boards = SheetLayouts.ofBoards(cuts, layouts);
         int sheets = boards.stream().mapToInt(l -> l.sheets().size()).sum();
         return new PathResult.Buildable(
                 proved && placed && carried,

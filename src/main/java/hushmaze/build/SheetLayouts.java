@@ -38,6 +38,15 @@ public final class SheetLayouts {
         return List.copyOf(layouts);
     }
 
+    /** Those of all layouts of a list that are of its boards; the others are of liner. */
+    public static List<SheetLayout> ofBoards(CutList list, List<SheetLayout> layouts) {
+        long boards = list.boards().stream()
+                .map(item -> new Material(item.material(), item.thickness()))
+                .distinct()
+                .count();
+        return layouts.subList(0, (int) boards);
+    }
+
     /**
      * Whether a part that could not be placed would fit on some sheet if there were enough of them.
      *

@@ -30,6 +30,15 @@ public record SheetPlan(Sheet sheet, double trim, double kerf, double leastStrip
         panels = List.copyOf(panels);
     }
 
+    /** Whether a finished piece of this sheet's cuts is a panel whose own length lies across the sheet. */
+    public boolean turned(CutSequence.Piece piece) {
+        return piece.kind() == CutSequence.Kind.PANEL
+                && panels.stream()
+                        .anyMatch(p -> p.rotated()
+                                && p.mark().equals(piece.name())
+                                && Math.abs(p.length() - piece.length()) <= 2 * CutReplay.SLACK);
+    }
+
     /** Share of the sheet that does not become a panel, 0 to 1. */
     public double waste() {
         double used = panels.stream().mapToDouble(p -> p.length() * p.width()).sum();

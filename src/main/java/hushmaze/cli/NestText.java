@@ -29,7 +29,7 @@ final class NestText {
                 text.append(String.format(
                         Locale.ROOT, "  trim %s mm off all four edges first%n", millimetres(plan.trim())));
             }
-            CutSequence.of(plan).steps().forEach(step -> text.append(line(step)));
+            CutSequence.of(plan).steps().forEach(step -> text.append(line(plan, step)));
         }
         for (SheetLayout.Offcut offcut : layout.offcuts()) {
             text.append(String.format(
@@ -55,7 +55,7 @@ final class NestText {
         return text.toString();
     }
 
-    private static String line(CutSequence.Step step) {
+    private static String line(SheetPlan plan, CutSequence.Step step) {
         return String.format(
                 Locale.ROOT,
                 "%5d  %-8s  fence %7s mm  %s -> %s + %s%s%n",
@@ -63,9 +63,13 @@ final class NestText {
                 step.along() == Along.LENGTH ? "rip" : "crosscut",
                 millimetres(step.fence()),
                 name(step.from()),
-                name(step.first()),
-                name(step.second()),
+                name(step.first()) + turned(plan, step.first()),
+                name(step.second()) + turned(plan, step.second()),
                 step.narrow() ? "  NARROW: use a push stick or cut from the wide side" : "");
+    }
+
+    private static String turned(SheetPlan plan, CutSequence.Piece piece) {
+        return plan.turned(piece) ? " turned" : "";
     }
 
     private static String name(CutSequence.Piece piece) {

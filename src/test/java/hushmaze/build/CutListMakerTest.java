@@ -213,6 +213,7 @@ class CutListMakerTest {
                 new Screw("screw", 0.004, 0.045, 0.0025, "test"));
         List<SheetLayout> layouts = SheetLayouts.of(CutListMaker.of(twoPasses()), stock);
         assertThat(layouts).hasSize(2);
+        assertThat(SheetLayouts.ofBoards(CutListMaker.of(twoPasses()), layouts)).containsExactly(layouts.get(0));
         assertThat(layouts.get(0).material()).isEqualTo("MDF 18");
         // Boards by hand: 4 x 0.297724 + 2 x 0.220892 + 2 x 0.1715 + 2 x 0.15134 + 0.11875 + 2 x 0.0995 = 2.596 m2, and
         // a

@@ -32,9 +32,18 @@ class CutSequenceTest {
                 new Cut(Along.WIDTH, 0.3, new Leaf("A", 0.3, 0.4), new Leaf("B", 0.392, 0.4)));
         CutNode cuts = new Cut(Along.LENGTH, 0.4, strip, new Leaf(null, 1.0, 0.196));
         Sheet sheet = new Sheet("sheet", 1, 0.6, null, null, "test");
-        CutSequence sequence = CutSequence.of(new SheetPlan(sheet, 0, 0.004, 0.03, cuts, List.of()));
+        // A is 400 long by itself, so that it lies across; B lies as it is.
+        List<SheetPlan.Placed> placed = List.of(
+                new SheetPlan.Placed("A", 0, 0, 0.3, 0.4, true),
+                new SheetPlan.Placed("A", 0.304, 0, 0.3, 0.4, true),
+                new SheetPlan.Placed("B", 0.608, 0, 0.392, 0.4, false));
+        SheetPlan plan = new SheetPlan(sheet, 0, 0.004, 0.03, cuts, placed);
+        CutSequence sequence = CutSequence.of(plan);
 
         assertThat(sequence.steps()).hasSize(3);
+        assertThat(plan.turned(sequence.steps().get(2).first())).isTrue();
+        assertThat(plan.turned(sequence.steps().get(2).second())).isFalse();
+        assertThat(plan.turned(sequence.steps().get(0).first())).isFalse();
         CutSequence.Step rip = sequence.steps().get(0);
         assertThat(rip.number()).isEqualTo(1);
         assertThat(rip.along()).isEqualTo(Along.LENGTH);

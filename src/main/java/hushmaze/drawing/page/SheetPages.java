@@ -136,10 +136,17 @@ final class SheetPages {
                     piece(step.from(), true),
                     Labels.of(rip ? "sequence.rip" : "sequence.crosscut"),
                     job.length(step.fence()),
-                    Labels.of("sequence.pieces", piece(step.first(), false), piece(step.second(), false))
+                    Labels.of(
+                                    "sequence.pieces",
+                                    piece(step.first(), false) + turned(plan, step.first()),
+                                    piece(step.second(), false) + turned(plan, step.second()))
                             + (step.narrow() ? Labels.of("sequence.narrow") : ""));
         }
         return table;
+    }
+
+    private static String turned(SheetPlan plan, CutSequence.Piece piece) {
+        return plan.turned(piece) ? Labels.of("sequence.turned") : "";
     }
 
     private String piece(CutSequence.Piece piece, boolean whole) {
