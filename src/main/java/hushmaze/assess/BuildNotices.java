@@ -1,6 +1,7 @@
 package hushmaze.assess;
 
 import hushmaze.build.CutItem;
+import hushmaze.build.PrintedFit;
 import hushmaze.build.SheetLayouts;
 import hushmaze.build.split.Obstacle;
 import hushmaze.build.split.SeamPlan;
@@ -44,6 +45,11 @@ final class BuildNotices {
         }
         all.sheets();
         all.carrying();
+        PrintedFit fit = PrintedFit.of(result.solid(), project.units());
+        if (!fit.closes()) {
+            all.notices.add(
+                    Notice.of(NoticeKind.PRINTED_SIZES_TIGHT, Severity.WARNING, "", fit.tight(), 0, Unit.MILLIMETRE));
+        }
         return all.notices;
     }
 

@@ -150,6 +150,8 @@ public enum NoticeKind {
     PART_HEAVIER_THAN_LIMIT,
     /** The box, or a part of it, does not go through the narrowest place on its way. */
     DOES_NOT_PASS_DOORWAY,
+    /** Cut to its printed size a board would be larger than the frame it goes into. */
+    PRINTED_SIZES_TIGHT,
     /** The box comes apart at a joint without a gasket. */
     SEAM_WITHOUT_GASKET,
     /** Heavy enough for two people. */

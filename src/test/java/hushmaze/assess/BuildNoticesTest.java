@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hushmaze.material.Board;
 import hushmaze.material.Sheet;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
@@ -194,5 +195,38 @@ class BuildNoticesTest {
                 .isCloseTo(buildable.get("massKg").asDouble(), within(1e-9));
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("\"places\" : [ { \"kind\" : \"parting\", \"positionMm\" : 1020.0 } ]");
+    }
+
+    /**
+     * By hand, in 1/32 in = 0.79375 mm. Two layers of 18, 200.263 clear: ends print 252/32 = 200.025, so the frame is 236.025
+     * wide; the cover's 236.263 print 298/32 = 236.538: 0.513 too large. In millimetres 236.3 against 200.3 + 36: it goes in.
+     */
+    @Test
+    void printedSizesThatDoNotGoInAreTold() {
+        Board board = straight(0.6, 0).shell().get(0);
+        Box box = new Box(
+                Box.Form.MAZE,
+                1,
+                0.200263,
+                0.2,
+                0.6,
+                0,
+                List.of(board, board),
+                board,
+                1,
+                null,
+                LinedFaces.NONE,
+                new Port(PortFace.END, 0.15, 0.1, 0),
+                new Port(PortFace.END, 0.15, 0.1, 0));
+        Assessment assessment = assess(box, 2.44, null, null);
+        Project p = assessment.project();
+        PathResult result = assessment.paths().get(0);
+        assertThat(BuildNotices.of(result, p, true)).noneMatch(n -> n.kind() == NoticeKind.PRINTED_SIZES_TIGHT);
+        Project inches = new Project(
+                p.formatVersion(), p.name(), p.titleBlock(), UnitSystem.INCH, p.room(), p.stock(), p.paths());
+        assertThat(BuildNotices.of(result, inches, true))
+                .filteredOn(n -> n.kind() == NoticeKind.PRINTED_SIZES_TIGHT)
+                .singleElement()
+                .satisfies(n -> assertThat(n.value()).isCloseTo(0.000513, within(1e-6)));
     }
 }
