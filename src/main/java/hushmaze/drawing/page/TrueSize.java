@@ -27,13 +27,14 @@ public final class TrueSize {
         this.measure = measure;
     }
 
-    /** An item's outline with its cut-outs, and its mark where no cut-out is in the way. */
+    /** An item's outline with its cut-outs, grooves, screw holes and edges to seal, and its mark where nothing is in the way. */
     public Page part(CutItem item) {
         double length = FULL.paper(item.length());
         double width = FULL.paper(item.width());
         Sketch sketch = new Sketch();
         new PlateOutline(item.length(), item.width(), item.cutouts()).draw(sketch, FULL.paper(1), Stroke.OUTLINE);
-        if (item.cutouts().isEmpty()) {
+        new PlateWork(item).draw(sketch, FULL);
+        if (item.cutouts().isEmpty() && item.grooves().isEmpty()) {
             mark(sketch, item.mark(), new Bounds(0, -width, length, 0));
         }
         return page(Labels.of("partPages.one", item.mark()), sketch, length, width);
