@@ -74,4 +74,29 @@ public record Construction(
     public Joinery joineryOrPlain() {
         return joinery == null ? Joinery.PLAIN : joinery;
     }
+
+    /** The same with other limits for carrying. */
+    public Construction carried(Double otherMass, Doorway otherDoorway) {
+        return with(otherMass, mounting, otherDoorway);
+    }
+
+    /** The same fixed in another way. */
+    public Construction mounted(Mounting other) {
+        return with(maxMass, other, doorway);
+    }
+
+    private Construction with(Double otherMass, Mounting otherMounting, Doorway otherDoorway) {
+        return new Construction(
+                board,
+                shellLayers,
+                baffleLayers,
+                liner,
+                linedBroadFaces,
+                openingFace,
+                roomFace,
+                otherMass,
+                otherMounting,
+                joinery,
+                otherDoorway);
+    }
 }

@@ -64,18 +64,6 @@ final class BriefLimits {
     }
 
     private static Brief carried(Brief b, Double mass, Doorway doorway) {
-        Construction c = b.construction();
-        return b.withConstruction(new Construction(
-                c.board(),
-                c.shellLayers(),
-                c.baffleLayers(),
-                c.liner(),
-                c.linedBroadFaces(),
-                c.openingFace(),
-                c.roomFace(),
-                mass,
-                c.mounting(),
-                c.joinery(),
-                doorway));
+        return b.withConstruction(b.construction().carried(mass, doorway));
     }
 }

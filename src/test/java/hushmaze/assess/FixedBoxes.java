@@ -1,7 +1,6 @@
 package hushmaze.assess;
 
 import hushmaze.project.Brief;
-import hushmaze.project.Construction;
 import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
 import hushmaze.project.Project;
@@ -46,22 +45,9 @@ public final class FixedBoxes {
         VentPath old = CELLAR.paths().get(1);
         Brief brief = old.brief();
         Opening o = brief.opening();
-        Construction c = brief.construction();
-        Construction construction = new Construction(
-                c.board(),
-                c.shellLayers(),
-                c.baffleLayers(),
-                c.liner(),
-                c.linedBroadFaces(),
-                c.openingFace(),
-                c.roomFace(),
-                c.maxMass(),
-                mounting,
-                c.joinery(),
-                c.doorway());
         Brief changed = brief.withAirFrom(
                         new Opening(o.kind(), surface, o.beyond(), o.width(), o.height()), brief.flow(), brief.drive())
-                .withConstruction(construction);
+                .withConstruction(brief.construction().mounted(mounting));
         List<VentPath> paths = new ArrayList<>(CELLAR.paths());
         paths.set(1, new VentPath(old.name(), old.purpose(), changed, old.box()));
         return CELLAR.withPaths(paths);
