@@ -87,7 +87,9 @@ public final class PartsCsv {
             return;
         }
         if (fields.size() < REQUIRED || fields.size() > columns.size()) {
-            throw at(number, "line", fields.size() + " fields", REQUIRED + " or 5: " + String.join(",", COLUMNS), "");
+            boolean named = columns.size() == REQUIRED;
+            String limit = named ? REQUIRED + ", as the first line names them" : REQUIRED + " or 5";
+            throw at(number, "line", fields.size() + " fields", limit + ": " + String.join(",", columns), "");
         }
         try {
             add(number, fields);

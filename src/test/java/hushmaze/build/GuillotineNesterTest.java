@@ -228,6 +228,63 @@ class GuillotineNesterTest {
         assertThat(nest(parts, sheets, 3.2, 5)).isEqualTo(nest(parts, sheets, 3.2, 5));
     }
 
+    /** By hand: an offcut on hand costs nothing, even where what is bought has no price; so it is cut first, as far as it goes. */
+    @Test
+    void offcutsOnHandComeFirst() {
+        Sheet onHand = sheet(700, 500, 0.0, 1);
+        Sheet bought = sheet(2440, 1220);
+        SheetLayout one = nest(List.of(part("A", 1, 600, 400)), List.of(bought, onHand), 3, 5);
+        assertThat(one.sheets()).extracting(SheetPlan::sheet).containsExactly(onHand);
+        assertThat(one.cost()).hasValue(0);
+        assertThat(one.provedBest()).isTrue();
+        SheetLayout two = nest(List.of(part("A", 2, 600, 400)), List.of(bought, onHand), 3, 5);
+        assertThat(two.sheets()).extracting(SheetPlan::sheet).contains(bought);
+        assertThat(two.unplaced()).isEmpty();
+        assertThat(two.cost()).isEmpty();
+    }
+
+    /**
+     * By hand: a sheet of 1000 x 600 without trim and kerf, one piece of 1000 x 400: 1000 x 200 is left and worth keeping; of
+     * a piece of 1000 x 500 only 1000 x 100, and both sides must be 150.
+     */
+    @Test
+    void offcutsWorthKeepingAreListed() {
+        SheetLayout layout = nest(List.of(part("A", 1, 1000, 400)), List.of(sheet(1000, 600, 12.0, null)), 0, 0);
+        assertThat(layout.offcuts()).singleElement().satisfies(o -> {
+            assertThat(o.sheet()).isEqualTo(1);
+            assertThat(o.length()).isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
+            assertThat(o.width()).isCloseTo(0.2, org.assertj.core.data.Offset.offset(1e-9));
+        });
+        assertThat(layout.cost()).hasValue(12);
+        assertThat(nest(List.of(part("A", 1, 1000, 500)), List.of(sheet(1000, 600)), 0, 0)
+                        .offcuts())
+                .isEmpty();
+    }
+
+    /** By hand: two rows of pieces 300 and 200 wide; each width is set once if equal ones follow each other: 2 rips, 1 crosscut. */
+    @Test
+    void equalCutsFollowEachOther() {
+        SheetLayout layout =
+                nest(List.of(part("A", 2, 500, 300), part("B", 2, 500, 200)), List.of(sheet(1000, 500)), 0, 0);
+        assertThat(layout.sheets()).hasSize(1);
+        // One rip at 300 or one crosscut at 500 first, then one setting for both halves.
+        assertThat(layout.fenceSettings()).isEqualTo(2);
+    }
+
+    /** Twenty thousand pieces: the search stops at once when told to, while it still lays out its first layout. */
+    @Test
+    void aLargeSearchCanBeStoppedBeforeItsFirstLayout() {
+        NestJob job = new NestJob("board", 0, List.of(part("A", 20_000, 300, 200)), List.of(sheet(2440, 1220)), 0, 0);
+        int[] told = {0};
+        Progress stopped = (fraction, doing) -> {
+            if (++told[0] == 3) {
+                throw new Progress.Cancelled();
+            }
+        };
+        assertThatThrownBy(() -> GuillotineNester.nest(job, SHORT, stopped)).isInstanceOf(Progress.Cancelled.class);
+        assertThat(told[0]).isEqualTo(3);
+    }
+
     @Test
     void theSearchCanBeStopped() {
         NestJob job = new NestJob("board", 0, List.of(part("A", 50, 300, 200)), List.of(sheet(2440, 1220)), 0, 0);

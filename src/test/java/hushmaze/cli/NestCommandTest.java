@@ -14,6 +14,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 
 /** Validation: what the command prints and returns for small jobs worked by hand, and for bad input. */
@@ -132,5 +134,52 @@ class NestCommandTest {
         assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
         assertThat(err.toString()).contains("parts.csv, line 1, quantity: 0");
         assertThat(out.toString()).isEmpty();
+    }
+
+    /** What is wrong in a list, or with a saw, is told with its line, the value and the limit. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            A,1000000,50,30 | quantity: 1000000 is not accepted; it must be from 1 to 20000
+            A,-1,50,30 | quantity: -1 is not accepted; it must be from 1 to 20000
+            A,1,-50,30 | lengthMm: -50 mm is not accepted; it must be from 1 to 10000 mm
+            A,1,NaN,30 | lengthMm: not a number
+            A,1,50 | 3 fields is not accepted; it must be 4 or 5
+            A,1,50,30,maybe | grain: "maybe" is not accepted; it must be yes or no
+            """)
+    void badListsGiveTwoAndAMessageWithTheLine(String line, String message) throws IOException {
+        Files.writeString(parts, "mark,quantity,lengthMm,widthMm,grain\n" + line + "\n");
+        assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
+        assertThat(err.toString()).contains("line 2", message);
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void filesThatAreNoListsGiveTwoAndAMessage() throws IOException {
+        Files.writeString(parts, "");
+        assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
+        assertThat(err.toString()).contains("parts.csv: no piece");
+        Files.writeString(parts, "mark,quantity,lengthMm,widthMm\nA,1,400,300,yes\n");
+        assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
+        assertThat(err.toString()).contains("line 2", "5 fields", "4, as the first line names them");
+        Files.writeString(parts, "length,width\n");
+        assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
+        assertThat(err.toString()).contains("line 1", "mark,quantity,lengthMm,widthMm");
+        Files.write(parts, new byte[] {'A', ',', '1', ',', (byte) 0xff, (byte) 0xfe, ',', '5', '\n'});
+        assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
+        assertThat(err.toString()).contains("UTF-8");
+        Files.writeString(parts, "A,1,400,300\nA,1,200,100\n");
+        assertThat(run("--sheet", "2440x1220")).isEqualTo(2);
+        assertThat(err.toString()).contains("line 2", "\"A\"", "used once");
+    }
+
+    /** By hand: a strip of 20 mm is less than the 30 mm a saw can hold; of 500 x 300 nothing else is cut but it. */
+    @Test
+    void costAndNarrowStripsAreSaid() throws IOException {
+        Files.writeString(parts, "A,2,500,20\n");
+        assertThat(run("--sheet", "500x60@8:1", "--kerf", "3", "--trim", "0")).isZero();
+        assertThat(err.toString()).contains("1 sheet", "proved best", "cost 8.00");
+        assertThat(out.toString()).contains("NARROW");
+        assertThat(run("--sheet", "500x60", "--kerf", "3", "--trim", "0")).isZero();
+        assertThat(err.toString()).doesNotContain("cost");
     }
 }
