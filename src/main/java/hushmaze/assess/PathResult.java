@@ -86,9 +86,6 @@ public record PathResult(
      */
     public record Buildable(boolean ok, double mass, int panels, int linerPieces, int sheets, double waste) {}
 
-    /** Air faster than this gets behind liner that is only glued, m/s; our own judgement, no source. */
-    public static final double PINNED = 5;
-
     public PathResult {
         thirds = List.copyOf(thirds);
         octaves = List.copyOf(octaves);
@@ -111,12 +108,13 @@ public record PathResult(
     }
 
     /**
-     * Fasteners by kind and size; pins hold the liner where the mean air is faster than {@link #PINNED}.
+     * Fasteners by kind and size; pins hold the liner where the mean air is faster than the joints allow.
      *
      * @param project this path is of, whose screw is used
      */
     public List<FastenerList.Counted> fasteners(Project project) {
-        boolean pins = pathAir.velocities().stream().anyMatch(v -> v.velocity() > PINNED);
+        boolean pins = pathAir.velocities().stream()
+                .anyMatch(v -> v.velocity() > solid.box().joinery().pinVelocity());
         return FastenerList.of(solid, project.stock().screw(), project.units(), pins);
     }
 

@@ -1,6 +1,7 @@
 package hushmaze.project;
 
 import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Measured;
 import hushmaze.quantity.Unit;
 
@@ -13,11 +14,17 @@ import hushmaze.quantity.Unit;
  *     pressed, m (0 to 10 mm); 0 for a strip so soft that it needs no room
  * @param groove depth of the grooves that hold the baffles in the back and in the end they start from, m (0 to 15 mm); 0 for
  *     baffles that butt
+ * @param pinsAbove mean air faster than this needs pins in the liner besides adhesive, m/s (1 to 30); absent for {@link
+ *     #USUAL_PINS_ABOVE}
  */
 public record Joinery(
         @Measured(Unit.MILLIMETRE) double fitClearance,
         @Measured(Unit.MILLIMETRE) double gasket,
-        @Measured(Unit.MILLIMETRE) double groove) {
+        @Measured(Unit.MILLIMETRE) double groove,
+        @MayBeAbsent @Measured(Unit.METRE_PER_SECOND) Double pinsAbove) {
+    /** Air faster than this gets behind liner that is only glued, m/s; our own judgement, no source: see the liner's maker. */
+    public static final double USUAL_PINS_ABOVE = 5;
+
     /** Boards that butt with no allowance for anything. */
     public static final Joinery PLAIN = new Joinery(0, 0, 0);
 
@@ -32,6 +39,19 @@ public record Joinery(
                     "0, or deeper than the fit clearance, " + InvalidValue.shown(fitClearance, Unit.MILLIMETRE),
                     "mm");
         }
+        if (pinsAbove != null) {
+            InvalidValue.within("pinsAbove", pinsAbove, 1, 30, Unit.METRE_PER_SECOND);
+        }
+    }
+
+    /** Joints that say nothing of pins. */
+    public Joinery(double fitClearance, double gasket, double groove) {
+        this(fitClearance, gasket, groove, null);
+    }
+
+    /** Velocity above which liner needs pins, m/s. */
+    public double pinVelocity() {
+        return pinsAbove == null ? USUAL_PINS_ABOVE : pinsAbove;
     }
 
     /**

@@ -4,18 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.build.joint.CollarPlan;
+import hushmaze.build.joint.Fastener;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Fitting;
+import hushmaze.project.Joinery;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
 import hushmaze.project.Space;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
+import hushmaze.work.Progress;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -97,5 +103,25 @@ class CollarsTest {
         assertThat(plans.get(0).screws()).isEqualTo(6);
         double side = 0.1 + 2 * solid.box().shellThickness();
         assertThat(plans.get(0).overhang()).isCloseTo(0.08 + 0.025 - side / 2, within(1e-9));
+    }
+
+    /** By hand: the same lined box has pins where its air is faster than the joints allow, and none where it is not. */
+    @Test
+    void pinsAboveTheVelocityThatIsGiven() {
+        Port end = new Port(PortFace.END, 0.1, 0.3, 0);
+        Box box = SampleBoxes.maze(1, 0.6, SampleBoxes.liner(0.025), LinedFaces.FOLD_PLANE, 1, end, end);
+        // 60 L/s through 0.1 x 0.3 m: 2 m/s.
+        assertThat(pins(box.joined(new Joinery(0, 0, 0, 1.9), List.of()))).isTrue();
+        assertThat(pins(box.joined(new Joinery(0, 0, 0, 2.1), List.of()))).isFalse();
+        assertThat(pins(box)).isFalse();
+        assertThat(Joinery.PLAIN.pinVelocity()).isEqualTo(5);
+    }
+
+    private static boolean pins(Box box) {
+        Brief brief = TestRooms.brief(60, null, new Space(1, 1, 1), Opening.Beyond.INDOORS)
+                .withFlow(0.06);
+        Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, brief, box));
+        return Assessor.assess(project, Methods.ESTIMATE, Progress.NONE).paths().get(0).fasteners(project).stream()
+                .anyMatch(c -> c.fastener().kind() == Fastener.Kind.PIN);
     }
 }

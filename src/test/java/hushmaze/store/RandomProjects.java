@@ -280,7 +280,10 @@ final class RandomProjects {
     private Joinery joinery() {
         double clearance = between(0, 0.003);
         return new Joinery(
-                clearance, between(0, 0.01), random.nextBoolean() ? 0 : between(clearance * 1.01 + 1e-6, 0.015));
+                clearance,
+                between(0, 0.01),
+                random.nextBoolean() ? 0 : between(clearance * 1.01 + 1e-6, 0.015),
+                maybe(() -> between(1, 30)));
     }
 
     private Mounting mounting() {
@@ -351,7 +354,7 @@ final class RandomProjects {
         List<Board> shell = list(1, 3, this::board);
         Joinery joined = maybe(this::joinery);
         if (joined != null && joined.groove() > shell.get(0).thickness() / 2) {
-            joined = new Joinery(joined.fitClearance(), joined.gasket(), 0);
+            joined = new Joinery(joined.fitClearance(), joined.gasket(), 0, joined.pinsAbove());
         }
         return new Box(
                 form,

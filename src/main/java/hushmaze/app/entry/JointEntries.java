@@ -32,7 +32,11 @@ final class JointEntries {
         return group(
                 "joinery",
                 Extra.JOINERY,
-                List.of(make.typed(of + "fitClearance"), make.typed(of + "gasket"), make.typed(of + "groove")));
+                List.of(
+                        make.typed(of + "fitClearance"),
+                        make.typed(of + "gasket"),
+                        make.typed(of + "groove"),
+                        make.typed(of + "pinsAbove")));
     }
 
     /** The narrowest place on the way. */
