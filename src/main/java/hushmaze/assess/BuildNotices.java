@@ -20,7 +20,6 @@ import hushmaze.solid.Panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What keeps a box from being cut, carried and closed, with the joints that would mend it. */
 final class BuildNotices {
@@ -80,7 +79,7 @@ final class BuildNotices {
                 SheetRoom.Excess each = excess(item);
                 worst = each.value() - each.limit() > worst.value() - worst.limit() ? each : worst;
             }
-            notices.add(tooLarge(marks, worst).mendedAt(places(plan().seams())));
+            notices.add(tooLarge(marks, worst).mendedAt(SeamPlan.places(plan().seams())));
         }
     }
 
@@ -89,7 +88,8 @@ final class BuildNotices {
                 .flatMap(l -> l.unplaced().stream())
                 .distinct()
                 .toList();
-        return Stream.concat(result.cutList().boards().stream(), result.cutList().liners().stream())
+        return result.cutList()
+                .items()
                 .filter(item -> marks.contains(item.mark()))
                 .toList();
     }
@@ -149,12 +149,6 @@ final class BuildNotices {
     }
 
     private List<Notice.Place> partings(boolean helps) {
-        return helps ? places(plan().seams(Seam.Kind.PARTING)) : List.of();
-    }
-
-    private static List<Notice.Place> places(List<Seam> seams) {
-        return seams.stream()
-                .map(s -> new Notice.Place(s.kind() == Seam.Kind.PARTING, s.position()))
-                .toList();
+        return helps ? SeamPlan.places(plan().seams(Seam.Kind.PARTING)) : List.of();
     }
 }

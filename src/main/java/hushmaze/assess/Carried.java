@@ -24,8 +24,7 @@ record Carried(List<Module> modules, Module heaviest, boolean light, Module stuc
 
     static Carried of(Solid solid, Construction construction) {
         List<Module> modules = solid.modules();
-        Module heaviest =
-                modules.stream().max(Comparator.comparingDouble(Module::mass)).orElseThrow();
+        Module heaviest = solid.heaviestModule();
         Double limit = construction.maxMass();
         Doorway door = construction.doorway();
         Module stuck = modules.stream()
@@ -48,9 +47,9 @@ record Carried(List<Module> modules, Module heaviest, boolean light, Module stuc
         Cuboid bounds = stuck.bounds();
         double[] sides = {bounds.size(Axis.X), bounds.size(Axis.Y), bounds.size(Axis.Z)};
         Arrays.sort(sides);
-        double narrow = Math.min(door.width(), door.height());
-        double wide = Math.max(door.width(), door.height());
-        return sides[1] > wide + SLACK ? new double[] {sides[1], wide} : new double[] {sides[0], narrow};
+        return sides[1] > door.wide() + SLACK
+                ? new double[] {sides[1], door.wide()}
+                : new double[] {sides[0], door.narrow()};
     }
 
     private static double side(Module module, Axis axis) {

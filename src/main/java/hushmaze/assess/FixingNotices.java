@@ -14,8 +14,8 @@ import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
 import hushmaze.solid.Module;
+import hushmaze.solid.Solid;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** What lifting, hanging and standing of a box give reason to say. */
@@ -25,13 +25,13 @@ final class FixingNotices {
 
     private final Fixing fixing;
     private final double mass;
-    private final List<Module> modules;
+    private final Solid solid;
     private final List<Notice> notices = new ArrayList<>();
 
     private FixingNotices(PathResult result) {
         this.fixing = result.fixing();
-        this.mass = result.solid().mass();
-        this.modules = result.solid().modules();
+        this.solid = result.solid();
+        this.mass = solid.mass();
     }
 
     static List<Notice> of(PathResult result) {
@@ -51,9 +51,8 @@ final class FixingNotices {
 
     private void lifting(boolean overhead) {
         Lifting lifting = fixing.lifting();
-        Module heaviest =
-                modules.stream().max(Comparator.comparingDouble(Module::mass)).orElseThrow();
-        boolean inOne = modules.size() == 1;
+        boolean inOne = solid.modules().size() == 1;
+        Module heaviest = solid.heaviestModule();
         String part = inOne ? "" : String.valueOf(heaviest.number() + 1);
         Lifting.Hands hands = lifting.hands(heaviest.mass());
         if (hands == Lifting.Hands.TWO) {

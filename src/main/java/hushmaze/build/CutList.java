@@ -3,6 +3,7 @@ package hushmaze.build;
 import hushmaze.solid.Part;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.stream.Stream;
 
 /**
  * Everything to cut for one box, alike parts together.
@@ -16,19 +17,20 @@ public record CutList(List<CutItem> boards, List<CutItem> liners) {
         liners = List.copyOf(liners);
     }
 
+    /** Boards, then liner. */
+    public Stream<CutItem> items() {
+        return Stream.concat(boards.stream(), liners.stream());
+    }
+
     /**
      * The mark of a part.
      *
      * @throws NoSuchElementException if the part is not on this list
      */
     public String markOf(Part part) {
-        for (List<CutItem> items : List.of(boards, liners)) {
-            for (CutItem item : items) {
-                if (item.parts().contains(part)) {
-                    return item.mark();
-                }
-            }
-        }
-        throw new NoSuchElementException("not on the cut list: " + part);
+        return items().filter(item -> item.parts().contains(part))
+                .map(CutItem::mark)
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException("not on the cut list: " + part));
     }
 }

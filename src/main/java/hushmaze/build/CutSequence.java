@@ -79,22 +79,6 @@ public record CutSequence(List<Step> steps) {
         return count;
     }
 
-    /** How many cuts hold a piece between fence and blade that is narrower than is safe. */
-    public int narrowCuts() {
-        return (int) steps.stream().filter(Step::narrow).count();
-    }
-
-    /** How often the piece on the saw is turned: neighbouring cuts that run in different directions. */
-    public int turns() {
-        int count = 0;
-        for (int i = 1; i < steps.size(); i++) {
-            if (steps.get(i).along() != steps.get(i - 1).along()) {
-                count++;
-            }
-        }
-        return count;
-    }
-
     /** Collects the steps. */
     private static final class Writer {
         private final double kerf;

@@ -62,7 +62,7 @@ public record Quantities(
         }
         Port port = solid.openingPort().port();
         double gasket = cover + 2 * (port.width() + port.height()) + SeamEdges.partingGasket(solid);
-        double glueArea = edges + laminated(solid) + SeamEdges.glued(solid);
+        double glueArea = edges + laminated(solid) + SeamEdges.gluedArea(solid);
         return new Quantities(
                 glueArea,
                 glueArea / GLUE_COVERS,

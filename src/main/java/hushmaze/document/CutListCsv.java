@@ -7,7 +7,6 @@ import hushmaze.solid.Cutout;
 import hushmaze.solid.Groove;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A cut list as comma-separated values, boards then liner. Cut-outs are written as {@code length x width @ distance along
@@ -33,10 +32,7 @@ public final class CutListCsv {
     /** The whole file. */
     public static String of(PathResult result) {
         return Csv.line(HEAD)
-                + Stream.of(result.cutList().boards(), result.cutList().liners())
-                        .flatMap(List::stream)
-                        .map(item -> line(item, result))
-                        .collect(Collectors.joining());
+                + result.cutList().items().map(item -> line(item, result)).collect(Collectors.joining());
     }
 
     private static String line(CutItem item, PathResult result) {

@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * All documents of a project: for each path a PDF with the summary and every drawing, the cut list and the bands as CSV,
@@ -82,11 +81,7 @@ public final class DocumentSet {
     private void pictures(Map<String, Outbox.Content> files, String base, PathResult result) {
         TrueSize trueSize = new TrueSize(measure);
         SvgWriter svg = new SvgWriter(measure);
-        List<CutItem> items = Stream.of(
-                        result.cutList().boards(), result.cutList().liners())
-                .flatMap(List::stream)
-                .toList();
-        for (CutItem item : items) {
+        for (CutItem item : result.cutList().items().toList()) {
             files.put(base + "_part-" + FileNames.safe(item.mark()) + ".svg", text(svg.write(trueSize.part(item))));
         }
         int number = 1;

@@ -173,6 +173,11 @@ public record Box(
                 otherSeams);
     }
 
+    /** Whether it has a seam of a kind. */
+    public boolean hasSeam(Seam.Kind kind) {
+        return seams.stream().anyMatch(seam -> seam.kind() == kind);
+    }
+
     /** Thickness of the whole outer wall, m. */
     public double shellThickness() {
         return shell.stream().mapToDouble(Board::thickness).sum();

@@ -3,6 +3,7 @@ package hushmaze.project;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Measured;
 import hushmaze.quantity.Unit;
+import java.util.Arrays;
 
 /**
  * The narrowest place the box must be carried through.
@@ -21,7 +22,17 @@ public record Doorway(
     /** Whether a block with these three sides goes through, one way or another, m. */
     public boolean lets(double a, double b, double c) {
         double[] sides = {a, b, c};
-        java.util.Arrays.sort(sides);
-        return sides[0] <= Math.min(width, height) && sides[1] <= Math.max(width, height);
+        Arrays.sort(sides);
+        return sides[0] <= narrow() && sides[1] <= wide();
+    }
+
+    /** The lesser of width and height, m. */
+    public double narrow() {
+        return Math.min(width, height);
+    }
+
+    /** The greater of width and height, m. */
+    public double wide() {
+        return Math.max(width, height);
     }
 }

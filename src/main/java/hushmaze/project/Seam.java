@@ -19,6 +19,11 @@ public record Seam(Kind kind, @Measured(Unit.MILLIMETRE) double position) {
         PARTING
     }
 
+    /** Whether it comes apart. */
+    public boolean comesApart() {
+        return kind == Kind.PARTING;
+    }
+
     public Seam {
         InvalidValue.present("kind", kind);
         InvalidValue.within("position", position, 0.05, 6, Unit.MILLIMETRE);

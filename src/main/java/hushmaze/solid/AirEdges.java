@@ -1,7 +1,7 @@
 package hushmaze.solid;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,35 +12,24 @@ import java.util.TreeMap;
  */
 public final class AirEdges {
     private static final double SAME = 1e-7;
-    private static final int EMPTY = -1;
 
-    private final List<Part> parts;
     private final CellGrid grid;
 
     private AirEdges(Solid solid) {
-        this.parts = solid.parts().toList();
+        List<Part> parts = solid.parts().toList();
         this.grid = CellGrid.of(solid, SAME);
         for (int p = 0; p < parts.size(); p++) {
-            Part part = parts.get(p);
-            for (int cell : grid.cells(part.bounds())) {
-                if (!grid.inCutout(cell, part)) {
-                    grid.put(cell, p);
-                }
+            for (int cell : grid.filledBy(parts.get(p))) {
+                grid.put(cell, p);
             }
         }
-        for (Seal seal : solid.seals()) {
-            for (int cell : grid.cells(seal.bounds())) {
-                if (grid.at(cell) == EMPTY) {
-                    grid.put(cell, parts.size());
-                }
-            }
-        }
+        grid.seal(solid, parts.size());
     }
 
-    /** The edges in the air, piece by piece; pieces without any are there with none. */
+    /** The edges in the air, piece by piece in the order of the solid; pieces without any are there with none. */
     public static Map<LinerPiece, List<AirEdge>> of(Solid solid) {
         AirEdges edges = new AirEdges(solid);
-        Map<LinerPiece, List<AirEdge>> all = new HashMap<>();
+        Map<LinerPiece, List<AirEdge>> all = new LinkedHashMap<>();
         for (LinerPiece piece : solid.liners()) {
             all.put(piece, edges.of(piece));
         }
@@ -57,13 +46,10 @@ public final class AirEdges {
     /** Edges across one axis; each place has the stretches along the other axis. */
     private void along(LinerPiece piece, Axis across, Axis along, boolean acrossIsU, List<AirEdge> into) {
         Map<Double, List<double[]>> places = new TreeMap<>();
-        for (int cell : grid.cells(piece.bounds())) {
-            if (grid.inCutout(cell, piece)) {
-                continue;
-            }
+        for (int cell : grid.filledBy(piece)) {
             for (int step = -1; step <= 1; step += 2) {
                 int beside = grid.beside(cell, across, step);
-                if (beside >= 0 && grid.at(beside) == EMPTY) {
+                if (beside >= 0 && grid.at(beside) == CellGrid.NOTHING) {
                     double place = step < 0 ? grid.low(cell, across) : grid.high(cell, across);
                     places.computeIfAbsent(place - piece.bounds().low(across), p -> new ArrayList<>())
                             .add(new double[] {

@@ -1,6 +1,8 @@
 package hushmaze.solid;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -10,7 +12,8 @@ final class CellGrid {
     /** How far the grid reaches beyond the box, m. */
     private static final double MARGIN = 0.1;
 
-    private static final int NOTHING = -1;
+    /** What a cell holds that nothing was put into. */
+    static final int NOTHING = -1;
 
     private final double[][] planes = new double[3][];
     private final int[] count = new int[3];
@@ -71,11 +74,41 @@ final class CellGrid {
                 .with(n, low, low + g.depth());
     }
 
-    /** Cells of a part that its grooves have taken away. */
-    int[] sunkCells(Part part) {
-        return part.grooves().stream()
-                .flatMapToInt(g -> Arrays.stream(cells(sunk(part, g))))
+    /** The cells a part fills: not its cut-outs, and not what its grooves have taken away. */
+    int[] filledBy(Part part) {
+        BitSet sunk = new BitSet();
+        for (Groove groove : part.grooves()) {
+            for (int cell : cells(sunk(part, groove))) {
+                sunk.set(cell);
+            }
+        }
+        return Arrays.stream(cells(part.bounds()))
+                .filter(cell -> !inCutout(cell, part) && !sunk.get(cell))
                 .toArray();
+    }
+
+    /**
+     * Puts a number into what is left of the blocks of all seals, but for the ports.
+     *
+     * @return volume of it, m³
+     */
+    double seal(Solid solid, int with) {
+        BitSet ports = new BitSet();
+        for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
+            for (int cell : cells(port.hole())) {
+                ports.set(cell);
+            }
+        }
+        double sealed = 0;
+        for (Seal seal : solid.seals()) {
+            for (int cell : cells(seal.bounds())) {
+                if (at(cell) == NOTHING && !ports.get(cell)) {
+                    put(cell, with);
+                    sealed += volume(cell);
+                }
+            }
+        }
+        return sealed;
     }
 
     private static double[] merged(double[] sorted, double same) {

@@ -1,6 +1,8 @@
 package hushmaze.solid;
 
 import hushmaze.project.Box;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** Where the walls, passes and baffles of a box come to lie. The origin is the low corner of the bare cavity; metres. */
 final class Frame {
@@ -88,5 +90,10 @@ final class Frame {
         double x0 = turnsAtFarEnd(baffle) ? 0 : stop;
         double x1 = turnsAtFarEnd(baffle) ? cavity.x1() - stop : cavity.x1();
         return new Cuboid(x0, passHigh[baffle], 0, x1, passLow[baffle + 1], cavity.z1());
+    }
+
+    /** All baffles, each with all its layers. */
+    List<Cuboid> baffles() {
+        return IntStream.range(0, passes() - 1).mapToObj(this::baffle).toList();
     }
 }

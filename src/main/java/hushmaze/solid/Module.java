@@ -17,7 +17,7 @@ public record Module(int number, Cuboid bounds, double mass) {
         List<Double> planes = new ArrayList<>();
         planes.add(solid.outer().x0());
         for (Seam seam : solid.box().seams()) {
-            if (seam.kind() == Seam.Kind.PARTING) {
+            if (seam.comesApart()) {
                 planes.add(solid.outer().x0() + seam.position());
             }
         }

@@ -2,7 +2,6 @@ package hushmaze.solid;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -19,7 +18,7 @@ public final class PlacementProof {
     /** Volumes that differ by less than this are equal, m³. */
     private static final double SAME_VOLUME = 1e-8;
 
-    private static final int EMPTY = -1;
+    private static final int EMPTY = CellGrid.NOTHING;
     private static final int PORT = -2;
     /** A gasket, glue or sealant. */
     private static final int SEALED = Integer.MAX_VALUE;
@@ -66,14 +65,7 @@ public final class PlacementProof {
         boolean clash = false;
         for (int p = 0; p < parts.size(); p++) {
             Part part = parts.get(p);
-            BitSet sunk = new BitSet();
-            for (int cell : grid.sunkCells(part)) {
-                sunk.set(cell);
-            }
-            for (int cell : grid.cells(part.bounds())) {
-                if (grid.inCutout(cell, part) || sunk.get(cell)) {
-                    continue;
-                }
+            for (int cell : grid.filledBy(part)) {
                 clash |= grid.at(cell) != EMPTY;
                 grid.put(cell, p);
             }
@@ -81,25 +73,7 @@ public final class PlacementProof {
         if (clash) {
             faults.add(Fault.OVERLAP);
         }
-        seal();
-    }
-
-    /** Seals fill what is left of their blocks, but for the ports. */
-    private void seal() {
-        BitSet ports = new BitSet();
-        for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
-            for (int cell : grid.cells(port.hole())) {
-                ports.set(cell);
-            }
-        }
-        for (Seal seal : solid.seals()) {
-            for (int cell : grid.cells(seal.bounds())) {
-                if (grid.at(cell) == EMPTY && !ports.get(cell)) {
-                    grid.put(cell, SEALED);
-                    sealed += grid.volume(cell);
-                }
-            }
-        }
+        sealed = grid.seal(solid, SEALED);
     }
 
     private void shell() {

@@ -23,6 +23,19 @@ public enum Role {
         this.normal = normal;
     }
 
+    /**
+     * Whether a wall is at the low end of its normal, so that its inner face is its high one.
+     *
+     * @throws IllegalStateException for a baffle, which has no inside
+     */
+    public boolean isLow() {
+        return switch (this) {
+            case BACK, FIRST_SIDE, NEAR_END -> true;
+            case FRONT, LAST_SIDE, FAR_END -> false;
+            case BAFFLE -> throw new IllegalStateException("a baffle is not part of the shell");
+        };
+    }
+
     /** Direction across the part's faces. */
     public Axis normal() {
         return normal;

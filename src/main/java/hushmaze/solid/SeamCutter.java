@@ -5,7 +5,8 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 
 /**
  * Makes two of every board and liner piece that a seam crosses.
@@ -24,42 +25,54 @@ final class SeamCutter {
         this.frame = frame;
         this.seams = frame.box().seams();
         this.seals = seals;
-        List<Cuboid> baffles =
-                IntStream.range(0, frame.passes() - 1).mapToObj(frame::baffle).toList();
-        this.places = new SeamPlaces(frame.box(), frame.cavity(), frame.outer(), ports, baffles);
+        this.places = new SeamPlaces(frame.box(), frame.cavity(), frame.outer(), ports, frame.baffles());
         for (int i = 0; i < seams.size(); i++) {
             requirePlace(i);
         }
     }
 
     private double gap(Seam seam) {
-        return seam.kind() == Seam.Kind.PARTING ? frame.box().joinery().gasket() : 0;
+        return seam.comesApart() ? frame.box().joinery().gasket() : 0;
+    }
+
+    /** A stretch of a part, from one plane to another, with its number. */
+    private interface Stretches<P extends Part> {
+        P stretch(P part, double x0, double x1, int number);
     }
 
     List<Panel> panels(List<Panel> whole) {
-        List<Panel> cut = whole;
+        return parted(whole, p -> p.role() == Role.BAFFLE ? 0 : p.layer(), this::gap, SeamCutter::stretch);
+    }
+
+    List<LinerPiece> liners(List<LinerPiece> whole) {
+        return parted(whole, piece -> 0, seam -> 0, SeamCutter::stretch);
+    }
+
+    private <P extends Part> List<P> parted(
+            List<P> whole, ToIntFunction<P> layer, ToDoubleFunction<Seam> gap, Stretches<P> stretches) {
+        List<P> cut = whole;
         for (Seam seam : seams) {
-            List<Panel> next = new ArrayList<>();
-            for (Panel panel : cut) {
-                double x = places.plane(seam, panel.role() == Role.BAFFLE ? 0 : panel.layer());
-                panels(panel, x, gap(seam), next);
+            List<P> next = new ArrayList<>();
+            for (P part : cut) {
+                double x = places.plane(seam, layer.applyAsInt(part));
+                part(part, x, gap.applyAsDouble(seam), stretches, next);
             }
             cut = next;
         }
         return cut;
     }
 
-    private void panels(Panel panel, double x, double gap, List<Panel> into) {
-        Cuboid bounds = panel.bounds();
+    private <P extends Part> void part(P part, double x, double gap, Stretches<P> stretches, List<P> into) {
+        Cuboid bounds = part.bounds();
         if (crosses(bounds, x)) {
             if (gap > 0) {
                 seals.add(new Seal(Seal.Kind.PARTING_GASKET, bounds.with(Axis.X, x - gap / 2, x + gap / 2)));
             }
-            into.add(stretch(panel, bounds.x0(), x - gap / 2, panel.stretch()));
-            into.add(stretch(panel, x + gap / 2, bounds.x1(), panel.stretch() + 1));
+            into.add(stretches.stretch(part, bounds.x0(), x - gap / 2, part.stretch()));
+            into.add(stretches.stretch(part, x + gap / 2, bounds.x1(), part.stretch() + 1));
         } else {
             boolean beyond = bounds.x0() >= x;
-            into.add(beyond ? stretch(panel, bounds.x0(), bounds.x1(), panel.stretch() + 1) : panel);
+            into.add(beyond ? stretches.stretch(part, bounds.x0(), bounds.x1(), part.stretch() + 1) : part);
         }
     }
 
@@ -97,26 +110,6 @@ final class SeamCutter {
             }
         }
         return cutouts;
-    }
-
-    List<LinerPiece> liners(List<LinerPiece> whole) {
-        List<LinerPiece> cut = whole;
-        for (Seam seam : seams) {
-            double x = places.plane(seam, 0);
-            List<LinerPiece> next = new ArrayList<>();
-            for (LinerPiece piece : cut) {
-                Cuboid bounds = piece.bounds();
-                if (crosses(bounds, x)) {
-                    next.add(stretch(piece, bounds.x0(), x, piece.stretch()));
-                    next.add(stretch(piece, x, bounds.x1(), piece.stretch() + 1));
-                } else {
-                    boolean beyond = bounds.x0() >= x;
-                    next.add(beyond ? stretch(piece, bounds.x0(), bounds.x1(), piece.stretch() + 1) : piece);
-                }
-            }
-            cut = next;
-        }
-        return cut;
     }
 
     private static LinerPiece stretch(LinerPiece piece, double x0, double x1, int number) {

@@ -79,11 +79,9 @@ final class ShellBuilder {
     private static Cuboid bounds(Role role, Cuboid inner, Cuboid outer, boolean broadRunsThrough) {
         Cuboid spread = spread(role.normal(), inner, outer, broadRunsThrough);
         Axis normal = role.normal();
-        return switch (role) {
-            case BACK, FIRST_SIDE, NEAR_END -> spread.with(normal, outer.low(normal), inner.low(normal));
-            case FRONT, LAST_SIDE, FAR_END -> spread.with(normal, inner.high(normal), outer.high(normal));
-            case BAFFLE -> throw new IllegalStateException("a baffle is not part of the shell");
-        };
+        return role.isLow()
+                ? spread.with(normal, outer.low(normal), inner.low(normal))
+                : spread.with(normal, inner.high(normal), outer.high(normal));
     }
 
     /** How far a wall across the given axis reaches in its own plane. */

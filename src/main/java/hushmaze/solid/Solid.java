@@ -1,6 +1,7 @@
 package hushmaze.solid;
 
 import hushmaze.project.Box;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -49,6 +50,11 @@ public record Solid(
     /** The parts the box is carried in: one, and one more for every seam that comes apart. */
     public List<Module> modules() {
         return Module.of(this);
+    }
+
+    /** The heaviest of its modules. */
+    public Module heaviestModule() {
+        return modules().stream().max(Comparator.comparingDouble(Module::mass)).orElseThrow();
     }
 
     /** Mass of everything, kg. Screws, glue and sealant are not counted. */

@@ -6,7 +6,6 @@ import hushmaze.project.PortFace;
 import hushmaze.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Makes the solid of a box.
@@ -42,7 +41,7 @@ public final class SolidBuilder {
                 seams.panels(panels),
                 seams.liners(LiningBuilder.pieces(frame, ports)),
                 seals,
-                IntStream.range(0, frame.passes() - 1).mapToObj(frame::baffle).toList(),
+                frame.baffles(),
                 passes(frame),
                 turns(frame),
                 openingPort,

@@ -2,7 +2,6 @@ package hushmaze.wording;
 
 import hushmaze.build.split.Obstacle;
 import hushmaze.build.split.SeamPlan;
-import hushmaze.project.Seam;
 import hushmaze.quantity.Notice;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -38,11 +37,8 @@ public final class SeamWording {
         if (plan.seams().isEmpty() && plan.obstacles().isEmpty()) {
             return wording.text("seams.none");
         }
-        Stream<String> seams = plan.seams().isEmpty()
-                ? Stream.empty()
-                : Stream.of(wouldDo(plan.seams().stream()
-                        .map(s -> new Notice.Place(s.kind() == Seam.Kind.PARTING, s.position()))
-                        .toList()));
+        Stream<String> seams =
+                plan.seams().isEmpty() ? Stream.empty() : Stream.of(wouldDo(SeamPlan.places(plan.seams())));
         return Stream.concat(plan.obstacles().stream().map(this::obstacle), seams)
                 .collect(Collectors.joining(" "));
     }

@@ -19,7 +19,6 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
-import hushmaze.solid.Module;
 import hushmaze.sound.criterion.CurveRating;
 import hushmaze.sound.criterion.RoomCriterion;
 import hushmaze.sound.criterion.SoundTransmissionClass;
@@ -206,11 +205,11 @@ public final class Wording {
                 Integer.toString(b.linerPieces()),
                 count("sheets", b.sheets()),
                 Amounts.number(100 * b.waste(), 0));
-        List<Module> modules = result.solid().modules();
-        double heaviest = modules.stream().mapToDouble(Module::mass).max().orElse(0);
-        return modules.size() == 1
+        int modules = result.solid().modules().size();
+        double heaviest = result.solid().heaviestModule().mass();
+        return modules == 1
                 ? sentence
-                : sentence + " " + text("buildable.parts", Integer.toString(modules.size()), amounts.mass(heaviest));
+                : sentence + " " + text("buildable.parts", Integer.toString(modules), amounts.mass(heaviest));
     }
 
     /** How the box is lifted, and how it hangs or stands. */

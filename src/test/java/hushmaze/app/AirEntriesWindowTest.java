@@ -11,10 +11,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.PlainAir;
 import hushmaze.app.model.ResultModel;
-import hushmaze.app.window.Commands;
-import hushmaze.app.window.DesignerWindow;
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
 import hushmaze.material.Fan;
 import hushmaze.project.Brief;
 import hushmaze.project.Drive;
@@ -23,8 +19,6 @@ import hushmaze.project.Room;
 import hushmaze.project.Session;
 import hushmaze.store.Presets;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -56,15 +50,7 @@ class AirEntriesWindowTest {
 
     @Start
     void start(Stage stage) {
-        designer = new Designer(
-                runner,
-                Presets.load(),
-                new FontMeasure(),
-                folder.resolve("unnamed-" + WINDOWS.incrementAndGet() + ".json"),
-                List.of(Methods.ESTIMATE));
-        Commands commands = new Commands(designer, new Answers(folder));
-        new DesignerWindow(designer, commands, stage).show();
-        commands.begin(Optional.empty());
+        designer = TestWindow.show(stage, runner, folder, "unnamed-" + WINDOWS.incrementAndGet() + ".json");
         designer.edit().edit("plain", PlainAir::of);
     }
 

@@ -3,15 +3,12 @@ package hushmaze.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.TestDesigner;
 import hushmaze.app.window.Commands;
 import hushmaze.app.window.DesignerWindow;
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
-import hushmaze.store.Presets;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.application.ConditionalFeature;
@@ -37,12 +34,7 @@ class BoxInSpaceIT {
 
     @Start
     void start(Stage stage) {
-        Designer designer = new Designer(
-                TaskRunner.ON_THIS_THREAD,
-                Presets.load(),
-                new FontMeasure(),
-                folder.resolve("unnamed.json"),
-                List.of(Methods.ESTIMATE));
+        Designer designer = TestDesigner.of(TaskRunner.ON_THIS_THREAD, folder.resolve("unnamed.json"));
         Commands commands = new Commands(designer, new Answers(folder));
         new DesignerWindow(designer, commands, stage).show();
         commands.begin(Optional.empty());

@@ -9,17 +9,11 @@ import static hushmaze.app.EntryRobot.wrongs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
-import hushmaze.app.window.Commands;
-import hushmaze.app.window.DesignerWindow;
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.Mounting;
 import hushmaze.project.Target;
 import hushmaze.store.Presets;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
@@ -44,11 +38,7 @@ class ExtraEntriesWindowTest {
 
     @Start
     void start(Stage stage) {
-        designer = new Designer(
-                runner, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"), List.of(Methods.ESTIMATE));
-        Commands commands = new Commands(designer, new Answers(folder));
-        new DesignerWindow(designer, commands, stage).show();
-        commands.begin(Optional.empty());
+        designer = TestWindow.show(stage, runner, folder, "unnamed.json");
     }
 
     @AfterEach

@@ -9,15 +9,8 @@ import static hushmaze.app.EntryRobot.wrongs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
-import hushmaze.app.window.Commands;
-import hushmaze.app.window.DesignerWindow;
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
 import hushmaze.project.Seam;
-import hushmaze.store.Presets;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -42,11 +35,7 @@ class JointEntriesWindowTest {
 
     @Start
     void start(Stage stage) {
-        designer = new Designer(
-                runner, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"), List.of(Methods.ESTIMATE));
-        Commands commands = new Commands(designer, new Answers(folder));
-        new DesignerWindow(designer, commands, stage).show();
-        commands.begin(Optional.empty());
+        designer = TestWindow.show(stage, runner, folder, "unnamed.json");
     }
 
     @AfterEach

@@ -96,7 +96,7 @@ class PdfWriterTest {
     }
 
     private static Stream<CutItem> stream(PathResult result) {
-        return Stream.concat(result.cutList().boards().stream(), result.cutList().liners().stream());
+        return result.cutList().items();
     }
 
     private static List<CutItem> items(PathResult result) {

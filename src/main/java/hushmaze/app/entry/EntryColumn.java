@@ -95,7 +95,7 @@ public final class EntryColumn extends VBox {
                         make.choiceOr("path.brief.roomMouth", MouthPosition.MIDDLE_OF_SURFACE),
                         air.drive(),
                         air.fittings(),
-                        new RemovePath(paths)));
+                        new PressEntry("path-remove", "paths.remove", paths::remove, paths::mayRemove)));
     }
 
     private void noise() {

@@ -8,9 +8,6 @@ import hushmaze.app.model.Texts;
 import hushmaze.project.Seam;
 import java.util.Arrays;
 import java.util.List;
-import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 
 /** How boards are joined, through which door the box goes, and where it is made of more than one piece. */
 final class JointEntries {
@@ -60,29 +57,10 @@ final class JointEntries {
                 seams::remove);
         list.with(AddChoice.of(
                 "seam", Arrays.asList(Seam.Kind.values()), Texts::word, kind -> list.say(seams.add(kind))));
-        return List.of(Words.quiet("seam.words"), list, Words.quiet(seams::advice), new Propose(list));
-    }
-
-    /** Takes the proposed joints; dead while there is nothing to take. */
-    private final class Propose implements Entry {
-        private final Button button = new Button(Texts.of("seam.propose"));
-
-        Propose(CardList<Seam, Boolean> list) {
-            button.setId("seam-propose");
-            button.setTooltip(new Tooltip(Texts.of("seam.propose.tip")));
-            button.setMaxWidth(Double.MAX_VALUE);
-            button.setOnAction(e -> list.say(seams.propose()));
-            refresh();
-        }
-
-        @Override
-        public Node node() {
-            return button;
-        }
-
-        @Override
-        public void refresh() {
-            button.setDisable(!seams.mayPropose());
-        }
+        return List.of(
+                Words.quiet("seam.words"),
+                list,
+                Words.quiet(seams::advice),
+                new PressEntry("seam-propose", "seam.propose", () -> list.say(seams.propose()), seams::mayPropose));
     }
 }

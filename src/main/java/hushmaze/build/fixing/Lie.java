@@ -2,7 +2,6 @@ package hushmaze.build.fixing;
 
 import hushmaze.project.Opening;
 import hushmaze.solid.Axis;
-import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
 
 /**
@@ -30,7 +29,7 @@ record Lie(Solid solid, Axis away, Axis along, Axis between) {
     /** Distance of the centre of mass from the face that lies against the building, m. */
     double arm() {
         double centre = CentreOfMass.along(solid, away);
-        return lowFace(solid.openingPort())
+        return solid.openingPort().role().isLow()
                 ? centre - solid.outer().low(away)
                 : solid.outer().high(away) - centre;
     }
@@ -42,13 +41,5 @@ record Lie(Solid solid, Axis away, Axis along, Axis between) {
 
     double side(Axis axis) {
         return solid.outer().size(axis);
-    }
-
-    private static boolean lowFace(PortPlace port) {
-        return switch (port.role()) {
-            case BACK, FIRST_SIDE, NEAR_END -> true;
-            case FRONT, LAST_SIDE, FAR_END -> false;
-            case BAFFLE -> throw new IllegalArgumentException("no port is in a baffle");
-        };
     }
 }

@@ -160,16 +160,11 @@ public final class FastenerList {
         }
     }
 
-    /** Boards that were one: the next stretch of the same board begins where this one ends. */
     private void gluedSeams() {
-        for (Panel p : solid.panels()) {
-            for (Panel q : solid.panels()) {
-                if (SeamEdges.meet(p, q)) {
-                    double diameter = Lengths.dowel(DOWEL_SHARE * p.thickness(), units);
-                    int count = DOWELS.places(0, SeamEdges.length(p)).size();
-                    add(Use.GLUED_SEAM, Fastener.Kind.DOWEL, diameter, DOWEL_LENGTH * diameter, count);
-                }
-            }
+        for (Panel panel : SeamEdges.glued(solid)) {
+            double diameter = Lengths.dowel(DOWEL_SHARE * panel.thickness(), units);
+            int count = DOWELS.places(0, SeamEdges.length(panel)).size();
+            add(Use.GLUED_SEAM, Fastener.Kind.DOWEL, diameter, DOWEL_LENGTH * diameter, count);
         }
     }
 
@@ -177,7 +172,7 @@ public final class FastenerList {
         int around = 2 * PLATES.places(0, solid.outer().size(Axis.Y)).size()
                 + 2 * PLATES.places(0, solid.outer().size(Axis.Z)).size();
         for (Seam seam : solid.box().seams()) {
-            if (seam.kind() == Seam.Kind.PARTING) {
+            if (seam.comesApart()) {
                 add(Use.PARTING_SEAM, Fastener.Kind.PLATE, PLATE, PLATE_LENGTH, around);
             }
         }

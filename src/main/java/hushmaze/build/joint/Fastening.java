@@ -29,8 +29,6 @@ public final class Fastening {
     public static final double FACE_CORNER = 0.025;
     /** Least distance of a screw in an edge from the corner, m. */
     public static final double EDGE_CORNER = 0.07;
-    /** Least distance of a brad from a corner, m. */
-    public static final double BRAD_CORNER = 0.019;
 
     static final Spacing SCREWS = new Spacing(EDGE_CORNER, 0.15);
     static final Spacing BRADS = new Spacing(0.025, 0.1);

@@ -41,7 +41,7 @@ final class Joints {
 
     private void meet(Panel face, Panel edge, List<Joint> into) {
         Axis n = face.normal();
-        boolean low = isLow(face.role());
+        boolean low = face.role().isLow();
         double gap = low
                 ? edge.bounds().low(n) - face.bounds().high(n)
                 : face.bounds().low(n) - edge.bounds().high(n);
@@ -59,14 +59,5 @@ final class Joints {
             into.add(new Joint(
                     face, edge, face.role() == Role.FRONT, along, from, to, across, strip.centre(across), width));
         }
-    }
-
-    /** Whether a wall is at the low end of its normal, so that its inner face is its high one. */
-    static boolean isLow(Role role) {
-        return switch (role) {
-            case BACK, FIRST_SIDE, NEAR_END -> true;
-            case FRONT, LAST_SIDE, FAR_END -> false;
-            case BAFFLE -> throw new IllegalArgumentException("a baffle has no inside");
-        };
     }
 }

@@ -1,10 +1,10 @@
 package hushmaze.build.joint;
 
-import hushmaze.project.Seam;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Seal;
 import hushmaze.solid.Solid;
+import java.util.List;
 
 /** Where two stretches of one board meet at a seam. */
 public final class SeamEdges {
@@ -12,8 +12,14 @@ public final class SeamEdges {
 
     private SeamEdges() {}
 
-    /** Whether the second board is glued to the first one's far end: the same wall, layer and baffle, one stretch on. */
-    static boolean meet(Panel p, Panel q) {
+    /** Every board to whose far end the next stretch of the same wall, layer or baffle is glued. */
+    static List<Panel> glued(Solid solid) {
+        return solid.panels().stream()
+                .filter(p -> solid.panels().stream().anyMatch(q -> meet(p, q)))
+                .toList();
+    }
+
+    private static boolean meet(Panel p, Panel q) {
         return p.role() == q.role()
                 && p.number() == q.number()
                 && p.layer() == q.layer()
@@ -28,14 +34,8 @@ public final class SeamEdges {
     }
 
     /** Area of all glued seams' edges, m². */
-    public static double glued(Solid solid) {
-        double area = 0;
-        for (Panel p : solid.panels()) {
-            for (Panel q : solid.panels()) {
-                area += meet(p, q) ? length(p) * p.thickness() : 0;
-            }
-        }
-        return area;
+    public static double gluedArea(Solid solid) {
+        return glued(solid).stream().mapToDouble(p -> length(p) * p.thickness()).sum();
     }
 
     /** Length of the gaskets between the stretches of a box that comes apart, m: along every board that parts. */
@@ -49,10 +49,5 @@ public final class SeamEdges {
             }
         }
         return length;
-    }
-
-    /** Whether the box comes apart. */
-    public static boolean parts(Solid solid) {
-        return solid.box().seams().stream().anyMatch(s -> s.kind() == Seam.Kind.PARTING);
     }
 }

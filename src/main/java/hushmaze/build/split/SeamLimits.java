@@ -103,8 +103,8 @@ record SeamLimits(List<Stretch> stretches, double longestModule, double heaviest
         double z = solid.outer().size(Axis.Z);
         double small = Math.min(y, z);
         double large = Math.max(y, z);
-        double narrow = Math.min(door.width(), door.height());
-        double wide = Math.max(door.width(), door.height());
+        double narrow = door.narrow();
+        double wide = door.wide();
         if (small <= narrow && large <= wide) {
             return Double.POSITIVE_INFINITY;
         }

@@ -1,6 +1,7 @@
 package hushmaze.build.split;
 
 import hushmaze.project.Seam;
+import hushmaze.quantity.Notice;
 import java.util.List;
 
 /**
@@ -13,6 +14,13 @@ public record SeamPlan(List<Seam> seams, List<Obstacle> obstacles) {
     public SeamPlan {
         seams = List.copyOf(seams);
         obstacles = List.copyOf(obstacles);
+    }
+
+    /** Where seams are, for those who do not know seams. */
+    public static List<Notice.Place> places(List<Seam> seams) {
+        return seams.stream()
+                .map(seam -> new Notice.Place(seam.comesApart(), seam.position()))
+                .toList();
     }
 
     /** The seams of one kind. */

@@ -142,7 +142,7 @@ public final class SeamPlanner {
     }
 
     private static List<Seam> partings(List<Seam> seams) {
-        return seams.stream().filter(s -> s.kind() == Seam.Kind.PARTING).toList();
+        return seams.stream().filter(Seam::comesApart).toList();
     }
 
     private List<Seam> most(Solid solid, Seam.Kind kind, boolean byMass) {

@@ -51,8 +51,8 @@ final class AssemblyPages {
     }
 
     private void steps() {
-        boolean parting = box.seams().stream().anyMatch(s -> s.kind() == Seam.Kind.PARTING);
-        boolean glued = box.seams().stream().anyMatch(s -> s.kind() == Seam.Kind.GLUED);
+        boolean parting = box.hasSeam(Seam.Kind.PARTING);
+        boolean glued = box.hasSeam(Seam.Kind.GLUED);
         add("prepare", "");
         if (glued) {
             add("join", marks(panels(p -> p.stretch() > 0)));

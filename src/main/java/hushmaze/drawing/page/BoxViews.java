@@ -157,7 +157,7 @@ final class BoxViews {
     /** Thin lines where the outermost panels meet. */
     private void joints(PlanarView view, Role face) {
         Axis n = face.normal();
-        boolean low = face == Role.BACK || face == Role.FIRST_SIDE || face == Role.NEAR_END;
+        boolean low = face.isLow();
         double plane = low ? solid.outer().low(n) : solid.outer().high(n);
         double same = 1e-9;
         for (Panel panel : solid.panels()) {

@@ -15,7 +15,6 @@ import hushmaze.solid.Groove;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 
 /** The cut list as a table. */
 final class CutListPages {
@@ -174,8 +173,9 @@ final class CutListPages {
 
     /** Largest difference between a printed size and the true one, m. */
     private double worstRounding() {
-        return Stream.of(job.result().cutList().boards(), job.result().cutList().liners())
-                .flatMap(List::stream)
+        return job.result()
+                .cutList()
+                .items()
                 .flatMapToDouble(i -> DoubleStream.of(i.length(), i.width()))
                 .map(m -> Math.abs(LengthFormat.roundingError(m, job.units())))
                 .max()

@@ -24,6 +24,7 @@ import java.util.Map;
 final class JointPages {
     private final Job job;
     private final Box box;
+    private final Fastening fastening;
 
     /** Joints that are alike for the person who makes them. */
     private record Alike(String face, String edge, Fastener fastener, int count, String ends, String apart) {}
@@ -31,6 +32,7 @@ final class JointPages {
     JointPages(Job job) {
         this.job = job;
         this.box = job.result().solid().box();
+        this.fastening = Fastening.of(job.result().solid());
     }
 
     List<Draft> pages() {
@@ -58,7 +60,7 @@ final class JointPages {
                         Column.number(Labels.of("joints.ends")),
                         Column.number(Labels.of("joints.apart"))));
         Map<Alike, Integer> alike = new LinkedHashMap<>();
-        for (Fastening.Held held : Fastening.of(job.result().solid()).held()) {
+        for (Fastening.Held held : fastening.held()) {
             if (held.joint().cover() == cover && !held.places().isEmpty()) {
                 alike.merge(alike(held), 1, Integer::sum);
             }
@@ -99,7 +101,7 @@ final class JointPages {
                 job.length(screw.pilot()),
                 job.length(Fastening.EDGE_CORNER),
                 job.length(Fastening.FACE_EDGE)));
-        double near = Fastening.of(job.result().solid()).coverScrewsNearEdge();
+        double near = fastening.coverScrewsNearEdge();
         if (near < Fastening.FACE_EDGE) {
             rules.add(Labels.of("joints.rule.near", job.length(near), job.length(Fastening.FACE_EDGE)));
         }
@@ -115,10 +117,10 @@ final class JointPages {
         if (joinery.groove() > 0 && box.passes() > 1) {
             rules.add(Labels.of("joints.rule.groove", job.length(joinery.groove())));
         }
-        if (box.seams().stream().anyMatch(s -> s.kind() == Seam.Kind.GLUED)) {
+        if (box.hasSeam(Seam.Kind.GLUED)) {
             rules.add(Labels.of("joints.rule.glued", job.length(SeamPlaces.STAGGER)));
         }
-        if (box.seams().stream().anyMatch(s -> s.kind() == Seam.Kind.PARTING)) {
+        if (box.hasSeam(Seam.Kind.PARTING)) {
             rules.add(Labels.of("joints.rule.parting"));
         }
         if (!job.result().solid().liners().isEmpty()) {

@@ -28,7 +28,7 @@ final class SeamLines {
         Bounds outer = view.picture(solid.outer());
         for (Seam seam : solid.box().seams()) {
             double x = view.x(place(seam));
-            boolean apart = seam.kind() == Seam.Kind.PARTING;
+            boolean apart = seam.comesApart();
             Stroke stroke = new Stroke(apart, Stroke.Pattern.CHAIN, Ink.ALERT);
             view.sketch().line(x, outer.y0() - BEYOND, x, outer.y1() + BEYOND, stroke);
         }

@@ -179,7 +179,7 @@ public final class SolidSpace {
     /** The duct that goes on from a hole: its first stretch is half the hole's smaller side. */
     private static WavePort duct(Role role, Cuboid hole) {
         Axis normal = role.normal();
-        boolean high = role == Role.FAR_END || role == Role.LAST_SIDE || role == Role.FRONT;
+        boolean high = !role.isLow();
         double stretch = Math.min(hole.size(normal.u()), hole.size(normal.v())) / 2;
         Cuboid start = high
                 ? hole.with(normal, hole.high(normal), hole.high(normal) + stretch)

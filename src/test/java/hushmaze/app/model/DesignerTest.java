@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.app.model.ResultModel.State;
 import hushmaze.assess.Assessment;
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
@@ -17,7 +15,6 @@ import hushmaze.work.TaskRunner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,8 +37,7 @@ class DesignerTest {
     }
 
     private Designer designer(TaskRunner runner) {
-        return new Designer(
-                runner, Presets.load(), new FontMeasure(), folder.resolve("unnamed.json"), List.of(Methods.ESTIMATE));
+        return TestDesigner.of(runner, folder.resolve("unnamed.json"));
     }
 
     private Project project() {

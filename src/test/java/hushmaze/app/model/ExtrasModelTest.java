@@ -3,8 +3,6 @@ package hushmaze.app.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
 import hushmaze.project.DuctRun;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.Outgoing;
@@ -35,12 +33,7 @@ class ExtrasModelTest {
 
     @BeforeEach
     void open() {
-        designer = new Designer(
-                TaskRunner.ON_THIS_THREAD,
-                Presets.load(),
-                new FontMeasure(),
-                folder.resolve("unnamed.json"),
-                List.of(Methods.ESTIMATE));
+        designer = TestDesigner.of(TaskRunner.ON_THIS_THREAD, folder.resolve("unnamed.json"));
         designer.files().newFrom("lesson-cabin");
         extras = designer.extras();
     }

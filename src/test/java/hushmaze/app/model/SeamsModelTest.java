@@ -2,17 +2,13 @@ package hushmaze.app.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hushmaze.assess.Methods;
-import hushmaze.document.FontMeasure;
 import hushmaze.project.Box;
 import hushmaze.project.Joinery;
 import hushmaze.project.Project;
 import hushmaze.project.Seam;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.store.Presets;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,12 +23,7 @@ class SeamsModelTest {
 
     @BeforeEach
     void open() {
-        designer = new Designer(
-                TaskRunner.ON_THIS_THREAD,
-                Presets.load(),
-                new FontMeasure(),
-                folder.resolve("unnamed.json"),
-                List.of(Methods.ESTIMATE));
+        designer = TestDesigner.of(TaskRunner.ON_THIS_THREAD, folder.resolve("unnamed.json"));
         designer.files().newFrom("trio-cellar");
         seams = designer.seams();
         while (!seams.seams().isEmpty()) {

@@ -21,7 +21,6 @@ import hushmaze.solid.SolidBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -73,7 +72,7 @@ class SeamPlannerPropertyTest {
                 .as(as)
                 .allSatisfy(o -> assertThat(o.value()).isGreaterThan(o.limit()));
         CutList cuts = CutListMaker.of(solid);
-        List<CutItem> tooLarge = Stream.concat(cuts.boards().stream(), cuts.liners().stream())
+        List<CutItem> tooLarge = cuts.items()
                 .filter(item -> !SheetLayouts.fitsSomeSheet(cuts, stock, item.mark()))
                 .toList();
         boolean sheets = plan.obstacles().stream().noneMatch(Obstacle::ofSheets);
@@ -136,9 +135,7 @@ class SeamPlannerPropertyTest {
                 // a hair more than the limit counts as too much for both: gaskets take a little mass away
                 boolean light = asked.maxMass() == null
                         || solid.modules().stream().allMatch(m -> m.mass() <= 0.97 * asked.maxMass());
-                if (light
-                        && Stream.concat(cuts.boards().stream(), cuts.liners().stream())
-                                .allMatch(item -> SheetLayouts.fitsSomeSheet(cuts, stock, item.mark()))) {
+                if (light && cuts.items().allMatch(item -> SheetLayouts.fitsSomeSheet(cuts, stock, item.mark()))) {
                     return each.isEmpty() ? List.of(new Seam(Seam.Kind.GLUED, 6)) : each;
                 }
             } catch (hushmaze.quantity.InvalidValue noPlaceForASeam) {

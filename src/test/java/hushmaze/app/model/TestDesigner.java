@@ -1,0 +1,18 @@
+package hushmaze.app.model;
+
+import hushmaze.assess.Methods;
+import hushmaze.document.FontMeasure;
+import hushmaze.store.Presets;
+import hushmaze.work.TaskRunner;
+import java.nio.file.Path;
+import java.util.List;
+
+/** A designer that judges by the estimate alone. */
+public final class TestDesigner {
+    private TestDesigner() {}
+
+    /** @param unnamed file its work is kept in until it has one */
+    public static Designer of(TaskRunner runner, Path unnamed) {
+        return new Designer(runner, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
+    }
+}
