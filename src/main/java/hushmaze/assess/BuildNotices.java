@@ -44,7 +44,7 @@ final class BuildNotices {
         }
         all.sheets();
         all.carrying();
-        PrintedFit fit = PrintedFit.of(result.solid(), project.units());
+        PrintedFit fit = PrintedFit.of(result.solid(), result.cutList(), project.units());
         if (!fit.closes()) {
             all.notices.add(
                     Notice.of(NoticeKind.PRINTED_SIZES_TIGHT, Severity.WARNING, "", fit.tight(), 0, Unit.MILLIMETRE));

@@ -4,6 +4,7 @@ import hushmaze.material.Board;
 import hushmaze.project.Box;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
@@ -25,9 +26,13 @@ import java.util.stream.Stream;
  *
  * @param board as the cut list has it
  * @param changes items of which a size follows the thickness, in their order
- * @param outer how many thicknesses the outside of the box follows, the same in all three directions
+ * @param outer how many thicknesses the outside of the box follows
+ * @param between how many boards of it stand between the passes
  */
-public record BoardCheck(Board board, List<Change> changes, int outer) {
+public record BoardCheck(Board board, List<Change> changes, Outside outer, int between) {
+    /** So much thicker is the board of the example, m. */
+    public static final double EXAMPLE = 0.0004;
+
     /** Less than any rule between two parts of a box notices, and far more than numbers are rounded by, m. */
     private static final double STEP = 1e-10;
 
@@ -46,6 +51,15 @@ public record BoardCheck(Board board, List<Change> changes, int outer) {
             parts = List.copyOf(parts);
         }
     }
+
+    /**
+     * Thicknesses in the outside of a box.
+     *
+     * @param length along the passes
+     * @param width across them
+     * @param height from back to front
+     */
+    public record Outside(int length, int width, int height) {}
 
     public BoardCheck {
         changes = List.copyOf(changes);
@@ -89,8 +103,28 @@ public record BoardCheck(Board board, List<Change> changes, int outer) {
                 }
             });
         }
-        double outside = other.outer().size(Axis.X) - solid.outer().size(Axis.X);
-        return new BoardCheck(board, changes, whole(outside / by));
+        Cuboid was = solid.outer();
+        Cuboid is = other.outer();
+        Outside outside = new Outside(
+                whole((is.size(Axis.X) - was.size(Axis.X)) / by),
+                whole((is.size(Axis.Y) - was.size(Axis.Y)) / by),
+                whole((is.size(Axis.Z) - was.size(Axis.Z)) / by));
+        Box box = solid.box();
+        int between = board.equals(box.baffleBoard()) ? (box.passes() - 1) * box.baffleLayers() : 0;
+        return new BoardCheck(board, changes, outside, between);
+    }
+
+    /**
+     * What comes of cutting to the exact sizes as they are from a board of another thickness.
+     *
+     * @param more how much thicker it is, m; less than zero if thinner
+     */
+    public PrintedFit ignored(Solid solid, double more) {
+        return new Assembly(
+                        solid,
+                        panel -> Plate.of(panel, List.of()),
+                        b -> b.equals(board) ? b.thickness() + more : b.thickness())
+                .fit();
     }
 
     /** The box with one board thicker by so much; its panels are in the same order. */

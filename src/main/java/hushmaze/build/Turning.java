@@ -17,6 +17,11 @@ public record Turning(boolean exchange, boolean mirrorU, boolean mirrorV) {
         return all;
     }
 
+    /** The way from the plate back to the part. */
+    Turning back() {
+        return exchange ? new Turning(true, mirrorV, mirrorU) : this;
+    }
+
     /** Whether the face that is seen is the other one. */
     public boolean flips() {
         return exchange ^ mirrorU ^ mirrorV;

@@ -1,5 +1,8 @@
 package hushmaze.quantity;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /**
  * Lengths as a builder reads them: millimetres to a tenth where needed, or inches with the nearest 1/32. Rounding for
  * people happens here and nowhere else.
@@ -9,6 +12,8 @@ public final class LengthFormat {
     public static final int DENOMINATOR = 32;
 
     private static final double INCH_M = 0.0254;
+    /** A length so near to a step, in steps, is that step. */
+    private static final double SAME = 1e-6;
 
     private LengthFormat() {}
 
@@ -20,6 +25,42 @@ public final class LengthFormat {
     /** A length without its unit: "140", "18.5", "5 1/2", "3/32". */
     public static String bare(double metres, UnitSystem system) {
         return system == UnitSystem.INCH ? inches(metres) : millimetres(metres);
+    }
+
+    /**
+     * A board's real thickness with its unit: as other lengths in millimetres, in inches with three decimals, since boards that
+     * differ by a step of a builder's rule are different boards: "18.4 mm", "0.724 in".
+     */
+    public static String thickness(double metres, UnitSystem system) {
+        return fine(metres, system) + (system == UnitSystem.INCH ? " in" : " mm");
+    }
+
+    /** A thickness, or a small difference, without its unit: "18.4", "0.724". */
+    public static String fine(double metres, UnitSystem system) {
+        return system == UnitSystem.INCH
+                ? BigDecimal.valueOf(metres / INCH_M)
+                        .setScale(3, RoundingMode.HALF_UP)
+                        .toPlainString()
+                : millimetres(metres);
+    }
+
+    /** The length that is printed for a length, m. */
+    public static double rounded(double metres, UnitSystem system) {
+        return metres + roundingError(metres, system);
+    }
+
+    /** The shortest length that can be printed and is not shorter, m. */
+    public static double roundedUp(double metres, UnitSystem system) {
+        return Math.ceil(metres / step(system) - SAME) * step(system);
+    }
+
+    /** The longest length that can be printed and is not longer, m. */
+    public static double roundedDown(double metres, UnitSystem system) {
+        return Math.floor(metres / step(system) + SAME) * step(system);
+    }
+
+    private static double step(UnitSystem system) {
+        return system == UnitSystem.INCH ? INCH_M / DENOMINATOR : 1e-4;
     }
 
     /** What the printed length differs from the true one, printed minus true, metres. */

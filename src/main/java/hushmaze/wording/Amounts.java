@@ -50,6 +50,11 @@ public final class Amounts {
         return LengthFormat.withUnit(metres, system);
     }
 
+    /** A board's thickness, or a small difference: "18.4 mm" or "0.724 in". */
+    public String thickness(double metres) {
+        return LengthFormat.thickness(metres, system);
+    }
+
     /** "600 × 350 × 280 mm" or "23 5/8 × 13 3/4 × 11 in". */
     public String sizes(double... metres) {
         StringBuilder text = new StringBuilder();

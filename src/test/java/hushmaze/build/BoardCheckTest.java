@@ -44,7 +44,7 @@ class BoardCheckTest {
 
     /**
      * Validation, by hand. Bare passes of 140 x 200 x 600, one layer, t thick: cavity 600 x (280 + t) x 200. Broad faces (600 +
-     * 2t) x (280 + 3t); sides (600 + 2t) x 200; ends (280 + t) x 200; the baffle 450 x 200 does not move. Outside 2t. From 18.0 to
+     * 2t) x (280 + 3t); sides (600 + 2t) x 200; ends (280 + t) x 200; the baffle 450 x 200 does not move. Outside 600 + 2t, 280 + 3t, 200 + 2t. From 18.0 to
      * 18.4: broad faces 636 x 334 become 636.8 x 335.2, ends 298 becomes 298.4.
      */
     @Test
@@ -54,7 +54,12 @@ class BoardCheckTest {
         List<BoardCheck> checks = BoardCheck.of(solid, list);
         assertThat(checks).hasSize(1);
         BoardCheck check = checks.get(0);
-        assertThat(check.outer()).isEqualTo(2);
+        assertThat(check.outer()).isEqualTo(new BoardCheck.Outside(2, 3, 2));
+        assertThat(check.between()).isEqualTo(1);
+        // Cut for 18.0 from 18.4: the back must cover 298 - 18 = 280 + 18 + 2 x 18.4 = 334.8 and is 334.
+        assertThat(check.ignored(solid, 0.0004).step()).isCloseTo(0.0008, within(1e-9));
+        assertThat(check.ignored(solid, 0.0004).closes()).isTrue();
+        assertThat(check.ignored(solid, 0).step()).isZero();
         for (BoardCheck.Change change : check.changes()) {
             double length = change.item().length() + 0.0004 * change.length();
             double width = change.item().width() + 0.0004 * change.width();
@@ -78,6 +83,22 @@ class BoardCheckTest {
     }
 
     /**
+     * Validation, by hand: four passes, two layers. Outside 4t along and up; across 4t and three baffles. Cut for 18.0 from 18.4,
+     * the outer layer's ends must reach over four boards, 1.6 more; three baffles take 1.2 from the passes.
+     */
+    @Test
+    void twoLayersByHand() {
+        Port end = new Port(PortFace.END, 0.1, 0.15, 0);
+        Box box = new Box(
+                Box.Form.MAZE, 4, 0.14, 0.2, 0.6, 0.15, List.of(MDF, MDF), MDF, 1, null, LinedFaces.NONE, end, end);
+        Solid solid = SolidBuilder.build(box);
+        BoardCheck check = BoardCheck.of(solid, CutListMaker.of(solid)).get(0);
+        assertThat(check.outer()).isEqualTo(new BoardCheck.Outside(4, 7, 4));
+        assertThat(check.between()).isEqualTo(3);
+        assertThat(check.ignored(solid, 0.0004).step()).isCloseTo(0.0016, within(1e-9));
+    }
+
+    /**
      * Regression: between ports that leave a seam just one place there is no room for a thicker board, and still the check is
      * made. Outside 18 + 300 + 30: the ports end at 318 and begin at 378.
      */
@@ -88,7 +109,8 @@ class BoardCheckTest {
         Box box = new Box(Box.Form.MAZE, 1, 0.14, 0.2, 0.6, 0, List.of(MDF), MDF, 1, null, LinedFaces.NONE, first, last)
                 .joined(Joinery.PLAIN, List.of(new Seam(Seam.Kind.PARTING, 0.348)));
         Solid solid = SolidBuilder.build(box);
-        assertThat(BoardCheck.of(solid, CutListMaker.of(solid)).get(0).outer()).isEqualTo(2);
+        assertThat(BoardCheck.of(solid, CutListMaker.of(solid)).get(0).outer())
+                .isEqualTo(new BoardCheck.Outside(2, 2, 2));
     }
 
     /** Property: every size of any box is linear in the thickness: predicted and built sizes agree for boards far off. */

@@ -44,11 +44,11 @@ class PdfWriterTest {
                         assertThat(drawn.get(0))
                                 .contains(LengthFormat.bare(item.length(), units))
                                 .contains(LengthFormat.bare(item.width(), units))
-                                .contains(LengthFormat.withUnit(item.thickness(), units));
+                                .contains(LengthFormat.thickness(item.thickness(), units));
                         String row = item.mark() + " " + item.quantity() + " "
                                 + LengthFormat.bare(item.length(), units) + " "
                                 + LengthFormat.bare(item.width(), units) + " "
-                                + LengthFormat.bare(item.thickness(), units);
+                                + LengthFormat.fine(item.thickness(), units);
                         assertThat(pages).anyMatch(p -> p.contains(row));
                     }
                 }

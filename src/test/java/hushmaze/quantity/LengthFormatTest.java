@@ -72,6 +72,27 @@ class LengthFormatTest {
         assertThat(LengthFormat.roundingError(0.01834, UnitSystem.METRIC)).isCloseTo(-4e-5, within(1e-12));
     }
 
+    /** Worked by hand: 18.0 and 18.4 mm are both 23/32 in to the nearest 1/32, but 0.70866 and 0.72441 in. */
+    @Test
+    void thicknessesKeepApart() {
+        assertThat(LengthFormat.bare(0.018, UnitSystem.INCH)).isEqualTo(LengthFormat.bare(0.0184, UnitSystem.INCH));
+        assertThat(LengthFormat.thickness(0.018, UnitSystem.INCH)).isEqualTo("0.709 in");
+        assertThat(LengthFormat.thickness(0.0184, UnitSystem.INCH)).isEqualTo("0.724 in");
+        assertThat(LengthFormat.thickness(0.0184, UnitSystem.METRIC)).isEqualTo("18.4 mm");
+    }
+
+    /** Worked by hand: 117.75 mm are 148.35 thirty-seconds of 0.79375 mm; 148 of them are a length that stays as it is. */
+    @Test
+    void roundedOneWay() {
+        assertThat(LengthFormat.roundedDown(0.11775, UnitSystem.INCH)).isCloseTo(0.117475, within(1e-12));
+        assertThat(LengthFormat.roundedUp(0.11775, UnitSystem.INCH)).isCloseTo(0.11826875, within(1e-12));
+        assertThat(LengthFormat.roundedDown(0.117475, UnitSystem.INCH)).isCloseTo(0.117475, within(1e-12));
+        assertThat(LengthFormat.roundedUp(0.117475, UnitSystem.INCH)).isCloseTo(0.117475, within(1e-12));
+        assertThat(LengthFormat.roundedUp(0.01801, UnitSystem.METRIC)).isCloseTo(0.0181, within(1e-12));
+        assertThat(LengthFormat.roundedDown(0.01809, UnitSystem.METRIC)).isCloseTo(0.018, within(1e-12));
+        assertThat(LengthFormat.rounded(0.01806, UnitSystem.METRIC)).isCloseTo(0.0181, within(1e-12));
+    }
+
     /** Property: never more than half a step off, for either sign; the sign turns nothing else. */
     @Test
     void halfAStepAtMost() {

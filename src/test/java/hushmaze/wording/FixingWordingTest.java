@@ -8,6 +8,7 @@ import hushmaze.project.Mounting;
 import hushmaze.project.Mounting.Into;
 import hushmaze.project.Opening.Surface;
 import hushmaze.quantity.UnitSystem;
+import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,25 @@ class FixingWordingTest {
 
     private static PathResult judged(Surface surface, Boolean above, Double spacing) {
         return FixedBoxes.judged(surface, FixedBoxes.mounting(null, 0.04, 4, 0.3, spacing, null, above));
+    }
+
+    /** By hand: 0.4 mm are 0.016 in; each way outside two boards, across also the boards between the passes. */
+    @Test
+    void ofBoards() {
+        PathResult result = judged(Surface.WALL, null, null);
+        int between = (result.path().box().passes() - 1) * result.path().box().baffleLayers();
+        int outside = 2 * result.path().box().shell().size();
+        List<String> said = metric.boards(result);
+        assertThat(said).hasSize(1);
+        String along =
+                new BigDecimal("0.4").multiply(BigDecimal.valueOf(outside)).toPlainString() + " mm longer";
+        String across = new BigDecimal("0.4")
+                        .multiply(BigDecimal.valueOf(outside + between))
+                        .toPlainString() + " mm wider";
+        assertThat(said.get(0))
+                .contains("Were it 0.4 mm thicker", along, across)
+                .doesNotContain("{");
+        assertThat(inches.boards(result).get(0)).contains("Were it 0.016 in thicker");
     }
 
     @Test

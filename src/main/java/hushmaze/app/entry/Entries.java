@@ -75,6 +75,22 @@ final class Entries {
                 text -> edit.enter(field, from, label, text));
     }
 
+    /** The measured thickness of a board. */
+    Entry thickness(String board) {
+        String name = board + ".thickness";
+        Field field = Field.of(name);
+        Field from = Field.of(board + ".source");
+        String label = Texts.of("entry." + name);
+        return new TypedEntry(
+                edit,
+                name,
+                name,
+                Size.BESIDE,
+                () -> edit.shown(field),
+                () -> isThere(field),
+                text -> edit.measure(field, from, label, text));
+    }
+
     /**
      * Points of a fan's curve.
      *

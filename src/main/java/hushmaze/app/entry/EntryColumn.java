@@ -4,12 +4,14 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.EditModel;
 import hushmaze.app.model.PathsModel;
 import hushmaze.app.model.Texts;
+import hushmaze.material.Board;
 import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Target;
 import hushmaze.store.NoisePreset;
 import hushmaze.store.Presets;
 import hushmaze.store.TargetPreset;
+import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -28,6 +30,7 @@ public final class EntryColumn extends VBox {
     private final AirEntries air;
     private final JointEntries joints;
     private final PathsModel paths;
+    private final ResultWords boardWords;
     private final Accordion groups = new Accordion();
     private final List<Entry> entries = new ArrayList<>();
 
@@ -39,6 +42,7 @@ public final class EntryColumn extends VBox {
         this.air = new AirEntries(designer, make);
         this.joints = new JointEntries(designer, make);
         this.paths = designer.paths();
+        this.boardWords = new ResultWords(designer, "board-words", Wording::boards);
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
         heading.getStyleClass().add("column-heading");
@@ -161,8 +165,9 @@ public final class EntryColumn extends VBox {
         add(
                 "materials",
                 List.of(
-                        make.chosen("path.brief.construction.board", true, presets.boards(), b -> b.name()),
-                        make.typed("path.brief.construction.board.thickness"),
+                        make.chosen("path.brief.construction.board", true, presets.boards(), this::boardName),
+                        make.thickness("path.brief.construction.board"),
+                        boardWords,
                         make.typed("path.brief.construction.shellLayers"),
                         make.typed("path.brief.construction.baffleLayers"),
                         make.chosen("path.brief.construction.liner", true, presets.liners(), l -> l.name()),
@@ -173,6 +178,12 @@ public final class EntryColumn extends VBox {
                         joints.joinery(),
                         joints.doorway(),
                         extra.mounting()));
+    }
+
+    private String boardName(Board board) {
+        return presets.boards().contains(board)
+                ? board.name()
+                : Texts.of("entry.ownBoard", board.name(), edit.thickness(board.thickness()));
     }
 
     private void add(String key, List<Entry> rows) {

@@ -11,6 +11,7 @@ import hushmaze.project.EnvelopeElement;
 import hushmaze.project.Mounting;
 import hushmaze.project.Outgoing;
 import hushmaze.project.Target;
+import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -66,7 +67,10 @@ final class ExtraEntries {
                 make.yesNo(of + "abovePeople"),
                 make.longText(of + "source"));
         return group(
-                "mounting", Extra.MOUNTING, all, List.of(Words.heading("extras.fixing"), new FixingWords(designer)));
+                "mounting",
+                Extra.MOUNTING,
+                all,
+                List.of(Words.heading("extras.fixing"), new ResultWords(designer, "fixing-words", Wording::fixing)));
     }
 
     /** What the room has of noise by itself: a switch with its levels. */

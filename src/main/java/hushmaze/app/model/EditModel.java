@@ -23,6 +23,10 @@ import javafx.beans.property.SimpleIntegerProperty;
 
 /** The project being edited, which of its vent paths is looked at, and the way back through the edits. */
 public final class EditModel {
+    private static final String BOARD_THICKNESS = "board.thickness";
+    /** Characters a source may have. */
+    private static final int LONGEST_SOURCE = 400;
+
     private final ReadOnlyObjectWrapper<Project> project = new ReadOnlyObjectWrapper<>();
     private final IntegerProperty path = new SimpleIntegerProperty();
     private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
@@ -127,6 +131,25 @@ public final class EditModel {
         }
     }
 
+    /** Changes a board's thickness to what was measured; from then on its source says so. */
+    public Optional<String> measure(Field field, Field source, String label, String text) {
+        try {
+            Object value = value(field, text);
+            String measured = Texts.of("source.thickness");
+            edit(label, p -> {
+                String from = (String) source.get(p, path());
+                boolean said = from.contains(measured) || from.length() + measured.length() > LONGEST_SOURCE;
+                Project changed = field.with(p, path(), value);
+                return value.equals(field.get(p, path())) || said
+                        ? changed
+                        : source.with(changed, path(), from + measured);
+            });
+            return Optional.empty();
+        } catch (InvalidValue e) {
+            return Optional.of(Refusal.sentence(e, field, label));
+        }
+    }
+
     /** Changes one field to what was typed, in any unit; a blank takes away a value that may be absent. */
     public Optional<String> enter(Field field, String label, String text) {
         if (!field.isThere(project(), path())) {
@@ -190,11 +213,19 @@ public final class EditModel {
         }
     }
 
+    /** A board's thickness in the project's units. */
+    public String thickness(double metres) {
+        return EntryText.thickness(metres, project().units());
+    }
+
     /** A field as its entry shows it. */
     public String shown(Field field) {
         Object value = field.get(project(), path());
         if (!(value instanceof Number)) {
             return Objects.toString(value, "");
+        }
+        if (field.name().endsWith(BOARD_THICKNESS)) {
+            return thickness(((Number) value).doubleValue());
         }
         return EntryText.show(
                 ((Number) value).doubleValue(), field.unit(), project().units());

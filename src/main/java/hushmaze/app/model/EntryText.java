@@ -49,6 +49,13 @@ public final class EntryText {
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
+    /** A board's real thickness, finer than lengths are cut. */
+    static String thickness(double si, UnitSystem system) {
+        return system == UnitSystem.INCH
+                ? LengthFormat.thickness(si, system)
+                : number(Unit.MILLIMETRE.fromSi(si), DIGITS) + " mm";
+    }
+
     /** A bare number in a row of others. */
     static String brief(double value) {
         return number(value, COARSE);

@@ -1,12 +1,12 @@
 package hushmaze.app.model;
 
+import hushmaze.material.Board;
 import hushmaze.project.Box;
 import hushmaze.project.Construction;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /** Carries a changed choice of material over to the box that is there, so that its verdict is about what was chosen. */
@@ -32,7 +32,7 @@ final class Materials {
         if (box == null || old.equals(now)) {
             return after;
         }
-        boolean walls = !old.board().equals(now.board()) || old.shellLayers() != now.shellLayers();
+        Boards boards = new Boards(box, old, now);
         boolean broad = old.linedBroadFaces() != now.linedBroadFaces();
         LinedFaces faces = box.linedFaces();
         return after.withBox(new Box(
@@ -42,8 +42,8 @@ final class Materials {
                 box.clearHeight(),
                 box.clearLength(),
                 box.turnGap(),
-                walls ? Collections.nCopies(now.shellLayers(), now.board()) : box.shell(),
-                old.board().equals(now.board()) ? box.baffleBoard() : now.board(),
+                boards.shell(),
+                boards.baffle(),
                 old.baffleLayers() == now.baffleLayers() ? box.baffleLayers() : now.baffleLayers(),
                 old.liner().equals(now.liner()) ? box.liner() : now.liner(),
                 broad ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces()) : faces,
@@ -51,5 +51,28 @@ final class Materials {
                 box.roomPort(),
                 old.joineryOrPlain().equals(now.joineryOrPlain()) ? box.joinery() : now.joineryOrPlain(),
                 box.seams()));
+    }
+
+    /** Boards of a box after a change: what was the path's board is the new one, others stay as they are. */
+    private record Boards(Box box, Construction old, Construction now) {
+        List<Board> shell() {
+            List<Board> shell = new ArrayList<>();
+            int layers = old.shellLayers() == now.shellLayers() ? box.shell().size() : now.shellLayers();
+            for (int layer = 0; layer < layers; layer++) {
+                shell.add(layer < box.shell().size() ? after(box.shell().get(layer)) : now.board());
+            }
+            return shell;
+        }
+
+        Board baffle() {
+            return after(box.baffleBoard());
+        }
+
+        private Board after(Board board) {
+            boolean used =
+                    box.shell().contains(old.board()) || box.baffleBoard().equals(old.board());
+            boolean chosen = !old.board().equals(now.board());
+            return chosen && (!used || board.equals(old.board())) ? now.board() : board;
+        }
     }
 }

@@ -32,7 +32,7 @@ final class HatchKey {
         Bounds b = view.bounds(job.measure());
         List<String> words = new ArrayList<>();
         Stream.concat(box.shell().stream(), Stream.of(box.baffleBoard()))
-                .map(board -> Labels.of("view.board", board.name(), job.length(board.thickness())))
+                .map(board -> Labels.of("view.board", board.name(), job.thickness(board.thickness())))
                 .distinct()
                 .forEach(words::add);
         int boards = words.size();

@@ -2,6 +2,7 @@ package hushmaze.drawing.page;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
+import hushmaze.build.PrintedSizes;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
@@ -41,9 +42,19 @@ record Job(
         return LengthFormat.withUnit(metres, units).replace(' ', NO_BREAK);
     }
 
+    /** A board's real thickness with its unit. */
+    String thickness(double metres) {
+        return LengthFormat.thickness(metres, units);
+    }
+
     /** Amounts with their units. */
     Amounts amounts() {
         return wording.amounts();
+    }
+
+    /** What is printed for the items of the cut list. */
+    PrintedSizes printed() {
+        return PrintedSizes.of(result.solid(), result.cutList(), units);
     }
 
     /** Numbers of tables. */

@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.build.CutItem;
+import hushmaze.build.Plate;
 import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
@@ -22,34 +23,36 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 
-/** The drawing of one item of the cut list: outline, cut-outs, sizes, and what a person at the saw must know of it. */
+/** The drawing of one item of the cut list, as its sizes are printed: outline, cut-outs, sizes, and what a person at the saw must know of it. */
 final class PartView {
     private final Job job;
     private final CutItem item;
+    private final Plate plate;
 
     PartView(Job job, CutItem item) {
         this.job = job;
         this.item = item;
+        this.plate = job.printed().of(item);
     }
 
     /** The view with its words, at some place. */
     Sketch at(Scale scale) {
         Sketch sketch = new Sketch();
-        double w = scale.paper(item.length());
-        double h = scale.paper(item.width());
+        double w = scale.paper(plate.length());
+        double h = scale.paper(plate.width());
         crosses(sketch, scale);
-        new PlateOutline(item.length(), item.width(), item.cutouts()).draw(sketch, scale.paper(1), Stroke.OUTLINE);
+        new PlateOutline(plate.length(), plate.width(), plate.cutouts()).draw(sketch, scale.paper(1), Stroke.OUTLINE);
         new PlateWork(item).draw(sketch, scale);
         mark(sketch, w, h);
-        Places u = places(item.length(), c -> DoubleStream.of(c.u0(), c.u1()), g -> DoubleStream.of(g.u0(), g.u1()));
-        Places v = places(item.width(), c -> DoubleStream.of(c.v0(), c.v1()), g -> DoubleStream.of(g.v0(), g.v1()));
+        Places u = places(plate.length(), c -> DoubleStream.of(c.u0(), c.u1()), g -> DoubleStream.of(g.u0(), g.u1()));
+        Places v = places(plate.width(), c -> DoubleStream.of(c.v0(), c.v1()), g -> DoubleStream.of(g.v0(), g.v1()));
         chain(sketch, Side.BELOW, 0).with(u, scale::paper);
         chain(sketch, Side.LEFT, 0).with(v, m -> -scale.paper(m));
         if (u.stretches() > 1) {
-            chain(sketch, Side.ABOVE, -h).with(Places.of(0, item.length()), scale::paper);
+            chain(sketch, Side.ABOVE, -h).with(Places.of(0, plate.length()), scale::paper);
         }
         if (v.stretches() > 1) {
-            chain(sketch, Side.RIGHT, w).with(Places.of(0, item.width()), m -> -scale.paper(m));
+            chain(sketch, Side.RIGHT, w).with(Places.of(0, plate.width()), m -> -scale.paper(m));
         }
         Caption.under(sketch, job.measure(), heading(), words());
         return sketch;
@@ -61,8 +64,8 @@ final class PartView {
         return Places.of(DoubleStream.concat(
                         DoubleStream.of(0, side),
                         DoubleStream.concat(
-                                item.cutouts().stream().flatMapToDouble(ofCutout),
-                                item.grooves().stream().flatMapToDouble(ofGroove)))
+                                plate.cutouts().stream().flatMapToDouble(ofCutout),
+                                plate.grooves().stream().flatMapToDouble(ofGroove)))
                 .toArray());
     }
 
@@ -72,12 +75,12 @@ final class PartView {
 
     private Drawn chain(Sketch sketch, Side side, double outline) {
         return (places, toPaper) -> places.draw(
-                new DimensionChain(sketch, job.measure(), side, outline, DimensionChain.FIRST), toPaper, job::bare);
+                new DimensionChain(sketch, job.measure(), side, outline, DimensionChain.FIRST), toPaper, job);
     }
 
     /** Thin diagonals say that a rectangle is a hole. */
     private void crosses(Sketch sketch, Scale scale) {
-        for (Cutout c : item.cutouts()) {
+        for (Cutout c : plate.cutouts()) {
             if (notch(c)) {
                 continue;
             }
@@ -93,14 +96,14 @@ final class PartView {
     /** Whether a cut-out reaches the edge. */
     private boolean notch(Cutout c) {
         double same = 1e-7;
-        return c.u0() < same || c.v0() < same || c.u1() > item.length() - same || c.v1() > item.width() - same;
+        return c.u0() < same || c.v0() < same || c.u1() > plate.length() - same || c.v1() > plate.width() - same;
     }
 
     /** The mark goes into the part where no cut-out is in its way. */
     private void mark(Sketch sketch, double w, double h) {
         double size = Lettering.HEADING;
         double need = job.measure().width(item.mark(), size, Weight.SEMIBOLD) + 2;
-        if (item.cutouts().isEmpty() && item.grooves().isEmpty() && need < w && size < h) {
+        if (plate.cutouts().isEmpty() && plate.grooves().isEmpty() && need < w && size < h) {
             double foot = -h / 2 + size * 0.33;
             sketch.text(w / 2, foot, item.mark(), size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.GREY);
         }
@@ -112,15 +115,15 @@ final class PartView {
 
     private List<String> words() {
         List<String> words = new ArrayList<>();
-        words.add(Labels.of("partView.material", item.material(), job.length(item.thickness())));
+        words.add(Labels.of("partView.material", item.material(), job.thickness(item.thickness())));
         words.add(PartNames.of(item, job.result().path().box()));
         words.addAll(faces());
         if (item.grain()) {
             words.add(Labels.of("partView.grain"));
         }
-        if (!item.grooves().isEmpty()) {
+        if (!plate.grooves().isEmpty()) {
             words.add(Labels.of(
-                    "partView.groove", job.length(item.grooves().get(0).depth())));
+                    "partView.groove", job.length(plate.grooves().get(0).depth())));
         }
         if (!item.holes().isEmpty()) {
             double diameter = job.assessment().project().stock().screw().clearanceHole();

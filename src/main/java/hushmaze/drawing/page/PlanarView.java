@@ -106,9 +106,7 @@ final class PlanarView {
         double distance = distances.getOrDefault(side, DimensionChain.FIRST);
         boolean across = side == Side.ABOVE || side == Side.BELOW;
         double next = places.draw(
-                new DimensionChain(sketch, job.measure(), side, outline, distance),
-                across ? this::x : this::y,
-                job::bare);
+                new DimensionChain(sketch, job.measure(), side, outline, distance), across ? this::x : this::y, job);
         distances.put(side, next);
     }
 }

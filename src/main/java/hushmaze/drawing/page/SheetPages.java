@@ -114,7 +114,7 @@ final class SheetPages {
         return Labels.of(
                         "sheet.words",
                         plan.sheet().name(),
-                        job.length(layout.thickness()),
+                        job.thickness(layout.thickness()),
                         cutting,
                         job.figures().percent(plan.waste()))
                 + (plan.kerf() > 0 ? Labels.of("sheet.settings", String.valueOf(settings)) : "");

@@ -63,12 +63,12 @@ final class SheetView {
                 .draw(
                         new DimensionChain(sketch, job.measure(), Side.BELOW, 0, DimensionChain.FIRST),
                         scale::paper,
-                        job::bare);
+                        job);
         Places.of(0, width)
                 .draw(
                         new DimensionChain(sketch, job.measure(), Side.LEFT, 0, DimensionChain.FIRST),
                         m -> -scale.paper(m),
-                        job::bare);
+                        job);
         return sketch;
     }
 

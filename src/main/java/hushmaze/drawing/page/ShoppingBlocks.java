@@ -146,7 +146,7 @@ final class ShoppingBlocks {
             counts.forEach((sheet, count) -> table.row(
                     String.valueOf(count),
                     layout.material(),
-                    job.length(layout.thickness()),
+                    job.thickness(layout.thickness()),
                     job.amounts().sizes(sheet.length(), sheet.width()),
                     job.figures().percent(layout.waste()),
                     sheet.price() == null ? "–" : job.figures().fixed(count * sheet.price(), 2)));

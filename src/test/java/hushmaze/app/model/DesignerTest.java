@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.app.model.ResultModel.State;
 import hushmaze.assess.Assessment;
+import hushmaze.build.CutItem;
+import hushmaze.build.CutList;
 import hushmaze.drawing.Paper;
+import hushmaze.material.Board;
 import hushmaze.project.Project;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.store.Autosave;
 import hushmaze.store.Presets;
@@ -15,6 +19,8 @@ import hushmaze.work.TaskRunner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -171,6 +177,62 @@ class DesignerTest {
                 .isEmpty();
         assertThat(project().paths().get(0).box().shell()).containsOnly(board);
         assertThat(project().paths().get(0).box().baffleBoard()).isEqualTo(board);
+    }
+
+    @Test
+    void aMeasuredBoardMovesTheSizesAndSaysSo() {
+        Field thickness = Field.of("path.brief.construction.board.thickness");
+        Field source = Field.of("path.brief.construction.board.source");
+        Board before = project().paths().get(0).brief().construction().board();
+        CutList cut = results().paths().get(0).cutList();
+        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.4"))
+                .isEmpty();
+        Board after = project().paths().get(0).brief().construction().board();
+        assertThat(after.thickness()).isCloseTo(0.0184, within(1e-12));
+        assertThat(after.source()).startsWith(before.source()).endsWith("thickness as measured.");
+        assertThat(project().paths().get(0).box().shell()).containsOnly(after);
+        assertThat(project().paths().get(0).box().baffleBoard()).isEqualTo(after);
+        // The broad faces are cut over two walls, and wider by one board for every baffle.
+        double more = after.thickness() - before.thickness();
+        CutItem now = results().paths().get(0).cutList().boards().get(0);
+        assertThat(now.length() - cut.boards().get(0).length()).isCloseTo(2 * more, within(1e-9));
+        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.5 mm"))
+                .isEmpty();
+        assertThat(project().paths().get(0).brief().construction().board().source())
+                .isEqualTo(after.source());
+        designer.edit().undo();
+        designer.edit().undo();
+        assertThat(project().paths().get(0).brief().construction().board()).isEqualTo(before);
+        assertThat(designer.edit().measure(thickness, source, "Real thickness", "2 mm"))
+                .hasValueSatisfying(said -> assertThat(said).contains("Real thickness", "from 3 to 100 mm"));
+    }
+
+    @Test
+    void aThicknessIsShownFinerThanLengthsAreCut() {
+        Field thickness = Field.of("path.brief.construction.board.thickness");
+        Field source = Field.of("path.brief.construction.board.source");
+        designer.edit().setUnits(UnitSystem.INCH);
+        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.4 mm"))
+                .isEmpty();
+        assertThat(designer.edit().shown(thickness)).isEqualTo("0.724 in");
+        designer.edit().setUnits(UnitSystem.METRIC);
+        assertThat(designer.edit().shown(thickness)).isEqualTo("18.4 mm");
+    }
+
+    @Test
+    void aBoxOfMixedBoardsKeepsTheOthersWhenOneIsMeasured() {
+        Field thickness = Field.of("path.brief.construction.board.thickness");
+        Field source = Field.of("path.brief.construction.board.source");
+        Board board = project().paths().get(0).brief().construction().board();
+        Board plaster = new Board("plasterboard", 0.0125, 700, 2e9, 0.02, false, "invented");
+        UnaryOperator<VentPath> mixed = path -> path.withBox(path.box().ofBoards(List.of(board, plaster), board));
+        designer.edit()
+                .edit("mixed", p -> p.withPaths(p.paths().stream().map(mixed).toList()));
+        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.4"))
+                .isEmpty();
+        Board after = project().paths().get(0).brief().construction().board();
+        assertThat(project().paths().get(0).box().shell()).containsExactly(after, plaster);
+        assertThat(project().paths().get(0).box().baffleBoard()).isEqualTo(after);
     }
 
     @Test

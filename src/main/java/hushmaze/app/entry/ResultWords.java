@@ -2,21 +2,29 @@ package hushmaze.app.entry;
 
 import hushmaze.app.model.Designer;
 import hushmaze.assess.Assessment;
+import hushmaze.assess.PathResult;
 import hushmaze.wording.Wording;
 import java.util.List;
+import java.util.function.BiFunction;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
-/** What the last assessment says of lifting and fixing the box that is looked at. */
-final class FixingWords implements Entry {
+/** What the last assessment says of the box that is looked at. */
+final class ResultWords implements Entry {
     private final Designer designer;
+    private final BiFunction<Wording, PathResult, List<String>> words;
     private final VBox box = new VBox();
 
-    FixingWords(Designer designer) {
+    /**
+     * @param id of the node
+     * @param words to show
+     */
+    ResultWords(Designer designer, String id, BiFunction<Wording, PathResult, List<String>> words) {
         this.designer = designer;
+        this.words = words;
         box.getStyleClass().add("entry-part");
-        box.setId("fixing-words");
+        box.setId(id);
         designer.results().assessmentProperty().addListener((p, before, after) -> refresh());
         refresh();
     }
@@ -42,6 +50,6 @@ final class FixingWords implements Entry {
         int path = designer.edit().path();
         return all == null || path >= all.paths().size()
                 ? List.of()
-                : new Wording(all.project().units()).fixing(all.paths().get(path));
+                : words.apply(new Wording(all.project().units()), all.paths().get(path));
     }
 }

@@ -1,0 +1,122 @@
+package hushmaze.drawing.page;
+
+import hushmaze.build.BoardCheck;
+import hushmaze.build.CutItem;
+import hushmaze.build.PrintedFit;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Table;
+import hushmaze.drawing.draft.Table.Column;
+import hushmaze.quantity.LengthFormat;
+import hushmaze.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/** What follows the real thickness of a board, and how well boards fit that are cut to the printed sizes. */
+final class BoardCheckBlocks {
+    private final Job job;
+
+    BoardCheckBlocks(Job job) {
+        this.job = job;
+    }
+
+    void addTo(List<Block> blocks) {
+        BoardCheck.of(job.result().solid(), job.result().cutList()).forEach(check -> measure(check, blocks));
+        blocks.add(fit());
+        if (job.units() == UnitSystem.INCH) {
+            String worst = job.figures().fixed(1000 * worstRounding(), 2);
+            blocks.add(job.blocks().remark(Labels.of("cutList.rounding", worst)));
+        }
+    }
+
+    /** What moves when a board is not as thick as thought. */
+    private void measure(BoardCheck check, List<Block> blocks) {
+        blocks.add(job.blocks().heading(Labels.of("cutList.measure")));
+        blocks.add(job.blocks()
+                .paragraph(Labels.of(
+                        "cutList.measure.why",
+                        check.board().name(),
+                        job.thickness(check.board().thickness()))));
+        blocks.add(table(check));
+        blocks.add(job.blocks().remark(ignored(check)));
+    }
+
+    private Table table(BoardCheck check) {
+        Table table = new Table(
+                job.measure(),
+                List.of(
+                        Column.name(Labels.of("cutList.mark")),
+                        Column.words(Labels.of("cutList.part")),
+                        Column.number(Labels.of("cutList.measure.length")),
+                        Column.number(Labels.of("cutList.measure.width")),
+                        Column.number(Labels.of("cutList.measure.example", example(check)))));
+        for (BoardCheck.Change change : check.changes()) {
+            CutItem item = change.item();
+            table.row(
+                    item.mark(),
+                    PartNames.of(change.parts(), job.result().path().box()),
+                    times(change.length()),
+                    times(change.width()),
+                    job.bare(item.length() + change.length() * BoardCheck.EXAMPLE) + " × "
+                            + job.bare(item.width() + change.width() * BoardCheck.EXAMPLE));
+        }
+        return table;
+    }
+
+    /** What comes of it if the difference goes unnoticed, and where the outside moves if it does not. */
+    private String ignored(BoardCheck check) {
+        PrintedFit fit = check.ignored(job.result().solid(), BoardCheck.EXAMPLE);
+        List<String> sentences = new ArrayList<>();
+        sentences.add(Labels.of("cutList.measure.wrong", example(check), job.thickness(fit.step())));
+        if (check.between() > 0) {
+            sentences.add(Labels.of("cutList.measure.narrow", job.thickness(check.between() * BoardCheck.EXAMPLE)));
+        }
+        if (!fit.closes()) {
+            sentences.add(Labels.of("cutList.measure.tight", job.thickness(fit.tight())));
+        }
+        BoardCheck.Outside outer = check.outer();
+        sentences.add(Labels.of(
+                "cutList.measure.outside",
+                job.thickness(outer.length() * BoardCheck.EXAMPLE),
+                job.thickness(outer.width() * BoardCheck.EXAMPLE),
+                job.thickness(outer.height() * BoardCheck.EXAMPLE)));
+        return String.join(" ", sentences);
+    }
+
+    private String example(BoardCheck check) {
+        return job.thickness(check.board().thickness() + BoardCheck.EXAMPLE);
+    }
+
+    private static String times(int thicknesses) {
+        if (thicknesses == 0) {
+            return "–";
+        }
+        String sign = thicknesses < 0 ? "−" : "+";
+        return Labels.of("cutList.measure.times", sign, String.valueOf(Math.abs(thicknesses)));
+    }
+
+    /** How well the printed sizes close. */
+    private Block fit() {
+        PrintedFit fit = PrintedFit.of(job.result().solid(), job.result().cutList(), job.units());
+        String step = job.figures().fixed(1000 * fit.step(), 2);
+        return fit.closes()
+                ? job.blocks().remark(Labels.of("cutList.fit", step))
+                : job.blocks()
+                        .bullet(
+                                Labels.of("cutList.tight", job.figures().fixed(1000 * fit.tight(), 2), step),
+                                Ink.ALERT);
+    }
+
+    /** Largest difference between a printed size and the true one, m. */
+    private double worstRounding() {
+        return job.result()
+                .cutList()
+                .items()
+                .flatMapToDouble(i -> DoubleStream.of(i.length(), i.width()))
+                .map(m -> Math.abs(LengthFormat.roundingError(m, job.units())))
+                .max()
+                .orElse(0);
+    }
+}
