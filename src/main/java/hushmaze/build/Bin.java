@@ -54,6 +54,11 @@ final class Bin {
         return root.free();
     }
 
+    /** Whether its first cut must run across the sheet. */
+    boolean beginsAcross() {
+        return root.row != null && !root.ripped && root.stripLeft() == 0;
+    }
+
     /** Area of the pieces on it, kerf added, nm². */
     double used() {
         return used;

@@ -8,8 +8,9 @@ import java.util.List;
 /**
  * Lays pieces out on sheets with cuts that run from edge to edge.
  *
- * <p>Goals, in this order: as much as possible placed; least cost; largest single offcut worth keeping; fewest settings of
- * the fence. No size is used more often than there is stock, and a size without a stock can be had without end. Every cut
+ * <p>Goals, in this order: as much as possible placed; least cost; as few sheets as possible whose first cut runs
+ * across, since a long edge is the safer one to push along a fence (common practice, no source); largest single offcut worth
+ * keeping; fewest settings of the fence. No size is used more often than there is stock, and a size without a stock can be had without end. Every cut
  * takes one kerf, except that a piece that fills the rest of its row exactly needs no cut, and a cut that leaves less than a
  * kerf leaves nothing. Pieces with grain keep their length along the sheet's length; all others may be turned by 90 degrees.
  *

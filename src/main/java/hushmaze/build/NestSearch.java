@@ -11,7 +11,8 @@ import java.util.stream.IntStream;
  * Searches for a cheap packing. It starts from the best of several fixed orders of pieces; then it sets itself the goal of
  * a lower cost, takes sheets away until that is reached, and again and again takes some pieces off and puts them back with
  * those that are left over, keeping what leaves less over (late acceptance: a step may be worse than the last one, but not
- * worse than the one some rounds ago). The last part of the effort goes into a larger offcut at the same cost.
+ * worse than the one some rounds ago). The last part of the effort goes into first cuts along the sheet, a larger offcut and
+ * fewer settings of the fence at the same cost.
  */
 final class NestSearch {
     private static final String STEP = "sheet layout";
@@ -84,6 +85,15 @@ final class NestSearch {
 
     private void first() {
         List<Integer> all = best.pool();
+        first(all);
+        if (best.across() > 0 && all.size() <= SOME) {
+            recreate.finder().alongFirst(true);
+            first(all);
+            recreate.finder().alongFirst(false);
+        }
+    }
+
+    private void first(List<Integer> all) {
         for (SpotFinder.Rule rule : SpotFinder.Rule.values()) {
             for (Recreate.Order order : Recreate.Order.values()) {
                 recreate.finder().judgeBy(rule);
@@ -112,7 +122,8 @@ final class NestSearch {
     private boolean better(Packing a, Packing b) {
         int byMissing = Double.compare(a.missing(task.pieces()), b.missing(task.pieces()));
         int byCost = byMissing != 0 ? byMissing : Double.compare(a.cost(), b.cost());
-        return byCost != 0 ? byCost < 0 : offcut(a) > offcut(b);
+        int byAcross = byCost != 0 ? byCost : Integer.compare(a.across(), b.across());
+        return byAcross != 0 ? byAcross < 0 : offcut(a) > offcut(b);
     }
 
     /** Looks for one better packing; false if the effort ran out. */
@@ -125,7 +136,7 @@ final class NestSearch {
         while (effort.spent(round) < SHARE_FOR_COST) {
             round++;
             pulse();
-            Packing trial = step(current, budget);
+            Packing trial = step(current, budget, false);
             double missing = trial.pool().isEmpty() ? 0 : value(trial);
             if (trial.pool().isEmpty() || !best.pool().isEmpty() && better(trial, best)) {
                 trial.dropEmpty();
@@ -156,8 +167,12 @@ final class NestSearch {
         return packing;
     }
 
-    private Packing step(Packing from, double budget) {
+    private Packing step(Packing from, double budget, boolean alongFirst) {
         Packing trial = from.copy();
+        recreate.finder().alongFirst(alongFirst);
+        if (alongFirst && random.nextBoolean()) {
+            ruin.oneAcross(trial, round);
+        }
         ruin.apply(trial, round);
         Recreate.Order[] orders = Recreate.Order.values();
         SpotFinder.Rule[] rules = SpotFinder.Rule.values();
@@ -178,29 +193,39 @@ final class NestSearch {
         return packing.missing(task.pieces()) / unit - SAVING * whole;
     }
 
-    /** Looks for a larger offcut, or fewer settings of the fence at the same offcut, without a higher cost. */
+    /**
+     * Looks for more first cuts along the sheet; as many of them and a larger offcut; or as large an offcut and fewer settings
+     * of the fence. The cost stays.
+     */
     private void tidy() {
         Packing current = best;
+        int across = best.across();
         double size = offcut(best);
         int settings = best.settings(fences);
         double turn = 1 - (1 - effort.spent(round)) * SHARE_FOR_SETTINGS;
         while (effort.spent(round) < 1 && best.pool().isEmpty()) {
             round++;
             pulse();
-            Packing trial = step(current, best.cost());
-            double newSize = trial.pool().isEmpty() && trial.cost() <= best.cost() ? offcut(trial) : -1;
-            if (newSize < size) {
+            Packing trial = step(current, best.cost(), true);
+            if (!trial.pool().isEmpty() || trial.cost() > best.cost() || trial.across() > across) {
+                continue;
+            }
+            boolean better = trial.across() < across;
+            double newSize = offcut(trial);
+            if (!better && newSize < size) {
                 continue;
             }
             int newSettings = trial.settings(fences);
-            if (newSize > size || newSettings <= settings) {
+            if (better || newSize > size || newSettings <= settings) {
                 trial.dropEmpty();
                 best = trial;
+                across = trial.across();
                 size = newSize;
                 settings = newSettings;
             }
             // first anything with as large an offcut leads on, at last only what also needs no more settings
             current = effort.spent(round) < turn ? trial : best;
         }
+        recreate.finder().alongFirst(false);
     }
 }

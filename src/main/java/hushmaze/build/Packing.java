@@ -82,6 +82,15 @@ final class Packing {
         }
     }
 
+    /** Sheets whose first cut runs across. */
+    int across() {
+        int sum = 0;
+        for (Bin bin : bins) {
+            sum += bin.beginsAcross() ? 1 : 0;
+        }
+        return sum;
+    }
+
     /** Settings of the fence for all sheets, each cut in a simple order. */
     int settings(FenceOrder order) {
         int sum = 0;

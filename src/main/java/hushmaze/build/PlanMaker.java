@@ -18,6 +18,7 @@ final class PlanMaker {
 
     SheetPlan plan(Bin bin) {
         NestJob job = task.job();
+        bin.root().cutAlongFirst();
         fences.improve(bin.root());
         CutNode cuts = node(bin.root());
         List<SheetPlan.Placed> panels = new ArrayList<>();

@@ -43,6 +43,55 @@ final class Region {
         row.add(child);
     }
 
+    /**
+     * Width of the strip along the whole region that is free beside everything its crosscuts set free; 0 if there is none, or if
+     * the first cut runs along anyway.
+     */
+    long stripLeft() {
+        if (row == null || ripped) {
+            return 0;
+        }
+        long strip = width;
+        for (int i = 0; i < row.size() && strip > 0; i++) {
+            Region child = row.get(i);
+            Region rest = child.rest();
+            strip = Math.min(strip, rest == null ? 0 : rest.width);
+        }
+        return strip;
+    }
+
+    /** What is free of a region across its width: itself, or the rest of its rips; null if there is none. */
+    private Region rest() {
+        if (free()) {
+            return this;
+        }
+        for (int i = 0; ripped && row != null && i < row.size(); i++) {
+            if (row.get(i).free()) {
+                return row.get(i);
+            }
+        }
+        return null;
+    }
+
+    /** Cuts the strip that {@link #stripLeft()} found off first, and only then across. */
+    void cutAlongFirst() {
+        long strip = stripLeft();
+        if (strip == 0) {
+            return;
+        }
+        Region across = new Region(length, width - strip);
+        for (Region child : row) {
+            Region rest = child.rest();
+            rest.width -= strip;
+            child.width -= rest == child ? 0 : strip;
+            across.add(child);
+        }
+        row = null;
+        ripped = true;
+        add(across);
+        add(new Region(length, strip));
+    }
+
     /** Puts everything in its row into the list, and so on downwards. */
     void collect(List<Region> into) {
         if (row != null) {

@@ -38,6 +38,19 @@ final class Ruin {
         }
     }
 
+    /** Empties one of the sheets whose first cut runs across, if there is one. */
+    void oneAcross(Packing packing, int round) {
+        List<Integer> across = new ArrayList<>();
+        for (int i = 0; i < packing.bins().size(); i++) {
+            if (packing.bins().get(i).beginsAcross()) {
+                across.add(i);
+            }
+        }
+        if (!across.isEmpty()) {
+            clear(packing, packing.change(across.get(random.nextInt(across.size())), round));
+        }
+    }
+
     /** Takes one sheet away; its pieces go to the pool. */
     void drop(Packing packing, int index) {
         Bin bin = packing.drop(index);

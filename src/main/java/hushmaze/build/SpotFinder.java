@@ -25,6 +25,7 @@ final class SpotFinder {
     private final long shortest;
     private final long shortestLong;
     private Rule rule = Rule.MIDDLE;
+    private boolean alongFirst;
     private double blink;
     private SplittableRandom random;
 
@@ -42,6 +43,11 @@ final class SpotFinder {
 
     void judgeBy(Rule newRule) {
         rule = newRule;
+    }
+
+    /** Makes the first cut of every sheet run along it, if it needs such a cut at all. */
+    void alongFirst(boolean wanted) {
+        alongFirst = wanted;
     }
 
     /** Lets it overlook the best way now and then. */
@@ -95,7 +101,9 @@ final class SpotFinder {
         double ripped = gap + worth - worth(place.length, besideWidth) - worth(besideLength, b);
         double crossed = gap + worth - worth(besideLength, place.width) - worth(a, besideWidth);
         keep(ripped, place, index, turned, true);
-        keep(crossed, place, index, turned, false);
+        if (!alongFirst || place.parent != null || besideWidth == 0) {
+            keep(crossed, place, index, turned, false);
+        }
     }
 
     private void keep(double loss, Region place, int index, boolean turned, boolean rip) {

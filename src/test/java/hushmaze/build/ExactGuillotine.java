@@ -56,6 +56,12 @@ final class ExactGuillotine {
         return least[all];
     }
 
+    /** Whether all the pieces can be cut from one sheet so that a strip along it is left: then the first cut can run along it. */
+    static boolean oneSheetWithAStripLeft(int[][] pieces, int length, int width, int kerf) {
+        ExactGuillotine exact = new ExactGuillotine(pieces, length, width, kerf);
+        return exact.boxes.get((1 << pieces.length) - 1).stream().anyMatch(box -> box.width() < width);
+    }
+
     private void join(List<Box> found, List<Box> some, List<Box> others) {
         for (Box a : some) {
             for (Box b : others) {

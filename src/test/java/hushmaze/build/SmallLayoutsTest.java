@@ -53,6 +53,26 @@ class SmallLayoutsTest {
         }
     }
 
+    /** Where a search through everything knows a first cut along the sheet, the layout begins with one. */
+    @Test
+    void theFirstCutRunsAlongTheSheetWhereItCan() {
+        SplittableRandom random = new SplittableRandom(23);
+        int along = 0;
+        int found = 0;
+        for (int i = 0; i < 150; i++) {
+            int[][] pieces = pieces(random, 3 + random.nextInt(4), 60, 450);
+            int kerf = random.nextInt(3) * 3;
+            if (ExactGuillotine.oneSheetWithAStripLeft(pieces, 800, 600, kerf)) {
+                along++;
+                SheetPlan plan = nest(pieces, 800, 600, kerf).sheets().get(0);
+                CutNode.Cut first = (CutNode.Cut) plan.cuts();
+                found += first.along() == CutNode.Along.LENGTH ? 1 : 0;
+            }
+        }
+        assertThat(along).isGreaterThan(60);
+        assertThat(found).isEqualTo(along);
+    }
+
     @Test
     void cutsThatMayRunAnywhereNeedNoMoreSheets() {
         SplittableRandom random = new SplittableRandom(22);
