@@ -16,6 +16,9 @@ import java.util.stream.DoubleStream;
 
 /** What follows the real thickness of a board, and how well boards fit that are cut to the printed sizes. */
 final class BoardCheckBlocks {
+    /** What does not show in hundredths of a millimetre. */
+    private static final String NOTHING = "0.00";
+
     private final Job job;
 
     BoardCheckBlocks(Job job) {
@@ -25,8 +28,8 @@ final class BoardCheckBlocks {
     void addTo(List<Block> blocks) {
         BoardCheck.of(job.result().solid(), job.result().cutList()).forEach(check -> measure(check, blocks));
         blocks.add(fit());
-        if (job.units() == UnitSystem.INCH) {
-            String worst = job.figures().fixed(1000 * worstRounding(), 2);
+        String worst = job.figures().fixed(1000 * worstRounding(), 2);
+        if (job.units() == UnitSystem.INCH && !worst.equals(NOTHING)) {
             blocks.add(job.blocks().remark(Labels.of("cutList.rounding", worst)));
         }
     }
@@ -101,8 +104,9 @@ final class BoardCheckBlocks {
     private Block fit() {
         PrintedFit fit = PrintedFit.of(job.result().solid(), job.result().cutList(), job.units());
         String step = job.figures().fixed(1000 * fit.step(), 2);
+        String fits = step.equals(NOTHING) ? Labels.of("cutList.fit.flush") : Labels.of("cutList.fit", step);
         return fit.closes()
-                ? job.blocks().remark(Labels.of("cutList.fit", step))
+                ? job.blocks().remark(fits)
                 : job.blocks()
                         .bullet(
                                 Labels.of("cutList.tight", job.figures().fixed(1000 * fit.tight(), 2), step),

@@ -32,6 +32,11 @@ record Job(
     /** Keeps a fraction with its whole number at the end of a line. */
     private static final char NO_BREAK = '\u00a0';
 
+    /** A text in which fractions keep with their whole numbers. */
+    static String kept(String text) {
+        return text.replaceAll("(?<=\\d) (?=\\d+/\\d)", String.valueOf(NO_BREAK));
+    }
+
     /** A length without its unit. */
     String bare(double metres) {
         return LengthFormat.bare(metres, units).replace(' ', NO_BREAK);
