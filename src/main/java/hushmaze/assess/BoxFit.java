@@ -8,7 +8,8 @@ import hushmaze.solid.Solid;
 
 /**
  * Whether a box goes into the space there is. The face with the port at the opening lies on the surface of the opening, so
- * the box's size across that face is its depth; the other two sizes may lie either way along the surface.
+ * the box's size across that face is its depth; the other two sizes lie along the surface so that the port lies as the opening
+ * does, the longer side along the longer side.
  */
 public final class BoxFit {
     private static final double SLACK = 1e-6;
@@ -30,11 +31,26 @@ public final class BoxFit {
         double u = solid.outer().size(away.u());
         double v = solid.outer().size(away.v());
         Space space = brief.space();
-        boolean deep = depth <= space.depth() + SLACK;
+        boolean deep = depth + brief.standOff() <= space.depth() + SLACK;
         boolean straight = u <= space.width() + SLACK && v <= space.height() + SLACK;
         boolean turned = v <= space.width() + SLACK && u <= space.height() + SLACK;
-        return straight || !turned
-                ? new PathResult.Fits(deep && straight, u, v, depth)
-                : new PathResult.Fits(deep, v, u, depth);
+        if (isTurned(solid, brief, away, straight, turned)) {
+            return new PathResult.Fits(deep && turned, v, u, depth, brief.standOff(), true);
+        }
+        return new PathResult.Fits(deep && straight, u, v, depth, brief.standOff(), false);
+    }
+
+    /** The port lies as the opening does; where it is as good either way, the box lies as it goes into the space. */
+    private static boolean isTurned(Solid solid, Brief brief, Axis away, boolean straight, boolean turned) {
+        double width = solid.openingPort().hole().size(away.u());
+        double height = solid.openingPort().hole().size(away.v());
+        boolean asOpening = brief.opening().width() >= brief.opening().height() == width >= height;
+        boolean square = same(width, height)
+                || same(brief.opening().width(), brief.opening().height());
+        return square ? turned && !straight : !asOpening;
+    }
+
+    private static boolean same(double a, double b) {
+        return Math.abs(a - b) < SLACK;
     }
 }

@@ -3,6 +3,7 @@ package hushmaze.assess;
 import hushmaze.build.fixing.Fixing;
 import hushmaze.build.fixing.Hanging;
 import hushmaze.build.fixing.Lifting;
+import hushmaze.build.fixing.Rows;
 import hushmaze.build.fixing.Standing;
 import hushmaze.build.fixing.StudRow;
 import hushmaze.build.fixing.Tipping;
@@ -13,6 +14,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.Module;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
@@ -40,6 +42,7 @@ final class FixingNotices {
         all.lifting(brief.opening().surface() == Opening.Surface.CEILING);
         all.fixing.hanging().ifPresent(all::hanging);
         all.fixing.row().ifPresent(all::studs);
+        all.cleats(result.rows());
         boolean stands = brief.opening().surface() == Opening.Surface.FLOOR;
         if (!stands && brief.construction().mounting() == null) {
             all.add(NoticeKind.FIXING_NOT_CHECKED, Severity.NOTE, all.mass, 0, Unit.KILOGRAM);
@@ -47,6 +50,19 @@ final class FixingNotices {
         all.fixing.refused().ifPresent(all::refused);
         all.fixing.standing().ifPresent(all::standing);
         return all.notices;
+    }
+
+    /** A cleat that runs across the port would shut it. */
+    private void cleats(Rows rows) {
+        Cuboid hole = solid.openingPort().hole();
+        boolean across = rows.cleats().stream()
+                .anyMatch(c -> c.at() + c.width() / 2 > hole.low(rows.between())
+                        && c.at() - c.width() / 2 < hole.high(rows.between())
+                        && c.to() > hole.low(rows.along())
+                        && c.from() < hole.high(rows.along()));
+        if (across) {
+            notices.add(Notice.of(NoticeKind.CLEAT_ACROSS_PORT, Severity.STOP, ""));
+        }
     }
 
     private void lifting(boolean overhead) {

@@ -87,7 +87,7 @@ final class PathNotices {
         if (!fits.ok()) {
             tooBig("width", fits.width(), brief.space().width());
             tooBig("height", fits.height(), brief.space().height());
-            tooBig("depth", fits.depth(), brief.space().depth());
+            tooBig("depth", fits.depth() + fits.standOff(), brief.space().depth());
         }
         Port port = result.path().box().openingPort();
         Opening opening = brief.opening();

@@ -5,6 +5,7 @@ import hushmaze.build.CutList;
 import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.fixing.Fixing;
+import hushmaze.build.fixing.Rows;
 import hushmaze.build.joint.CollarPlan;
 import hushmaze.build.joint.FastenerList;
 import hushmaze.project.Project;
@@ -72,8 +73,10 @@ public record PathResult(
      * @param width of the box along the surface of the opening, m
      * @param height of the box along that surface, the other way, m
      * @param depth of the box away from that surface, m
+     * @param standOff how far cleats hold it off the surface besides, m
+     * @param turned whether the width is the second of the box's directions along the surface, in the order x, y, z
      */
-    public record Fits(boolean ok, double width, double height, double depth) {}
+    public record Fits(boolean ok, double width, double height, double depth, double standOff, boolean turned) {}
 
     /**
      * @param ok whether the parts close, all fit on sheets in stock, and what is carried in one piece is light enough and goes
@@ -102,9 +105,17 @@ public record PathResult(
 
     /** How the box gets to its place and stays there; on a wall its width in {@link #fits} is level. */
     public Fixing fixing() {
+        return Fixing.of(solid, path.brief(), level());
+    }
+
+    /** Where on its surface the box and its rows of screws go. */
+    public Rows rows() {
+        return Rows.of(solid, path.brief(), level());
+    }
+
+    private Axis level() {
         Axis away = solid.openingPort().role().normal();
-        boolean turned = fits.width() != solid.outer().size(away.u());
-        return Fixing.of(solid, path.brief(), turned ? away.v() : away.u());
+        return fits.turned() ? away.v() : away.u();
     }
 
     /**

@@ -123,6 +123,13 @@ public record Brief(
         return copy(opening, otherFlow, drop, pathVelocity, openingVelocity, space, construction, drive);
     }
 
+    /** How far cleats hold the box off the surface it hangs on, m; 0 if it stands or is said to have none. */
+    public double standOff() {
+        Mounting mounting = construction.mounting();
+        boolean hangs = opening.surface() != Opening.Surface.FLOOR;
+        return hangs && mounting != null && mounting.intoOrStuds() == Mounting.Into.STUDS ? mounting.cleat() : 0;
+    }
+
     /** The same brief for other materials and connections. */
     public Brief withConstruction(Construction other) {
         return copy(opening, flow, maxPressureDrop, maxPathVelocity, maxOpeningVelocity, space, other, drive);

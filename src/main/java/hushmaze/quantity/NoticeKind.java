@@ -178,6 +178,8 @@ public enum NoticeKind {
     LONGER_CLEAT,
     /** The rows of screws are further apart than the box reaches. */
     ROWS_BEYOND_BOX,
+    /** A cleat runs across the port at the opening. */
+    CLEAT_ACROSS_PORT,
     /** The centre of mass of a box under a ceiling lies beyond its rows of screws. */
     CENTRE_BEYOND_ROWS,
     /** The screws are not deep enough in the timber. */

@@ -63,7 +63,7 @@ final class BoxGrid {
             double u = turned ? brief.space().height() : brief.space().width();
             double v = turned ? brief.space().width() : brief.space().height();
             double[] room = new double[3];
-            room[away.ordinal()] = brief.space().depth() - shell;
+            room[away.ordinal()] = brief.space().depth() - brief.standOff() - shell;
             room[away.u().ordinal()] = u - shell;
             room[away.v().ordinal()] = v - shell;
             // The opening's width lies along the space's width, so it turns with the box.

@@ -99,6 +99,7 @@ public final class AssessmentJson {
         number(fits, "widthMm", path.fits().width() * 1e3);
         number(fits, "heightMm", path.fits().height() * 1e3);
         number(fits, "depthMm", path.fits().depth() * 1e3);
+        number(fits, "standOffMm", path.fits().standOff() * 1e3);
         node.set("buildable", buildable(path, project));
         ArrayNode bands = node.putArray("bands");
         Stream.concat(path.octaves().stream(), path.thirds().stream()).forEach(b -> bands.add(band(b)));

@@ -191,9 +191,10 @@ public final class Wording {
     public String fits(PathResult result) {
         PathResult.Fits fits = result.fits();
         var space = result.path().brief().space();
+        String sizes = amounts.sizes(fits.width(), fits.height(), fits.depth());
         return text(
                 fits.ok() ? "fits.yes" : "fits.no",
-                amounts.sizes(fits.width(), fits.height(), fits.depth()),
+                fits.standOff() > 0 ? text("fits.cleats", sizes, amounts.length(fits.standOff())) : sizes,
                 amounts.sizes(space.width(), space.height(), space.depth()));
     }
 

@@ -51,6 +51,35 @@ class FixingNoticesTest {
                 .isEmpty();
     }
 
+    private static PathResult rows(double apart) {
+        return FixedBoxes.judged(Surface.WALL, FixedBoxes.mounting(Into.STUDS, 0.04, 4, apart, 0.4064, null, null));
+    }
+
+    /**
+     * By hand: the box of the sample is 667 mm high in the middle of its rows, its port from 57 to 197 mm above its lower edge;
+     * cleats of 9.5 · 4.826 = 45.8 mm. Rows 400 mm apart: the lower at 133.5, across the port. Rows 200 mm apart: at 233.5, its lower
+     * edge at 210.6, above it. Rows 620 mm apart: at 23.5, its upper edge at 46.4, below it.
+     */
+    @Test
+    void aCleatAcrossThePortIsRefused() {
+        assertThat(notice(rows(0.4), NoticeKind.CLEAT_ACROSS_PORT).orElseThrow().severity())
+                .isEqualTo(Severity.STOP);
+        assertThat(notice(rows(0.2), NoticeKind.CLEAT_ACROSS_PORT)).isEmpty();
+        assertThat(notice(rows(0.62), NoticeKind.CLEAT_ACROSS_PORT)).isEmpty();
+    }
+
+    /** By hand: a cleat of 19 mm holds the box off the wall; its 335 mm of depth take 354 of the space. */
+    @Test
+    void cleatsTakeDepth() {
+        PathResult.Fits hung = rows(0.62).fits();
+        assertThat(hung.standOff()).isEqualTo(0.019);
+        PathResult.Fits standing = FixedBoxes.judged(
+                        Surface.FLOOR, FixedBoxes.mounting(Into.STUDS, 0.04, 4, 0.4, null, null, null))
+                .fits();
+        assertThat(standing.standOff()).isZero();
+        assertThat(hung.depth()).isEqualTo(standing.depth());
+    }
+
     @Test
     void neverMoreScrewsThanFindStuds() {
         // Studs so far apart that the row is certain of none of them.

@@ -197,7 +197,9 @@ public final class SampleAssessment {
                         true,
                         solid.outer().size(Axis.X),
                         solid.outer().size(Axis.Y),
-                        solid.outer().size(Axis.Z)),
+                        solid.outer().size(Axis.Z),
+                        0,
+                        false),
                 new PathResult.Buildable(
                         true,
                         solid.mass(),

@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
 /**
  * What a box asks of its screws.
  *
+ * <p>The cleats are between the box and its surface and hold it off by their thickness.
+ *
  * <p>Formulas. On a wall: pull of the upper row = W e / h, shared by its screws; across each screw W / 2n down and W c / (h n)
  * sideways, together the root of the sum of squares; W weight, e distance of the centre of mass from the wall, h distance of
  * the rows, c distance of the centre of mass from the middle of the rows, n screws in a row, with the box pressing on the wall at the
@@ -27,7 +29,7 @@ import java.util.stream.IntStream;
  * @param overhead whether it hangs under a ceiling
  * @param factor further factor on the load, 1 or {@link #OVER_PEOPLE}
  * @param weight N
- * @param arm distance of the centre of mass from the wall or ceiling, m
+ * @param arm distance of the centre of mass from the wall or ceiling, cleat included, m
  * @param offAlong distance of the centre of mass from the middle of the rows, along them, m
  * @param offBetween distance of the centre of mass from the middle between the rows, m
  * @param side of the box along the rows, m
@@ -79,7 +81,8 @@ public record Hanging(
         double weight = EXTRA_WEIGHT * CentreOfMass.GRAVITY * lie.solid().mass();
         double apart = mounting.rowDistance();
         int row = mounting.screwsPerRow();
-        double pull = overhead ? ceilingPull(lie, weight, mounting) : weight * lie.arm() / apart / row;
+        double arm = lie.arm() + mounting.cleat();
+        double pull = overhead ? ceilingPull(lie, weight, mounting) : weight * arm / apart / row;
         double sideways = weight * lie.off(lie.along()) / (apart * row);
         double shear = overhead ? 0 : Math.hypot(weight / (2 * row), sideways);
         double factor = overhead || mounting.isAbovePeople() ? OVER_PEOPLE : 1;
@@ -88,7 +91,7 @@ public record Hanging(
                 overhead,
                 factor,
                 weight,
-                lie.arm(),
+                arm,
                 lie.off(lie.along()),
                 lie.off(lie.between()),
                 lie.side(lie.along()),

@@ -25,7 +25,9 @@ public record StudRow(double cleat, double spacing, double diameter, int sure, i
     /** Screws of a row in one stud. */
     public static final int PER_STUD = 2;
 
-    private static final double END = 4;
+    /** Least distance of a screw from the end of its cleat, in diameters. */
+    static final double END = 4;
+
     private static final double EDGE = 1.5;
     private static final double LOADED_EDGE = 4;
     private static final double APART = 4;
@@ -77,7 +79,16 @@ public record StudRow(double cleat, double spacing, double diameter, int sure, i
 
     /** Least width of the cleat, m. */
     public double cleatWidth() {
-        return ((asked > sure && asked > 1 ? APART : 0) + LOADED_EDGE + EDGE) * diameter;
+        return width(asked > sure && asked > 1, diameter);
+    }
+
+    /**
+     * Least width of a cleat, m.
+     *
+     * @param above whether two screws may stand one above the other
+     */
+    static double width(boolean above, double diameter) {
+        return ((above ? APART : 0) + LOADED_EDGE + EDGE) * diameter;
     }
 
     /** Distance from the first stud to the last, m. */

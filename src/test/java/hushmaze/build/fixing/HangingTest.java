@@ -28,6 +28,9 @@ class HangingTest {
     private static final double INCH = 0.0254;
     private static final StudScrew LAG = StudScrew.LAG_QUARTER;
 
+    /** Thickness of the cleats that hold the box off the wall, m. */
+    private static final double CLEAT = 0.75 * INCH;
+
     private static Panel weight(double mass, double x, double y, double z) {
         return Blocks.weight(Role.BAFFLE, mass, x, y, z);
     }
@@ -47,7 +50,7 @@ class HangingTest {
     @Test
     void workedExampleOfAWholeBox() {
         double mass = 150 * POUND / G / 1.1;
-        Hanging hanging = wall(Blocks.mounting(LAG, 2, 16 * INCH), weight(mass, 0.4, 0.3, 9 * INCH));
+        Hanging hanging = wall(Blocks.mounting(LAG, 2, 16 * INCH), weight(mass, 0.4, 0.3, 9 * INCH - CLEAT));
         assertThat(hanging.weight() / POUND).isCloseTo(150, within(1e-9));
         assertThat(hanging.arm()).isCloseTo(9 * INCH, within(1e-12));
         assertThat(hanging.pull() / POUND).isCloseTo(42.2, within(0.05));
@@ -63,25 +66,25 @@ class HangingTest {
      */
     @Test
     void offTheMiddleOfAWall() {
-        Hanging hanging = wall(Blocks.mounting(LAG, 2, 0.5), weight(40, 0.6, 0.3, 0.15));
+        Hanging hanging = wall(Blocks.mounting(LAG, 2, 0.5), weight(40, 0.6, 0.3, 0.15 - CLEAT));
         assertThat(hanging.offAlong()).isCloseTo(0.2, within(1e-12));
         assertThat(hanging.pull()).isCloseTo(64.724, within(0.001));
         assertThat(hanging.shear()).isCloseTo(138.146, within(0.001));
         // The other side is level: the weight is in the middle of that.
-        Hanging turned =
-                Hanging.of(Blocks.box(weight(40, 0.6, 0.3, 0.15)), Surface.WALL, Axis.Y, Blocks.mounting(LAG, 2, 0.5));
+        Hanging turned = Hanging.of(
+                Blocks.box(weight(40, 0.6, 0.3, 0.15 - CLEAT)), Surface.WALL, Axis.Y, Blocks.mounting(LAG, 2, 0.5));
         assertThat(turned.shear()).isCloseTo(107.873, within(0.001));
         assertThat(turned.side()).isEqualTo(0.6);
         assertThat(turned.reach()).isEqualTo(0.8);
     }
 
-    /** Front against the wall: the arm is from the other face, 0.3 - 0.1 m. */
+    /** Front against the wall: the arm is from the other face, 0.3 - 0.1 m, and the cleat. */
     @Test
     void armFromTheFaceAtTheWall() {
         Solid solid = Blocks.box(PortFace.FRONT, new Cuboid(0, 0, 0, 0.8, 0.6, 0.3), weight(10, 0.4, 0.3, 0.1));
         assertThat(Hanging.of(solid, Surface.WALL, Axis.X, Blocks.mounting(LAG, 1, 0.4))
                         .arm())
-                .isCloseTo(0.2, within(1e-12));
+                .isCloseTo(0.2 + CLEAT, within(1e-12));
     }
 
     /**

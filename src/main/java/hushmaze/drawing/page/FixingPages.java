@@ -1,0 +1,116 @@
+package hushmaze.drawing.page;
+
+import hushmaze.assess.PathResult;
+import hushmaze.build.fixing.Fixing;
+import hushmaze.drawing.Labels;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.draft.Scale;
+import hushmaze.drawing.draft.Table;
+import hushmaze.drawing.draft.Table.Column;
+import hushmaze.project.Brief;
+import hushmaze.project.Mounting;
+import hushmaze.project.Opening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** How the box comes to its place in the building: where on the surface, what holds it, in which order. */
+final class FixingPages {
+    private final Job job;
+    private final PathResult result;
+    private final Brief brief;
+    private final Fixing fixing;
+    private final Table table;
+    private int step;
+
+    FixingPages(Job job) {
+        this.job = job;
+        this.result = job.result();
+        this.brief = result.path().brief();
+        this.fixing = result.fixing();
+        this.table = new Table(
+                job.measure(),
+                List.of(Column.number(Labels.of("assembly.step")), Column.words(Labels.of("assembly.what"))));
+    }
+
+    List<Draft> pages() {
+        List<Draft> pages = new ArrayList<>();
+        pages.add(drawing());
+        pages.addAll(words());
+        return pages;
+    }
+
+    private Draft drawing() {
+        FixingViews views = new FixingViews(job);
+        Shelves shelves = new Shelves(job.drawingSheet().content(), job.measure());
+        List<Function<Scale, Sketch>> both = List.of(views::surface, views::section);
+        Function<Scale, List<Sketch>> at =
+                scale -> both.stream().map(v -> v.apply(scale)).toList();
+        Scale scale = Scale.largest(
+                        s -> at.apply(s).stream().allMatch(shelves::fits) && shelves.pages(at.apply(s)) == 1)
+                .orElseThrow(() -> new IllegalArgumentException("the box is too big to be drawn on " + job.paper()));
+        Sketch content = shelves.set(at.apply(scale)).get(0);
+        return new Draft(Labels.of("fixing.title"), Labels.of("type.fixing"), scale, job.drawingSheet(), content);
+    }
+
+    private List<Draft> words() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(job.blocks().title(Labels.of("fixing.title")));
+        steps();
+        blocks.add(table);
+        blocks.add(job.blocks().heading(Labels.of("fixing.holds")));
+        job.wording().fixing(result).forEach(words -> blocks.add(job.blocks().bullet(words)));
+        blocks.add(job.blocks().heading(Labels.of("cautions.fixing")));
+        Labels.list("cautions.fixing").forEach(words -> blocks.add(job.blocks().bullet(words)));
+        return job.textPages(Labels.of("fixing.words"), Labels.of("type.fixing"), blocks, 1);
+    }
+
+    private void steps() {
+        Opening opening = brief.opening();
+        Opening.Surface surface = opening.surface();
+        add("look");
+        add(
+                "mark",
+                job.length(opening.width()) + " × " + job.bare(opening.height()),
+                job.length(result.solid().openingPort().port().width()) + " × "
+                        + job.bare(result.solid().openingPort().port().height()));
+        if (fixing.hanging().isPresent()) {
+            hang(brief.construction().mounting());
+        } else if (surface == Opening.Surface.FLOOR) {
+            add("gasket");
+            add("stand");
+        } else {
+            add("gasket");
+            add(fixing.refused().isPresent() ? "refused" : "notSaid");
+        }
+        if (!result.collars(job.assessment().project()).isEmpty()) {
+            add("collar");
+        }
+        add("seal");
+        add("try");
+    }
+
+    private void hang(Mounting mounting) {
+        boolean spaced = mounting.studSpacing() != null;
+        add(spaced ? "studs.spaced" : "studs", spaced ? job.length(mounting.studSpacing()) : "");
+        add("cleats", job.length(mounting.cleat()), cleatWidth());
+        add("packing", job.length(mounting.cleat()));
+        add(brief.opening().surface() == Opening.Surface.CEILING ? "lift.ceiling" : "lift.wall");
+        add(
+                "screws",
+                String.valueOf(2 * mounting.screwsPerRow()),
+                Labels.of("fixing.screw." + mounting.screw()),
+                job.length(mounting.thread()));
+    }
+
+    private String cleatWidth() {
+        double least = result.rows().cleats().get(0).width();
+        return job.length(Math.ceil(1e3 * least) / 1e3);
+    }
+
+    private void add(String key, String... values) {
+        step++;
+        table.row(String.valueOf(step), Labels.of("fixing.step." + key, values));
+    }
+}
