@@ -10,9 +10,12 @@ import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
+import hushmaze.project.Mounting;
+import hushmaze.project.Opening;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.RandomBoxes;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Property: over seeded random boxes, papers and units nothing leaves the page's frame and no two texts overlap. */
@@ -24,10 +27,12 @@ class PathDrawingTest {
     @Test
     void nothingLeavesTheFrameAndNoTextsOverlap() {
         RandomBoxes boxes = new RandomBoxes(2026);
-        for (int i = 0; i < 60; i++) {
+        Random random = new Random(2027);
+        for (int i = 0; i < 200; i++) {
             Paper paper = Paper.values()[i % 4];
             UnitSystem units = UnitSystem.values()[i / 4 % 2];
-            Assessment assessment = SampleAssessment.of(units, boxes.next());
+            Opening.Surface surface = Opening.Surface.values()[random.nextInt(3)];
+            Assessment assessment = SampleAssessment.of(units, boxes.next(), surface, mounting(random));
             Drawing drawing = draw(assessment, 0, paper, units);
             for (Page page : drawing.pages()) {
                 String where = "box " + i + " on " + paper + " in " + units + ", " + page.title();
@@ -35,6 +40,26 @@ class PathDrawingTest {
                 textsApart(page, where);
             }
         }
+    }
+
+    /** Into anything, or none. */
+    private static Mounting mounting(Random random) {
+        if (random.nextInt(4) == 0) {
+            return null;
+        }
+        Mounting.Into[] into = Mounting.Into.values();
+        return new Mounting(
+                random.nextBoolean() ? Mounting.Into.STUDS : into[random.nextInt(into.length)],
+                Mounting.Timber.SPRUCE_PINE_FIR,
+                Mounting.StudScrew.values()[random.nextInt(5)],
+                0.03 + 0.02 * random.nextDouble(),
+                1 + random.nextInt(6),
+                0.1 + 0.4 * random.nextDouble(),
+                0.018 + 0.02 * random.nextDouble(),
+                random.nextBoolean() ? 0.4064 : null,
+                random.nextBoolean() ? 0.4 + random.nextDouble() : null,
+                random.nextBoolean(),
+                "invented for a test");
     }
 
     @Test

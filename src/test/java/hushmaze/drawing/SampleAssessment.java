@@ -16,6 +16,7 @@ import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
 import hushmaze.project.LinedFaces;
+import hushmaze.project.Mounting;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
@@ -37,7 +38,6 @@ import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 import hushmaze.work.Progress;
 import java.time.LocalDate;
@@ -68,6 +68,16 @@ public final class SampleAssessment {
     /** One path around any box. */
     public static Assessment of(UnitSystem units, Box box) {
         return of(units, List.of(path("Path", Purpose.SUPPLY, box)));
+    }
+
+    /** The same over an opening in some surface, fixed in some way or in none. */
+    public static Assessment of(UnitSystem units, Box box, Opening.Surface surface, Mounting mounting) {
+        Brief brief = brief();
+        Opening o = brief.opening();
+        Brief changed = brief.withAirFrom(
+                        new Opening(o.kind(), surface, o.beyond(), o.width(), o.height()), brief.flow(), brief.drive())
+                .withConstruction(brief.construction().mounted(mounting));
+        return of(units, List.of(new VentPath("Path", Purpose.SUPPLY, changed, box)));
     }
 
     /** Four passes, ports in the near end. */
@@ -193,13 +203,7 @@ public final class SampleAssessment {
                 solid,
                 new PathResult.Quiet(true, 2.4, false, new Band(1, -3), false, Rating.of(level)),
                 new PathResult.Air(false, true, false, true),
-                new PathResult.Fits(
-                        true,
-                        solid.outer().size(Axis.X),
-                        solid.outer().size(Axis.Y),
-                        solid.outer().size(Axis.Z),
-                        0,
-                        false),
+                judged.fits(),
                 new PathResult.Buildable(
                         true,
                         solid.mass(),

@@ -6,11 +6,13 @@ import hushmaze.drawing.draft.Scale;
 import hushmaze.solid.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
  * The general arrangement: the plan at the largest scale the page allows, and what goes beside it; the other views together
- * on a second page, at a smaller scale if need be.
+ * on a second page, at a smaller scale if need be. Where the page is too small for the plan with its words below, they stand
+ * beside it.
  */
 final class ArrangementPages {
     private final Job job;
@@ -28,14 +30,18 @@ final class ArrangementPages {
     }
 
     private List<Draft> pages() {
-        List<Function<Scale, Sketch>> views = new ArrayList<>();
-        views.add(box::plan);
+        List<Function<Scale, Sketch>> views = new ArrayList<>(List.of(box::plan));
+        int whole = 1;
+        if (largest(views, Scale.SERIES.get(0)).isEmpty()) {
+            views = new ArrayList<>(List.of(box::planWithoutWords, box::wordsOfPlan));
+            whole = 2;
+        }
         views.add(box::crossSection);
         for (Role face : box.facesWithPorts()) {
             views.add(scale -> box.elevation(face, scale));
         }
-        Scale first = scale(views.subList(0, 1), Scale.SERIES.get(0));
-        int beside = 1;
+        Scale first = scale(views.subList(0, whole), Scale.SERIES.get(0));
+        int beside = whole;
         while (beside < views.size() && shelves.pages(at(views.subList(0, beside + 1), first)) == 1) {
             beside++;
         }
@@ -55,8 +61,12 @@ final class ArrangementPages {
 
     /** The largest scale, no larger than a given one, at which the views go on one page. */
     private Scale scale(List<Function<Scale, Sketch>> views, Scale atMost) {
-        return Scale.largest(s -> s.denominator() >= atMost.denominator() && onOnePage(at(views, s)))
+        return largest(views, atMost)
                 .orElseThrow(() -> new IllegalArgumentException("the box is too big to be drawn on " + job.paper()));
+    }
+
+    private Optional<Scale> largest(List<Function<Scale, Sketch>> views, Scale atMost) {
+        return Scale.largest(s -> s.denominator() >= atMost.denominator() && onOnePage(at(views, s)));
     }
 
     private boolean onOnePage(List<Sketch> views) {

@@ -26,6 +26,9 @@ final class BoxViews {
     /** Lines under the plan are at least so long before they wrap, mm. */
     private static final double PLAN_WORDS = 120;
 
+    /** Rule over the plan's words where they stand beside it, mm. */
+    private static final double WORDS_BESIDE = 70;
+
     private final Job job;
     private final Solid solid;
 
@@ -36,6 +39,30 @@ final class BoxViews {
 
     /** Section through the fold plane at mid height, seen from the front. */
     Sketch plan(Scale scale) {
+        PlanarView view = planOnly(scale);
+        Caption.under(view.sketch(), job.measure(), PLAN_WORDS, Labels.of("view.plan"), planWords(new SeamLines(view)));
+        HatchKey.under(view.sketch(), job);
+        return view.sketch();
+    }
+
+    /** The same without the words under it. */
+    Sketch planWithoutWords(Scale scale) {
+        PlanarView view = planOnly(scale);
+        Caption.under(view.sketch(), job.measure(), Labels.of("view.plan"), List.of());
+        return view.sketch();
+    }
+
+    /** The words that belong to the plan. */
+    Sketch wordsOfPlan(Scale scale) {
+        Sketch words = new Sketch();
+        words.line(0, 0, WORDS_BESIDE, 0, Stroke.RULE);
+        SeamLines seams = new SeamLines(new PlanarView(job, Axis.X, Axis.Y, false, scale));
+        Caption.under(words, job.measure(), Labels.of("view.plan"), planWords(seams));
+        HatchKey.under(words, job);
+        return words;
+    }
+
+    private PlanarView planOnly(Scale scale) {
         PlanarView view = new PlanarView(job, Axis.X, Axis.Y, false, scale);
         view.cut(Axis.Z, solid.cavity().centre(Axis.Z));
         view.gaskets(Axis.Z, solid.cavity().centre(Axis.Z));
@@ -49,9 +76,7 @@ final class BoxViews {
         view.dimension(Side.BELOW, lengths(false));
         view.dimension(Side.LEFT, widths());
         view.dimension(Side.RIGHT, Places.of(outer.y0(), outer.y1()));
-        Caption.under(view.sketch(), job.measure(), PLAN_WORDS, Labels.of("view.plan"), planWords(seams));
-        HatchKey.under(view.sketch(), job);
-        return view.sketch();
+        return view;
     }
 
     private List<String> planWords(SeamLines seams) {

@@ -10,11 +10,18 @@ import java.util.stream.Collectors;
 /** Screw holes in words: row by row, each as far as it goes, from the lower left corner of the drawing. */
 final class HoleRows {
     private static final double SAME = 1e-6;
+    /** So many letters stand under a part's picture; more go into a list of their own. */
+    private static final int MOST = 480;
 
     private final Job job;
 
     HoleRows(Job job) {
         this.job = job;
+    }
+
+    /** Whether the rows would be more than a picture has room for. */
+    boolean many(List<Hole> holes) {
+        return words(holes).stream().mapToInt(String::length).sum() > MOST;
     }
 
     /** One line for each row. */

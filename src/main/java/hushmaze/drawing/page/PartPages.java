@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.build.CutItem;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Sketch;
+import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Scale;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,26 @@ final class PartPages {
             pages.addAll(pages(now, scale, type));
             left = later;
         }
+        pages.addAll(holes(items, type));
         return pages;
+    }
+
+    /** The holes of items that have too many of them for their pictures. */
+    private List<Draft> holes(List<CutItem> items, String type) {
+        HoleRows rows = new HoleRows(job);
+        List<Block> blocks = new ArrayList<>();
+        for (CutItem item : items) {
+            if (rows.many(item.holes())) {
+                blocks.add(job.blocks().heading(item.mark()));
+                rows.words(item.holes()).forEach(row -> blocks.add(job.blocks().bullet(row)));
+            }
+        }
+        if (blocks.isEmpty()) {
+            return List.of();
+        }
+        blocks.add(0, job.blocks().title(Labels.of("holes.title")));
+        blocks.add(1, job.blocks().paragraph(Labels.of("holes.explained")));
+        return job.textPages(Labels.of("holes.title"), type, blocks);
     }
 
     /** The largest picture at which each view goes on a page and leaves room beside it. */

@@ -127,8 +127,13 @@ final class PartView {
         }
         if (!item.holes().isEmpty()) {
             double diameter = job.assessment().project().stock().screw().clearanceHole();
-            words.add(Labels.of("partView.holes", String.valueOf(item.holes().size()), job.length(diameter)));
-            words.addAll(new HoleRows(job).words(item.holes()));
+            HoleRows rows = new HoleRows(job);
+            boolean many = rows.many(item.holes());
+            words.add(Labels.of(
+                    many ? "partView.holes.listed" : "partView.holes",
+                    String.valueOf(item.holes().size()),
+                    job.length(diameter)));
+            words.addAll(many ? List.of() : rows.words(item.holes()));
         }
         if (!item.airEdges().isEmpty()) {
             words.add(Labels.of("partView.airEdges"));
