@@ -8,6 +8,7 @@ import hushmaze.drawing.Weight;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
@@ -26,11 +27,19 @@ final class PdfPainter {
     private final double thin;
     private final Map<Weight, PDFont> fonts;
     private final FontMeasure measure;
+    private final PdfTags tags;
+    private boolean artifact;
     private Stroke stroke;
     private Ink fill;
 
     PdfPainter(
-            PDPageContentStream content, double height, double thin, Map<Weight, PDFont> fonts, FontMeasure measure) {
+            PDPageContentStream content,
+            double height,
+            double thin,
+            Map<Weight, PDFont> fonts,
+            FontMeasure measure,
+            PdfTags tags) {
+        this.tags = tags;
         this.content = content;
         this.height = height;
         this.thin = thin;
@@ -39,6 +48,29 @@ final class PdfPainter {
     }
 
     void paint(Shape shape) throws IOException {
+        if (shape instanceof Shape.Text text) {
+            end();
+            content.beginMarkedContent(COSName.P, tags.paragraph());
+            paint(text);
+            content.endMarkedContent();
+        } else {
+            if (!artifact) {
+                content.beginMarkedContent(COSName.ARTIFACT);
+                artifact = true;
+            }
+            draw(shape);
+        }
+    }
+
+    /** Closes what is open after the last shape. */
+    void end() throws IOException {
+        if (artifact) {
+            content.endMarkedContent();
+            artifact = false;
+        }
+    }
+
+    private void draw(Shape shape) throws IOException {
         if (shape instanceof Shape.Line line) {
             use(line.stroke(), null);
             content.moveTo(x(line.x1()), y(line.y1()));
@@ -48,8 +80,6 @@ final class PdfPainter {
             paint(path);
         } else if (shape instanceof Shape.Circle circle) {
             paint(circle);
-        } else if (shape instanceof Shape.Text text) {
-            paint(text);
         }
     }
 

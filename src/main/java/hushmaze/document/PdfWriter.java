@@ -17,6 +17,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDPageLabelRange;
+import org.apache.pdfbox.pdmodel.common.PDPageLabels;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -54,22 +56,37 @@ public final class PdfWriter {
             }
             PDDocumentOutline outline = new PDDocumentOutline();
             document.getDocumentCatalog().setDocumentOutline(outline);
+            PdfTags tags = new PdfTags(document);
             for (Page page : drawing.pages()) {
-                outline.addLast(bookmark(page, add(document, page, fonts)));
+                outline.addLast(bookmark(page, add(document, page, fonts, tags)));
             }
+            tags.end();
             outline.openNode();
+            document.getDocumentCatalog().setPageLabels(numbered(document));
             document.save(out);
         }
     }
 
-    private PDPage add(PDDocument document, Page page, Map<Weight, PDFont> fonts) throws IOException {
+    /** Pages are called by the sheet numbers in their title blocks. */
+    private static PDPageLabels numbered(PDDocument document) {
+        PDPageLabelRange all = new PDPageLabelRange();
+        all.setStyle(PDPageLabelRange.STYLE_DECIMAL);
+        all.setStart(1);
+        PDPageLabels labels = new PDPageLabels(document);
+        labels.setLabelItem(0, all);
+        return labels;
+    }
+
+    private PDPage add(PDDocument document, Page page, Map<Weight, PDFont> fonts, PdfTags tags) throws IOException {
         PDPage sheet = new PDPage(new PDRectangle((float) (page.width() * POINTS), (float) (page.height() * POINTS)));
         document.addPage(sheet);
+        tags.begin(page, sheet);
         try (PDPageContentStream content = new PDPageContentStream(document, sheet)) {
-            PdfPainter painter = new PdfPainter(content, page.height(), page.thinLine(), fonts, measure);
+            PdfPainter painter = new PdfPainter(content, page.height(), page.thinLine(), fonts, measure, tags);
             for (Shape shape : page.shapes()) {
                 painter.paint(shape);
             }
+            painter.end();
         }
         return sheet;
     }

@@ -6,20 +6,27 @@ import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
 import hushmaze.build.CutItem;
 import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -62,6 +69,57 @@ class PdfWriterTest {
         Assessment two = SampleAssessment.twoPaths(UnitSystem.METRIC);
         assertThat(bytes(one, one.paths().get(0), Paper.A4, UnitSystem.METRIC))
                 .isEqualTo(bytes(two, two.paths().get(0), Paper.A4, UnitSystem.METRIC));
+    }
+
+    /** Property: a reader that follows the structure finds every text of every page once, in order; pages carry sheet numbers. */
+    @Test
+    void textIsTaggedAndPagesAreNumbered() throws IOException {
+        Assessment assessment = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        PathResult result = assessment.paths().get(0);
+        Drawing drawing = new PathDrawing(assessment, result, Paper.A4, UnitSystem.METRIC, MEASURE).draw();
+        try (PDDocument pdf = Loader.loadPDF(bytes(assessment, result, Paper.A4, UnitSystem.METRIC))) {
+            assertThat(pdf.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+            assertThat(pdf.getDocumentCatalog().getPageLabels().getLabelsByPageIndices()[2])
+                    .isEqualTo("3");
+            PDStructureElement whole = (PDStructureElement)
+                    pdf.getDocumentCatalog().getStructureTreeRoot().getKids().get(0);
+            assertThat(whole.getKids()).hasSameSizeAs(drawing.pages());
+            for (int i = 0; i < drawing.pages().size(); i++) {
+                Page page = drawing.pages().get(i);
+                PDStructureElement section =
+                        (PDStructureElement) whole.getKids().get(i);
+                assertThat(section.getTitle()).isEqualTo(page.title());
+                PDFMarkedContentExtractor marked = new PDFMarkedContentExtractor();
+                marked.processPage(pdf.getPage(i));
+                List<String> read = marked.getMarkedContents().stream()
+                        .filter(c -> "P".equals(c.getTag()))
+                        .map(c -> c.getMCID() + " " + text(c))
+                        .toList();
+                List<Shape.Text> set = page.shapes().stream()
+                        .filter(Shape.Text.class::isInstance)
+                        .map(Shape.Text.class::cast)
+                        .toList();
+                assertThat(read).hasSameSizeAs(set);
+                assertThat(section.getKids()).hasSameSizeAs(set);
+                for (int k = 0; k < set.size(); k++) {
+                    assertThat(read.get(k).replaceAll("[\\s\u00a0]", ""))
+                            .isEqualTo((k + " "
+                                            + MEASURE.printable(
+                                                    set.get(k).text(),
+                                                    set.get(k).weight()))
+                                    .replaceAll("[\\s\u00a0]", ""));
+                    PDStructureElement paragraph =
+                            (PDStructureElement) section.getKids().get(k);
+                    assertThat(paragraph.getKids()).containsExactly(k);
+                }
+            }
+        }
+    }
+
+    private static String text(PDMarkedContent content) {
+        return content.getContents().stream()
+                .map(c -> ((TextPosition) c).getUnicode())
+                .collect(Collectors.joining());
     }
 
     @Test

@@ -12,6 +12,7 @@ import hushmaze.drawing.Paper;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.CheckSquare;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.ScaleBar;
 import hushmaze.drawing.draft.TitleBlockDraft;
@@ -24,6 +25,9 @@ import java.util.List;
 
 /** The whole document set of one path. */
 public final class PathDrawing {
+    /** Distance of the square that checks the print from the title block, mm. */
+    private static final double SQUARE_OFF = 5;
+
     private final Job job;
 
     /**
@@ -84,11 +88,14 @@ public final class PathDrawing {
                 sketch.shapes());
     }
 
-    /** Scale bar and the unit of the dimensions, left of the title block. */
+    /** Scale bar, square to check the print with, and the unit of the dimensions, left of the title block. */
     private void foot(Sketch sketch, Draft draft) {
         Bounds foot = draft.sheet().foot();
         double x = foot.x0() + 6;
-        double room = foot.width() - 14;
+        Sketch square = CheckSquare.of(draft.scale(), job.units());
+        Bounds size = square.bounds(job.measure());
+        sketch.add(square, foot.x1() - SQUARE_OFF - size.x1(), foot.y0() + 5);
+        double room = foot.width() - 14 - SQUARE_OFF - size.width();
         sketch.add(ScaleBar.of(draft.scale(), job.units(), room - 8), x, foot.y0() + 5);
         double y = foot.y0() + 16;
         String words = Labels.of(job.units() == UnitSystem.INCH ? "foot.inches" : "foot.millimetres");

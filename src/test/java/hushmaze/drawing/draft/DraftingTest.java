@@ -10,6 +10,7 @@ import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.DimensionChain.Side;
+import hushmaze.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -28,6 +29,25 @@ class DraftingTest {
         assertThat(Scale.SERIES)
                 .extracting(Scale::label)
                 .containsExactly("1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100");
+    }
+
+    /** By hand: at 1:10 a square of 100 mm is 10 mm on paper, one of 5 in 12.7; at 1:20 200 mm are 10 and 10 in 12.7. */
+    @Test
+    void theSquareToCheckThePrint() {
+        assertSquare(10, UnitSystem.METRIC, 10, "100 mm");
+        assertSquare(20, UnitSystem.METRIC, 10, "200 mm");
+        assertSquare(1, UnitSystem.METRIC, 10, "10 mm");
+        assertSquare(10, UnitSystem.INCH, 12.7, "5 in");
+        assertSquare(20, UnitSystem.INCH, 12.7, "10 in");
+        assertSquare(1, UnitSystem.INCH, 12.7, "0.5 in");
+    }
+
+    private static void assertSquare(int denominator, UnitSystem units, double side, String words) {
+        Sketch square = CheckSquare.of(new Scale(denominator), units);
+        Shape.Path path = (Shape.Path) square.shapes().get(0);
+        assertThat(path.points().get(2).x()).isCloseTo(side, within(1e-9));
+        assertThat(path.points().get(2).y()).isCloseTo(side, within(1e-9));
+        assertThat(((Shape.Text) square.shapes().get(1)).text()).isEqualTo(words);
     }
 
     @Test
