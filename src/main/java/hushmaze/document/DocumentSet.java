@@ -72,6 +72,7 @@ public final class DocumentSet {
             Drawing drawing = new PathDrawing(assessment, result, paper, units, measure).draw();
             files.put(base + "_drawings.pdf", out -> new PdfWriter(measure).write(drawing, out));
             files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
+            files.put(base + "_cut-sequence.csv", text(CutSequenceCsv.of(result)));
             files.put(base + "_bands.csv", text(BandsCsv.of(result)));
             pictures(files, base, result);
         }

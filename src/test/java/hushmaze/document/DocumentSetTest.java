@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Regression: the CSV of the sample's cut list against a reviewed file. Property: SVG sizes read back are the part's own;
+ * Regression: the CSV of the sample's cut list and of its cuts against reviewed files. Property: SVG sizes read back are the part's own;
  * files are whole, never overwritten unasked, and failures name the file and the reason.
  */
 class DocumentSetTest {
@@ -36,10 +36,18 @@ class DocumentSetTest {
 
     @Test
     void cutListIsAsReviewed() throws IOException {
-        try (InputStream golden = getClass().getResourceAsStream("cut-list.csv")) {
+        assertThat(CutListCsv.of(SAMPLE.paths().get(0))).isEqualTo(reviewed("cut-list.csv"));
+    }
+
+    @Test
+    void cutSequenceIsAsReviewed() throws IOException {
+        assertThat(CutSequenceCsv.of(SAMPLE.paths().get(0))).isEqualTo(reviewed("cut-sequence.csv"));
+    }
+
+    private static String reviewed(String name) throws IOException {
+        try (InputStream golden = DocumentSetTest.class.getResourceAsStream(name)) {
             assertThat(golden).as("the reviewed file").isNotNull();
-            String expected = new String(golden.readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(CutListCsv.of(SAMPLE.paths().get(0))).isEqualTo(expected);
+            return new String(golden.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 
@@ -104,6 +112,7 @@ class DocumentSetTest {
                 .contains(
                         "Voice-booth_Supply-west-wall_drawings.pdf",
                         "Voice-booth_Supply-west-wall_cut-list.csv",
+                        "Voice-booth_Supply-west-wall_cut-sequence.csv",
                         "Voice-booth_Return-to-the-hall_bands.csv",
                         "Voice-booth_Supply-west-wall_part-B1.svg");
         try (Stream<Path> there = Files.list(folder)) {
