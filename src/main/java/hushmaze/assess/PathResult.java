@@ -100,11 +100,15 @@ public record PathResult(
                 others);
     }
 
-    /** How the box gets to its place and stays there; on a wall its width in {@link #fits} is level. */
+    /** How the box gets to its place and stays there. */
     public Fixing fixing() {
+        return Fixing.of(solid, path.brief(), level());
+    }
+
+    /** The direction of the box its width in {@link #fits} is measured in: level on a wall. */
+    public Axis level() {
         Axis away = solid.openingPort().role().normal();
-        boolean turned = fits.width() != solid.outer().size(away.u());
-        return Fixing.of(solid, path.brief(), turned ? away.v() : away.u());
+        return fits.width() == solid.outer().size(away.u()) ? away.u() : away.v();
     }
 
     /**
