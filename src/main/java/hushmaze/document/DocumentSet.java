@@ -82,7 +82,7 @@ public final class DocumentSet {
     }
 
     private void pictures(Map<String, Outbox.Content> files, String base, PathResult result) {
-        TrueSize trueSize = new TrueSize(measure);
+        TrueSize trueSize = new TrueSize(measure, assessment.project().stock().screw());
         SvgWriter svg = new SvgWriter(measure);
         for (CutItem item : result.cutList().items().toList()) {
             files.put(base + "_part-" + FileNames.safe(item.mark()) + ".svg", text(svg.write(trueSize.part(item))));
@@ -91,7 +91,7 @@ public final class DocumentSet {
         for (SheetLayout layout : result.layouts()) {
             for (SheetPlan plan : layout.sheets()) {
                 String name = base + "_sheet-" + number++ + "-" + FileNames.safe(layout.material()) + ".svg";
-                files.put(name, text(svg.write(trueSize.sheet(layout.material(), plan))));
+                files.put(name, text(svg.write(trueSize.sheet(layout.material(), plan, result.cutList()))));
             }
         }
     }

@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
-import hushmaze.build.CutItem;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
-import hushmaze.drawing.page.TrueSize;
 import hushmaze.quantity.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,19 +15,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Regression: the CSV of the sample's cut list and of its cuts against reviewed files. Property: SVG sizes read back are the part's own;
+ * Regression: the CSV of the sample's cut list and of its cuts against reviewed files. Property:
  * files are whole, never overwritten unasked, and failures name the file and the reason.
  */
 class DocumentSetTest {
     private static final Assessment SAMPLE = SampleAssessment.twoPaths(UnitSystem.METRIC);
-    private static final FontMeasure MEASURE = new FontMeasure();
 
     @TempDir
     Path folder;
@@ -70,38 +65,6 @@ class DocumentSetTest {
         assertThat(first[8]).as("not computed").isEmpty();
         assertThat(Csv.number(Double.POSITIVE_INFINITY)).isEqualTo("inf");
         assertThat(Csv.line(List.of("a,b", "c\"d", "e"))).isEqualTo("\"a,b\",\"c\"\"d\",e\n");
-    }
-
-    @Test
-    void partsInSvgHaveTheirTrueSize() {
-        Pattern lines = Pattern.compile("<line x1=\"([^\"]+)\" y1=\"([^\"]+)\" x2=\"([^\"]+)\" y2=\"([^\"]+)\"");
-        TrueSize trueSize = new TrueSize(MEASURE);
-        for (PathResult result : SAMPLE.paths()) {
-            for (CutItem item : result.cutList().boards()) {
-                String svg = new SvgWriter(MEASURE).write(trueSize.part(item));
-                double minX = Double.MAX_VALUE;
-                double maxX = -Double.MAX_VALUE;
-                double minY = Double.MAX_VALUE;
-                double maxY = -Double.MAX_VALUE;
-                Matcher m = lines.matcher(svg);
-                while (m.find()) {
-                    minX = Math.min(minX, Math.min(number(m, 1), number(m, 3)));
-                    maxX = Math.max(maxX, Math.max(number(m, 1), number(m, 3)));
-                    minY = Math.min(minY, Math.min(number(m, 2), number(m, 4)));
-                    maxY = Math.max(maxY, Math.max(number(m, 2), number(m, 4)));
-                }
-                assertThat(maxX - minX).isCloseTo(item.length() * 1000, within(1e-3));
-                assertThat(maxY - minY).isCloseTo(item.width() * 1000, within(1e-3));
-                // The page is 10 mm larger on every side, and one unit is one millimetre.
-                Matcher page = Pattern.compile(
-                                "width=\"([^\"]+)mm\" height=\"([^\"]+)mm\" viewBox=\"0 0 (\\S+) ([^\"]+)\"")
-                        .matcher(svg);
-                assertThat(page.find()).isTrue();
-                assertThat(number(page, 1)).isCloseTo(item.length() * 1000 + 20, within(1e-3));
-                assertThat(page.group(1)).isEqualTo(page.group(3));
-                assertThat(page.group(2)).isEqualTo(page.group(4));
-            }
-        }
     }
 
     @Test
@@ -194,9 +157,5 @@ class DocumentSetTest {
 
     private List<Path> write(boolean overwrite) {
         return DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, overwrite);
-    }
-
-    private static double number(Matcher m, int group) {
-        return Double.parseDouble(m.group(group));
     }
 }

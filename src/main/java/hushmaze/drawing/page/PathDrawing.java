@@ -75,7 +75,7 @@ public final class PathDrawing {
         if (draft.scale() != null) {
             foot(sketch, draft);
         }
-        return new Page(
+        return Page.of(
                 draft.title(),
                 draft.sheet().width(),
                 draft.sheet().height(),
