@@ -18,8 +18,8 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * All documents of a project: for each path a PDF with the summary and every drawing, the cut list and the bands as CSV,
- * and each part and each sheet as SVG in true size.
+ * All documents of a project: the project itself, and for each path a PDF with the summary and every drawing, the cut list, the
+ * cuts and the bands as CSV, the box as a model in three dimensions, and each part and each sheet as SVG in true size.
  */
 public final class DocumentSet {
     private final FontMeasure measure = new FontMeasure();
@@ -28,8 +28,11 @@ public final class DocumentSet {
     private final UnitSystem units;
     private final List<String> bases = new ArrayList<>();
 
-    private DocumentSet(Assessment assessment, Paper paper, UnitSystem units) {
+    private final String project;
+
+    private DocumentSet(Assessment assessment, String project, Paper paper, UnitSystem units) {
         this.assessment = assessment;
+        this.project = project;
         this.paper = paper;
         this.units = units;
     }
@@ -37,6 +40,7 @@ public final class DocumentSet {
     /**
      * Writes everything. Each file appears only when it is complete.
      *
+     * @param project text of the project's file, which whoever opens it makes the same documents from
      * @param folder made if it is not there
      * @param units of the figures in the PDF; CSV and SVG are in millimetres always
      * @param overwrite whether files of the same names may be replaced; pictures of parts and sheets that an earlier run
@@ -46,8 +50,8 @@ public final class DocumentSet {
      *     that last case nothing is written at all
      */
     public static List<Path> write(
-            Assessment assessment, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
-        DocumentSet set = new DocumentSet(assessment, paper, units);
+            Assessment assessment, String project, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
+        DocumentSet set = new DocumentSet(assessment, project, paper, units);
         Map<String, Outbox.Content> files = set.files();
         Outbox outbox = new Outbox(folder);
         if (!overwrite) {
@@ -63,6 +67,7 @@ public final class DocumentSet {
 
     private Map<String, Outbox.Content> files() {
         Map<String, Outbox.Content> files = new LinkedHashMap<>();
+        files.put(FileNames.safe(assessment.project().name()) + "_project.json", text(project));
         FileNames names = new FileNames();
         for (PathResult result : assessment.paths()) {
             String base = FileNames.safe(assessment.project().name())

@@ -26,6 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 class DocumentSetTest {
     private static final Assessment SAMPLE = SampleAssessment.twoPaths(UnitSystem.METRIC);
 
+    private static final String PROJECT = "the project's file\n";
+
     @TempDir
     Path folder;
 
@@ -73,7 +75,9 @@ class DocumentSetTest {
         assertThat(written)
                 .extracting(p -> p.getFileName().toString())
                 .contains(
+                        "Voice-booth_project.json",
                         "Voice-booth_Supply-west-wall_drawings.pdf",
+                        "Voice-booth_Supply-west-wall_model.glb",
                         "Voice-booth_Supply-west-wall_cut-list.csv",
                         "Voice-booth_Supply-west-wall_cut-sequence.csv",
                         "Voice-booth_Return-to-the-hall_bands.csv",
@@ -81,6 +85,18 @@ class DocumentSetTest {
         try (Stream<Path> there = Files.list(folder)) {
             assertThat(there).containsExactlyInAnyOrderElementsOf(written);
         }
+        assertThat(Files.readString(folder.resolve("Voice-booth_project.json"))).isEqualTo(PROJECT);
+    }
+
+    @Test
+    void theProjectOfAnotherDayIsNotOverwrittenUnasked() throws IOException {
+        Path mine = Files.writeString(folder.resolve("Voice-booth_project.json"), "another day's");
+        assertThatThrownBy(() -> write(false))
+                .isInstanceOf(ExportFailure.class)
+                .hasMessageContaining("Voice-booth_project.json");
+        assertThat(mine).hasContent("another day's");
+        write(true);
+        assertThat(Files.readString(mine)).isEqualTo(PROJECT);
     }
 
     @Test
@@ -100,7 +116,7 @@ class DocumentSetTest {
 
     @Test
     void picturesOfAnEarlierBoxDoNotStayBehind() throws IOException {
-        List<Path> first = DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, true);
+        List<Path> first = DocumentSet.write(SAMPLE, PROJECT, folder, Paper.A4, UnitSystem.METRIC, true);
         String part = first.stream()
                 .map(f -> f.getFileName().toString())
                 .filter(n -> n.endsWith("_part-B1.svg"))
@@ -109,7 +125,7 @@ class DocumentSetTest {
         Path stale = Files.writeString(folder.resolve(part.replace("B1", "B99")), "an earlier box");
         Path mine = Files.writeString(folder.resolve(part.replace("_part-B1.svg", "_part-B1 as built.svg")), "mine");
         Path other = Files.writeString(folder.resolve("another_part-B99.svg"), "another project's");
-        DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, true);
+        DocumentSet.write(SAMPLE, PROJECT, folder, Paper.A4, UnitSystem.METRIC, true);
         assertThat(stale).doesNotExist();
         assertThat(mine).exists();
         assertThat(other).exists();
@@ -119,11 +135,12 @@ class DocumentSetTest {
     @Test
     void saysWhyAFolderCannotBeUsed() throws IOException {
         Path file = Files.writeString(folder.resolve("plain"), "a file");
-        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file, Paper.A4, UnitSystem.METRIC, false))
+        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, PROJECT, file, Paper.A4, UnitSystem.METRIC, false))
                 .isInstanceOf(ExportFailure.class)
                 .hasMessageContaining(file.toString())
                 .hasMessageContaining("a file, not a folder");
-        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file.resolve("below"), Paper.A4, UnitSystem.METRIC, false))
+        assertThatThrownBy(() ->
+                        DocumentSet.write(SAMPLE, PROJECT, file.resolve("below"), Paper.A4, UnitSystem.METRIC, false))
                 .isInstanceOf(ExportFailure.class)
                 .hasMessageContaining("cannot be made");
     }
@@ -156,6 +173,6 @@ class DocumentSetTest {
     }
 
     private List<Path> write(boolean overwrite) {
-        return DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, overwrite);
+        return DocumentSet.write(SAMPLE, PROJECT, folder, Paper.A4, UnitSystem.METRIC, overwrite);
     }
 }
