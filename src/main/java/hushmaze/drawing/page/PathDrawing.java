@@ -35,7 +35,7 @@ public final class PathDrawing {
         this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
     }
 
-    /** All pages: summary, arrangement, cut list, parts, sheets, joints, assembly, cautions and methods. */
+    /** All pages: summary, arrangement, cut list, parts, sheets, joints, assembly, measuring, cautions and methods. */
     public Drawing draw() {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(new SummaryPages(job).pages());
@@ -47,6 +47,7 @@ public final class PathDrawing {
         drafts.addAll(new SheetPages(job).pages());
         drafts.addAll(new JointPages(job).pages());
         drafts.addAll(new AssemblyPages(job).pages());
+        drafts.addAll(new MeasuringPages(job).pages());
         drafts.addAll(new WordPages(job).pages());
         List<Page> pages = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
