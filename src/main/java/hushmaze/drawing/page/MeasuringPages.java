@@ -11,6 +11,7 @@ import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.FormTable;
 import hushmaze.drawing.draft.FormTable.Column;
 import hushmaze.drawing.draft.Lettering;
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
 import java.util.ArrayList;
@@ -40,11 +41,15 @@ final class MeasuringPages {
     /** Height of a row to write in, mm; of one with a third of the bands. */
     private static final double HAND = 7;
 
-    private static final double HAND_THIRDS = 5.1;
-    /** Height of a line with fields, and length of the shortest, mm. */
+    private static final double HAND_THIRDS = 5.3;
+    /** Height of a line with fields, and distance of its two halves, mm. */
     private static final double FIELD = 7.4;
 
     private static final double GUTTER = 6;
+    /** Height of the squared field and of its squares, mm. */
+    private static final double PLAN = 100;
+
+    private static final double SQUARE = 5;
     /** Places in the mouth the velocity is read at. */
     private static final int PLACES = 9;
 
@@ -68,6 +73,9 @@ final class MeasuringPages {
         fields(forms);
         readings(forms);
         air(forms);
+        if (inThirds()) {
+            plan(forms);
+        }
         if (job.paper().large()) {
             words.addAll(forms);
             return set(words);
@@ -98,14 +106,22 @@ final class MeasuringPages {
         all.add(job.blocks().bullet(Labels.of("measuring.meaning.loss")));
         String corrections = IntStream.range(LEAST, CLEAR)
                 .mapToObj(d -> Labels.of(
-                        "measuring.correction", String.valueOf(d), job.figures().fixed(correction(d), 1)))
+                        d == LEAST ? "measuring.correction" : "measuring.correction.next", String.valueOf(d), taken(d)))
                 .collect(Collectors.joining(", "));
         all.add(job.blocks()
                 .bullet(Labels.of(
-                        "measuring.meaning.background", String.valueOf(CLEAR), String.valueOf(LEAST), corrections)));
+                        "measuring.meaning.background",
+                        String.valueOf(CLEAR),
+                        String.valueOf(LEAST),
+                        corrections,
+                        taken(LEAST))));
         all.add(job.blocks().bullet(Labels.of("measuring.meaning.example")));
         all.add(job.blocks().bullet(Labels.of("measuring.meaning.range")));
         all.add(job.blocks().bullet(Labels.of("measuring.meaning.others")));
+    }
+
+    private String taken(int difference) {
+        return job.figures().fixed(correction(difference), 1);
     }
 
     /** What the background adds to a sound that stands with it so far above the background, dB. */
@@ -136,8 +152,13 @@ final class MeasuringPages {
         }));
     }
 
+    /** Whether the project's noise is in thirds of octaves; else it is in octaves. */
+    private boolean inThirds() {
+        return result.path().brief().noise().levels().bands().fraction() == BandSet.THIRD_OCTAVE.fraction();
+    }
+
     private void readings(List<Block> all) {
-        boolean thirds = result.path().brief().noise().levels().bands().fraction() == 3;
+        boolean thirds = inThirds();
         all.add(job.blocks().heading(Labels.of("measuring.readings")));
         FormTable table = new FormTable(
                 job.measure(),
@@ -177,32 +198,51 @@ final class MeasuringPages {
         all.add(job.blocks().heading(Labels.of("measuring.air")));
         List<Column> nine = new ArrayList<>();
         nine.add(new Column(Labels.of("measuring.air.velocity", job.figures().velocityUnit()), 3));
-        String[] cells = new String[PLACES + 1];
-        cells[0] = Labels.of("measuring.air.places");
+        String[] without = new String[PLACES + 1];
+        String[] with = new String[PLACES + 1];
+        without[0] = Labels.of("measuring.air.placesWithout");
+        with[0] = Labels.of("measuring.air.placesWith");
         for (int i = 1; i <= PLACES; i++) {
             nine.add(new Column(String.valueOf(i), 1));
         }
-        all.add(new FormTable(job.measure(), HAND, nine).row(cells));
-        double area = result.solid().roomPort().area();
+        all.add(new FormTable(job.measure(), HAND, nine).row(without).row(with));
+        double mouth = result.solid().roomPort().area();
         double flow = result.pathAir().flow();
         FormTable table = new FormTable(
                 job.measure(),
                 HAND,
                 List.of(
                         new Column(Labels.of("measuring.air.what"), 3),
-                        new Column(Labels.of("measuring.air.expected"), 0),
                         new Column(Labels.of("measuring.air.without"), 1),
-                        new Column(Labels.of("measuring.air.with"), 1)));
-        table.row(Labels.of("measuring.air.mean"), job.amounts().velocity(flow / area), "–", null);
-        table.row(Labels.of("measuring.air.flow", area(area)), job.amounts().flow(flow), null, null);
+                        new Column(Labels.of("measuring.air.with"), 1),
+                        new Column(Labels.of("measuring.air.expected"), 0)));
+        table.row(Labels.of("measuring.air.mean"), null, null, job.amounts().velocity(flow / mouth));
+        double opening = result.path().brief().opening().area();
+        table.row(Labels.of("measuring.air.area"), area(opening), area(mouth), area(mouth));
+        table.row(Labels.of("measuring.air.flow"), null, null, job.amounts().flow(flow));
         Double pressure = job.assessment().room().pressure();
-        table.row(
-                Labels.of("measuring.air.door"),
-                pressure == null ? "–" : job.figures().fixed(pressure, 1) + " Pa",
-                null,
-                null);
+        String door = pressure == null ? "–" : job.figures().fixed(pressure, 1) + " Pa";
+        table.row(Labels.of("measuring.air.door"), null, null, door);
         all.add(table);
         Labels.list("measuring.air").forEach(text -> all.add(job.blocks().bullet(text)));
+    }
+
+    /** Squares to sketch the room on, where the bands take a page for themselves and leave the next one free. */
+    private void plan(List<Block> all) {
+        all.add(job.blocks().heading(Labels.of("measuring.plan")));
+        all.add(job.blocks().figure(0, PLAN, width -> {
+            Sketch sketch = new Sketch();
+            long columns = Math.round(width / SQUARE);
+            double pitch = width / columns;
+            int rows = (int) (PLAN / pitch);
+            for (int i = 0; i <= columns; i++) {
+                sketch.line(i * pitch, 0, i * pitch, rows * pitch, Stroke.RULE);
+            }
+            for (int i = 0; i <= rows; i++) {
+                sketch.line(0, i * pitch, width, i * pitch, Stroke.RULE);
+            }
+            return sketch;
+        }));
     }
 
     private String distance(double metres) {
