@@ -74,14 +74,18 @@ final class ModelWriter {
                 Json.numbers(pose.onGround(result.solid().outer())),
                 "children",
                 Json.array(groups)));
-        String root = Json.array(List.of(Json.number(nodes.size() - 1)));
+        return file(Json.object("name", Json.text(title), "nodes", Json.array(List.of(Json.number(nodes.size() - 1)))));
+    }
+
+    /** The whole description around a scene. */
+    private String file(String scene) {
         return Json.object(
                 "asset",
                 Json.object("version", Json.text("2.0"), "generator", Json.text("Hushmaze")),
                 "scene",
                 Json.number(0),
                 "scenes",
-                Json.array(List.of(Json.object("name", Json.text(title), "nodes", root))),
+                Json.array(List.of(scene)),
                 "nodes",
                 Json.array(nodes),
                 "meshes",

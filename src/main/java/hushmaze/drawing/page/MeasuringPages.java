@@ -157,24 +157,25 @@ final class MeasuringPages {
         return result.path().brief().noise().levels().bands().fraction() == BandSet.THIRD_OCTAVE.fraction();
     }
 
+    private static List<Column> readingsColumns() {
+        return List.of(
+                new Column(Labels.of("octaves.band"), 0),
+                new Column(Labels.of("measuring.background"), 1),
+                new Column(Labels.of("measuring.open"), 1),
+                new Column(Labels.of("measuring.box"), 1),
+                new Column(Labels.of("measuring.blocked"), 1),
+                new Column(Labels.of("measuring.loss"), 1),
+                new Column(Labels.of("measuring.low"), 0),
+                new Column(Labels.of("measuring.likely"), 0),
+                new Column(Labels.of("measuring.high"), 0),
+                new Column(Labels.of("measuring.needed"), 0),
+                new Column(Labels.of("measuring.noise"), 0));
+    }
+
     private void readings(List<Block> all) {
         boolean thirds = inThirds();
         all.add(job.blocks().heading(Labels.of("measuring.readings")));
-        FormTable table = new FormTable(
-                job.measure(),
-                thirds ? HAND_THIRDS : HAND,
-                List.of(
-                        new Column(Labels.of("octaves.band"), 0),
-                        new Column(Labels.of("measuring.background"), 1),
-                        new Column(Labels.of("measuring.open"), 1),
-                        new Column(Labels.of("measuring.box"), 1),
-                        new Column(Labels.of("measuring.blocked"), 1),
-                        new Column(Labels.of("measuring.loss"), 1),
-                        new Column(Labels.of("measuring.low"), 0),
-                        new Column(Labels.of("measuring.likely"), 0),
-                        new Column(Labels.of("measuring.high"), 0),
-                        new Column(Labels.of("measuring.needed"), 0),
-                        new Column(Labels.of("measuring.noise"), 0)));
+        FormTable table = new FormTable(job.measure(), thirds ? HAND_THIRDS : HAND, readingsColumns());
         Figures f = job.figures();
         for (BandResult b : thirds ? result.thirds() : result.octaves()) {
             table.row(
@@ -194,8 +195,8 @@ final class MeasuringPages {
         all.add(job.blocks().remark(Labels.of("measuring.readings.remark")));
     }
 
-    private void air(List<Block> all) {
-        all.add(job.blocks().heading(Labels.of("measuring.air")));
+    /** The velocities in the mouth, place by place. */
+    private Block places() {
         List<Column> nine = new ArrayList<>();
         nine.add(new Column(Labels.of("measuring.air.velocity", job.figures().velocityUnit()), 3));
         String[] without = new String[PLACES + 1];
@@ -205,7 +206,12 @@ final class MeasuringPages {
         for (int i = 1; i <= PLACES; i++) {
             nine.add(new Column(String.valueOf(i), 1));
         }
-        all.add(new FormTable(job.measure(), HAND, nine).row(without).row(with));
+        return new FormTable(job.measure(), HAND, nine).row(without).row(with);
+    }
+
+    private void air(List<Block> all) {
+        all.add(job.blocks().heading(Labels.of("measuring.air")));
+        all.add(places());
         double mouth = result.solid().roomPort().area();
         double flow = result.pathAir().flow();
         FormTable table = new FormTable(

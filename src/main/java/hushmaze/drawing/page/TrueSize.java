@@ -128,6 +128,12 @@ public final class TrueSize {
         }
         layers.add("outline", Labels.of("layer.panels"), outlines);
         work(layers, plan, cutList);
+        cuts(layers, plan, labels, taken);
+        return layers.page(material);
+    }
+
+    /** The cuts, then the marks, then the numbers of the cuts, which keep clear of what is taken. */
+    private static void cuts(Layers layers, SheetPlan plan, Sketch labels, List<Bounds> taken) {
         Sketch cuts = new Sketch();
         Sketch numbers = new Sketch();
         CutRings rings = new CutRings(RINGS_ENLARGED, taken);
@@ -143,7 +149,6 @@ public final class TrueSize {
         layers.add("cuts", Labels.of("layer.cuts"), cuts);
         layers.add("labels", Labels.of("layer.labels"), labels);
         layers.add("cut-numbers", Labels.of("layer.cutNumbers"), numbers);
-        return layers.page(material);
     }
 
     /** What is done to the panels of a sheet besides sawing them out. */
