@@ -103,7 +103,7 @@ public record PathResult(
                 others);
     }
 
-    /** How the box gets to its place and stays there; on a wall its width in {@link #fits} is level. */
+    /** How the box gets to its place and stays there. */
     public Fixing fixing() {
         return Fixing.of(solid, path.brief(), level());
     }
@@ -113,7 +113,8 @@ public record PathResult(
         return Rows.of(solid, path.brief(), level());
     }
 
-    private Axis level() {
+    /** The direction of the box its width in {@link #fits} is measured in: level on a wall. */
+    public Axis level() {
         Axis away = solid.openingPort().role().normal();
         return fits.turned() ? away.v() : away.u();
     }

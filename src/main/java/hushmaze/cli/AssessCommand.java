@@ -38,7 +38,7 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Assessment assessment =
-                LoadedProject.assess(file, quick, spec.commandLine().getErr());
+                LoadedProject.of(file, quick, spec.commandLine().getErr()).assessment();
         Wording wording = new Wording(assessment.project().units());
         if (json) {
             out.println(AssessmentJson.of(assessment, wording));

@@ -1,10 +1,10 @@
 package hushmaze.cli;
 
-import hushmaze.assess.Assessment;
 import hushmaze.document.DocumentSet;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.store.ProjectFile;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -16,7 +16,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "export",
         mixinStandardHelpOptions = true,
-        description = "Writes the document set: PDF drawings with summary and cautions, cut list and bands as CSV.")
+        description =
+                "Writes the document set: PDF drawings, cut list, cuts and bands as CSV, parts and sheets as SVG, the box as a"
+                        + " 3-D model (glTF), and the project itself.")
 final class ExportCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -41,10 +43,10 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Assessment assessment =
-                LoadedProject.assess(file, quick, spec.commandLine().getErr());
-        UnitSystem system = units(assessment.project());
-        for (Path written : DocumentSet.write(assessment, folder, paper, system, !keep)) {
+        LoadedProject loaded = LoadedProject.of(file, quick, spec.commandLine().getErr());
+        UnitSystem system = units(loaded.project());
+        String text = ProjectFile.text(loaded.project());
+        for (Path written : DocumentSet.write(loaded.assessment(), text, folder, paper, system, !keep)) {
             spec.commandLine().getErr().println("wrote " + written);
         }
         return ExitCode.DONE;

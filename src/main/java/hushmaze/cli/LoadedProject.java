@@ -13,36 +13,40 @@ import hushmaze.work.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 
-/** Reads a project file, lays out the boxes it leaves open, and judges it. */
-final class LoadedProject {
+/**
+ * A project that was read, with the boxes laid out that it leaves open, and judged.
+ *
+ * @param project with a box in every path
+ * @param assessment of it
+ */
+record LoadedProject(Project project, Assessment assessment) {
     private static final Methods WITHOUT_WAVE = new Methods(Methods.ALL.quick(), false, Methods.ALL.sheets());
 
-    private LoadedProject() {}
-
     /**
-     * The assessment of a file.
+     * A project file judged.
      *
      * @param file of the project
      * @param quick whether the wave solution is left out
      * @param talk is told which boxes were laid out
      */
-    static Assessment assess(Path file, boolean quick, PrintWriter talk) {
+    static LoadedProject of(Path file, boolean quick, PrintWriter talk) {
         Project project = ProjectFile.read(file);
         try {
-            return assess(project, quick, talk);
+            return of(project, quick, talk);
         } catch (InvalidValue e) {
             throw new InvalidValue(file + ": " + e.field(), e.given(), e.limit(), e.unit());
         }
     }
 
-    /** The assessment of a project. */
-    static Assessment assess(Project project, boolean quick, PrintWriter talk) {
+    /** A project judged. */
+    static LoadedProject of(Project project, boolean quick, PrintWriter talk) {
         Project complete = LayoutRules.complete(project, Progress.NONE);
         Wording wording = new Wording(project.units());
         project.paths().stream()
                 .filter(path -> path.box() == null)
                 .map(VentPath::name)
                 .forEach(name -> talk.println(wording.text("box.laidOut", name)));
-        return Assessor.assess(complete, quick ? WITHOUT_WAVE : Methods.ALL, Progress.NONE);
+        Methods methods = quick ? WITHOUT_WAVE : Methods.ALL;
+        return new LoadedProject(complete, Assessor.assess(complete, methods, Progress.NONE));
     }
 }

@@ -3,6 +3,7 @@ package hushmaze.cli;
 import hushmaze.assess.Assessment;
 import hushmaze.document.DocumentSet;
 import hushmaze.drawing.Paper;
+import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
 import hushmaze.wording.Report;
 import hushmaze.wording.Wording;
@@ -41,12 +42,18 @@ final class SampleCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "no sample \"" + chosen + "\"; there are " + String.join(", ", SampleProjects.names()));
         }
-        Assessment assessment = LoadedProject.assess(
+        LoadedProject loaded = LoadedProject.of(
                 SampleProjects.read(chosen), quick, spec.commandLine().getErr());
+        Assessment assessment = loaded.assessment();
         Wording wording = new Wording(assessment.project().units());
         new Report(wording).brief(assessment).forEach(out::println);
         int files = DocumentSet.write(
-                        assessment, folder, Paper.A4, assessment.project().units(), true)
+                        assessment,
+                        ProjectFile.text(loaded.project()),
+                        folder,
+                        Paper.A4,
+                        assessment.project().units(),
+                        true)
                 .size();
         out.println();
         out.println("Drawings, cut lists and cautions: " + files + " files in "

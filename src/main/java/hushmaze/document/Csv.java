@@ -25,10 +25,10 @@ final class Csv {
         return Double.toString(value);
     }
 
-    /** Metres as millimetres to a millionth of one, which drops only what adding up in binary leaves behind. */
+    /** Metres as millimetres to a billionth of one, which drops only what adding up in binary leaves behind. */
     static String millimetres(double metres) {
         return number(BigDecimal.valueOf(Unit.MILLIMETRE.fromSi(metres))
-                .setScale(6, RoundingMode.HALF_UP)
+                .setScale(9, RoundingMode.HALF_UP)
                 .doubleValue());
     }
 

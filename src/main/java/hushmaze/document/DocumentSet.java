@@ -18,8 +18,8 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * All documents of a project: for each path a PDF with the summary and every drawing, the cut list and the bands as CSV,
- * and each part and each sheet as SVG in true size.
+ * All documents of a project: the project itself, and for each path a PDF with the summary and every drawing, the cut list, the
+ * cuts and the bands as CSV, the box as a model in three dimensions, and each part and each sheet as SVG in true size.
  */
 public final class DocumentSet {
     private final FontMeasure measure = new FontMeasure();
@@ -28,8 +28,11 @@ public final class DocumentSet {
     private final UnitSystem units;
     private final List<String> bases = new ArrayList<>();
 
-    private DocumentSet(Assessment assessment, Paper paper, UnitSystem units) {
+    private final String project;
+
+    private DocumentSet(Assessment assessment, String project, Paper paper, UnitSystem units) {
         this.assessment = assessment;
+        this.project = project;
         this.paper = paper;
         this.units = units;
     }
@@ -37,6 +40,7 @@ public final class DocumentSet {
     /**
      * Writes everything. Each file appears only when it is complete.
      *
+     * @param project text of the project's file, which whoever opens it makes the same documents from
      * @param folder made if it is not there
      * @param units of the figures in the PDF; CSV and SVG are in millimetres always
      * @param overwrite whether files of the same names may be replaced; pictures of parts and sheets that an earlier run
@@ -46,8 +50,8 @@ public final class DocumentSet {
      *     that last case nothing is written at all
      */
     public static List<Path> write(
-            Assessment assessment, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
-        DocumentSet set = new DocumentSet(assessment, paper, units);
+            Assessment assessment, String project, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
+        DocumentSet set = new DocumentSet(assessment, project, paper, units);
         Map<String, Outbox.Content> files = set.files();
         Outbox outbox = new Outbox(folder);
         if (!overwrite) {
@@ -63,6 +67,7 @@ public final class DocumentSet {
 
     private Map<String, Outbox.Content> files() {
         Map<String, Outbox.Content> files = new LinkedHashMap<>();
+        files.put(FileNames.safe(assessment.project().name()) + "_project.json", text(project));
         FileNames names = new FileNames();
         for (PathResult result : assessment.paths()) {
             String base = FileNames.safe(assessment.project().name())
@@ -72,14 +77,17 @@ public final class DocumentSet {
             Drawing drawing = new PathDrawing(assessment, result, paper, units, measure).draw();
             files.put(base + "_drawings.pdf", out -> new PdfWriter(measure).write(drawing, out));
             files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
+            files.put(base + "_cut-sequence.csv", text(CutSequenceCsv.of(result)));
             files.put(base + "_bands.csv", text(BandsCsv.of(result)));
+            byte[] model = ModelWriter.write(drawing.title(), result);
+            files.put(base + "_model.glb", out -> out.write(model));
             pictures(files, base, result);
         }
         return files;
     }
 
     private void pictures(Map<String, Outbox.Content> files, String base, PathResult result) {
-        TrueSize trueSize = new TrueSize(measure);
+        TrueSize trueSize = new TrueSize(measure, assessment.project().stock().screw());
         SvgWriter svg = new SvgWriter(measure);
         for (CutItem item : result.cutList().items().toList()) {
             files.put(base + "_part-" + FileNames.safe(item.mark()) + ".svg", text(svg.write(trueSize.part(item))));
@@ -88,7 +96,7 @@ public final class DocumentSet {
         for (SheetLayout layout : result.layouts()) {
             for (SheetPlan plan : layout.sheets()) {
                 String name = base + "_sheet-" + number++ + "-" + FileNames.safe(layout.material()) + ".svg";
-                files.put(name, text(svg.write(trueSize.sheet(layout.material(), plan))));
+                files.put(name, text(svg.write(trueSize.sheet(layout.material(), plan, result.cutList()))));
             }
         }
     }

@@ -1,6 +1,7 @@
 package hushmaze.document;
 
 import hushmaze.drawing.Ink;
+import hushmaze.drawing.Layer;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Point;
 import hushmaze.drawing.Shape;
@@ -10,7 +11,10 @@ import hushmaze.drawing.Weight;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Writes a page as SVG in true millimetres: the picture is as large as the page and one user unit is 1 mm. */
+/**
+ * Writes a page as SVG in true millimetres: the picture is as large as the page and one user unit is 1 mm. Each named layer
+ * is a group with its name as id.
+ */
 public final class SvgWriter {
     private final TextMeasure measure;
 
@@ -30,8 +34,16 @@ public final class SvgWriter {
                         + " font-family=\"'Source Sans 3', 'Source Sans Pro', sans-serif\">\n",
                 number(page.width()), number(page.height()), number(page.width()), number(page.height())));
         svg.append("<title>").append(escaped(page.title())).append("</title>\n");
-        for (Shape shape : page.shapes()) {
-            svg.append(element(shape, page.thinLine())).append('\n');
+        for (Layer layer : page.layers()) {
+            if (layer.isNamed()) {
+                String title = escaped(layer.title());
+                svg.append(format("<g id=\"%s\" aria-label=\"%s\">\n", escaped(layer.id()), title));
+                svg.append("<title>").append(title).append("</title>\n");
+            }
+            for (Shape shape : layer.shapes()) {
+                svg.append(element(shape, page.thinLine())).append('\n');
+            }
+            svg.append(layer.isNamed() ? "</g>\n" : "");
         }
         return svg.append("</svg>\n").toString();
     }

@@ -64,6 +64,11 @@ public final class Sketch {
         return add(new Shape.Circle(x, y, radius, null, ink));
     }
 
+    /** A circle that is not filled. */
+    public Sketch circle(double x, double y, double radius, Stroke stroke) {
+        return add(new Shape.Circle(x, y, radius, stroke, null));
+    }
+
     public Sketch text(double x, double y, String text, double size, Weight weight, Anchor anchor, Ink ink) {
         return add(new Shape.Text(x, y, text, size, weight, anchor, false, ink));
     }

@@ -65,7 +65,7 @@ final class CellGrid {
     }
 
     /** The space a groove takes from a board. */
-    private static Cuboid sunk(Part part, Groove g) {
+    static Cuboid sunk(Part part, Groove g) {
         Cuboid bounds = part.bounds();
         Axis n = part.normal();
         double low = g.inLowFace() ? bounds.low(n) : bounds.high(n) - g.depth();

@@ -41,7 +41,7 @@ public final class ProjectFile {
     }
 
     /** The project as it stands in a file. */
-    static String text(Project project) {
+    public static String text(Project project) {
         return JsonText.print(RecordWriter.write(project));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hushmaze.store.ProjectFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -145,7 +146,36 @@ class MainTest {
                     .anyMatch(n -> n.endsWith(".pdf"))
                     .anyMatch(n -> n.endsWith("cut-list.csv"))
                     .anyMatch(n -> n.endsWith("bands.csv"))
+                    .anyMatch(n -> n.endsWith("cut-sequence.csv"))
+                    .anyMatch(n -> n.endsWith("model.glb"))
                     .noneMatch(n -> n.startsWith("."));
+        }
+    }
+
+    @Test
+    void theProjectInTheSetMakesTheSameSetAgain() throws IOException {
+        Path to = folder.resolve("out");
+        assertThat(run("export", SAMPLE, "--to", to.toString(), "--quick").code())
+                .isZero();
+        Path project = only(to, "_project.json");
+        assertThat(ProjectFile.read(project).paths()).allMatch(path -> path.box() != null);
+        Path again = folder.resolve("again");
+        assertThat(run("export", project.toString(), "--to", again.toString(), "--quick")
+                        .code())
+                .isZero();
+        try (Stream<Path> files = Files.list(to)) {
+            for (Path file : files.toList()) {
+                assertThat(again.resolve(file.getFileName())).hasSameBinaryContentAs(file);
+            }
+        }
+    }
+
+    private static Path only(Path folder, String end) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            List<Path> found =
+                    files.filter(f -> f.getFileName().toString().endsWith(end)).toList();
+            assertThat(found).hasSize(1);
+            return found.get(0);
         }
     }
 

@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
-import hushmaze.build.CutItem;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
-import hushmaze.drawing.page.TrueSize;
 import hushmaze.quantity.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,29 +15,36 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Regression: the CSV of the sample's cut list against a reviewed file. Property: SVG sizes read back are the part's own;
+ * Regression: the CSV of the sample's cut list and of its cuts against reviewed files. Property:
  * files are whole, never overwritten unasked, and failures name the file and the reason.
  */
 class DocumentSetTest {
     private static final Assessment SAMPLE = SampleAssessment.twoPaths(UnitSystem.METRIC);
-    private static final FontMeasure MEASURE = new FontMeasure();
+
+    private static final String PROJECT = "the project's file\n";
 
     @TempDir
     Path folder;
 
     @Test
     void cutListIsAsReviewed() throws IOException {
-        try (InputStream golden = getClass().getResourceAsStream("cut-list.csv")) {
+        assertThat(CutListCsv.of(SAMPLE.paths().get(0))).isEqualTo(reviewed("cut-list.csv"));
+    }
+
+    @Test
+    void cutSequenceIsAsReviewed() throws IOException {
+        assertThat(CutSequenceCsv.of(SAMPLE.paths().get(0))).isEqualTo(reviewed("cut-sequence.csv"));
+    }
+
+    private static String reviewed(String name) throws IOException {
+        try (InputStream golden = DocumentSetTest.class.getResourceAsStream(name)) {
             assertThat(golden).as("the reviewed file").isNotNull();
-            String expected = new String(golden.readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(CutListCsv.of(SAMPLE.paths().get(0))).isEqualTo(expected);
+            return new String(golden.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 
@@ -65,50 +70,33 @@ class DocumentSetTest {
     }
 
     @Test
-    void partsInSvgHaveTheirTrueSize() {
-        Pattern lines = Pattern.compile("<line x1=\"([^\"]+)\" y1=\"([^\"]+)\" x2=\"([^\"]+)\" y2=\"([^\"]+)\"");
-        TrueSize trueSize = new TrueSize(MEASURE);
-        for (PathResult result : SAMPLE.paths()) {
-            for (CutItem item : result.cutList().boards()) {
-                String svg = new SvgWriter(MEASURE).write(trueSize.part(item));
-                double minX = Double.MAX_VALUE;
-                double maxX = -Double.MAX_VALUE;
-                double minY = Double.MAX_VALUE;
-                double maxY = -Double.MAX_VALUE;
-                Matcher m = lines.matcher(svg);
-                while (m.find()) {
-                    minX = Math.min(minX, Math.min(number(m, 1), number(m, 3)));
-                    maxX = Math.max(maxX, Math.max(number(m, 1), number(m, 3)));
-                    minY = Math.min(minY, Math.min(number(m, 2), number(m, 4)));
-                    maxY = Math.max(maxY, Math.max(number(m, 2), number(m, 4)));
-                }
-                assertThat(maxX - minX).isCloseTo(item.length() * 1000, within(1e-3));
-                assertThat(maxY - minY).isCloseTo(item.width() * 1000, within(1e-3));
-                // The page is 10 mm larger on every side, and one unit is one millimetre.
-                Matcher page = Pattern.compile(
-                                "width=\"([^\"]+)mm\" height=\"([^\"]+)mm\" viewBox=\"0 0 (\\S+) ([^\"]+)\"")
-                        .matcher(svg);
-                assertThat(page.find()).isTrue();
-                assertThat(number(page, 1)).isCloseTo(item.length() * 1000 + 20, within(1e-3));
-                assertThat(page.group(1)).isEqualTo(page.group(3));
-                assertThat(page.group(2)).isEqualTo(page.group(4));
-            }
-        }
-    }
-
-    @Test
     void writesAllFilesAndNothingElse() throws IOException {
         List<Path> written = write(false);
         assertThat(written)
                 .extracting(p -> p.getFileName().toString())
                 .contains(
+                        "Voice-booth_project.json",
                         "Voice-booth_Supply-west-wall_drawings.pdf",
+                        "Voice-booth_Supply-west-wall_model.glb",
                         "Voice-booth_Supply-west-wall_cut-list.csv",
+                        "Voice-booth_Supply-west-wall_cut-sequence.csv",
                         "Voice-booth_Return-to-the-hall_bands.csv",
                         "Voice-booth_Supply-west-wall_part-B1.svg");
         try (Stream<Path> there = Files.list(folder)) {
             assertThat(there).containsExactlyInAnyOrderElementsOf(written);
         }
+        assertThat(Files.readString(folder.resolve("Voice-booth_project.json"))).isEqualTo(PROJECT);
+    }
+
+    @Test
+    void theProjectOfAnotherDayIsNotOverwrittenUnasked() throws IOException {
+        Path mine = Files.writeString(folder.resolve("Voice-booth_project.json"), "another day's");
+        assertThatThrownBy(() -> write(false))
+                .isInstanceOf(ExportFailure.class)
+                .hasMessageContaining("Voice-booth_project.json");
+        assertThat(mine).hasContent("another day's");
+        write(true);
+        assertThat(Files.readString(mine)).isEqualTo(PROJECT);
     }
 
     @Test
@@ -128,7 +116,7 @@ class DocumentSetTest {
 
     @Test
     void picturesOfAnEarlierBoxDoNotStayBehind() throws IOException {
-        List<Path> first = DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, true);
+        List<Path> first = DocumentSet.write(SAMPLE, PROJECT, folder, Paper.A4, UnitSystem.METRIC, true);
         String part = first.stream()
                 .map(f -> f.getFileName().toString())
                 .filter(n -> n.endsWith("_part-B1.svg"))
@@ -137,7 +125,7 @@ class DocumentSetTest {
         Path stale = Files.writeString(folder.resolve(part.replace("B1", "B99")), "an earlier box");
         Path mine = Files.writeString(folder.resolve(part.replace("_part-B1.svg", "_part-B1 as built.svg")), "mine");
         Path other = Files.writeString(folder.resolve("another_part-B99.svg"), "another project's");
-        DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, true);
+        DocumentSet.write(SAMPLE, PROJECT, folder, Paper.A4, UnitSystem.METRIC, true);
         assertThat(stale).doesNotExist();
         assertThat(mine).exists();
         assertThat(other).exists();
@@ -147,11 +135,12 @@ class DocumentSetTest {
     @Test
     void saysWhyAFolderCannotBeUsed() throws IOException {
         Path file = Files.writeString(folder.resolve("plain"), "a file");
-        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file, Paper.A4, UnitSystem.METRIC, false))
+        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, PROJECT, file, Paper.A4, UnitSystem.METRIC, false))
                 .isInstanceOf(ExportFailure.class)
                 .hasMessageContaining(file.toString())
                 .hasMessageContaining("a file, not a folder");
-        assertThatThrownBy(() -> DocumentSet.write(SAMPLE, file.resolve("below"), Paper.A4, UnitSystem.METRIC, false))
+        assertThatThrownBy(() ->
+                        DocumentSet.write(SAMPLE, PROJECT, file.resolve("below"), Paper.A4, UnitSystem.METRIC, false))
                 .isInstanceOf(ExportFailure.class)
                 .hasMessageContaining("cannot be made");
     }
@@ -184,10 +173,6 @@ class DocumentSetTest {
     }
 
     private List<Path> write(boolean overwrite) {
-        return DocumentSet.write(SAMPLE, folder, Paper.A4, UnitSystem.METRIC, overwrite);
-    }
-
-    private static double number(Matcher m, int group) {
-        return Double.parseDouble(m.group(group));
+        return DocumentSet.write(SAMPLE, PROJECT, folder, Paper.A4, UnitSystem.METRIC, overwrite);
     }
 }

@@ -5,6 +5,7 @@ import hushmaze.assess.Methods;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
 import hushmaze.size.LayoutRules;
+import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.io.IOException;
@@ -29,6 +30,7 @@ public final class ExportBench {
                 long start = System.nanoTime();
                 DocumentSet.write(
                         Assessor.assess(project, Methods.ALL, Progress.NONE),
+                        ProjectFile.text(project),
                         folder.resolve(name),
                         Paper.A4,
                         project.units(),

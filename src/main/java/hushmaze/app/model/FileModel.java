@@ -5,6 +5,7 @@ import hushmaze.document.DocumentSet;
 import hushmaze.document.ExportFailure;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
+import hushmaze.size.LayoutRules;
 import hushmaze.store.Autosave;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
@@ -161,8 +162,10 @@ public final class FileModel {
         exporting.set(true);
         runner.run(
                 progress -> {
-                    Assessment assessment = known.orElseGet(() -> ResultModel.assess(asked, results.best(), progress));
-                    return DocumentSet.write(assessment, folder, paper, asked.units(), true);
+                    Project whole = LayoutRules.complete(asked, progress);
+                    Assessment assessment = known.orElseGet(() -> ResultModel.assess(whole, results.best(), progress));
+                    String text = ProjectFile.text(whole);
+                    return DocumentSet.write(assessment, text, folder, paper, asked.units(), true);
                 },
                 written -> {
                     exporting.set(false);

@@ -5,11 +5,13 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Cutout;
 import hushmaze.solid.Part;
+import hushmaze.solid.PartSurface;
+import java.util.List;
 import java.util.TreeSet;
 
 /**
  * Faces and edges of one part. The lines of all cut-outs divide the part's face into cells that are there or not as a
- * whole; walls stand, and edges run, where a cell meets a missing one.
+ * whole; edges run where a cell meets a missing one. Edges of grooves are left out.
  */
 final class PartMesh {
     private final Part part;
@@ -49,43 +51,21 @@ final class PartMesh {
         return part.cutouts().stream().noneMatch(c -> u > c.u0() && u < c.u1() && v > c.v0() && v < c.v1());
     }
 
-    /** The faces. */
+    /** The faces, grooves and all. */
     MeshDraft faces() {
         MeshDraft draft = new MeshDraft();
-        for (int i = 0; i < us.length - 1; i++) {
-            for (int j = 0; j < vs.length - 1; j++) {
-                if (there(i, j)) {
-                    cell(draft, i, j);
-                }
-            }
+        for (PartSurface.Face face : PartSurface.of(part)) {
+            List<Spot> c =
+                    face.corners().stream().map(p -> new Spot(p[0], p[1], p[2])).toList();
+            double out = face.high() ? 1 : -1;
+            Spot outward = switch (face.across()) {
+                case X -> new Spot(out, 0, 0);
+                case Y -> new Spot(0, out, 0);
+                case Z -> new Spot(0, 0, out);
+            };
+            draft.quad(c.get(0), c.get(1), c.get(2), c.get(3), outward);
         }
         return draft;
-    }
-
-    private void cell(MeshDraft draft, int i, int j) {
-        for (int side = 0; side < 2; side++) {
-            double at = side * part.thickness();
-            draft.quad(
-                    spot(us[i], vs[j], at),
-                    spot(us[i + 1], vs[j], at),
-                    spot(us[i + 1], vs[j + 1], at),
-                    spot(us[i], vs[j + 1], at),
-                    direction(0, 0, side == 0 ? -1 : 1));
-            int out = side == 0 ? -1 : 1;
-            if (!there(i + out, j)) {
-                double u = us[i + side];
-                wall(draft, u, vs[j], u, vs[j + 1], direction(out, 0, 0));
-            }
-            if (!there(i, j + out)) {
-                double v = vs[j + side];
-                wall(draft, us[i], v, us[i + 1], v, direction(0, out, 0));
-            }
-        }
-    }
-
-    private void wall(MeshDraft draft, double u0, double v0, double u1, double v1, Spot outward) {
-        double t = part.thickness();
-        draft.quad(spot(u0, v0, 0), spot(u1, v1, 0), spot(u1, v1, t), spot(u0, v0, t), outward);
     }
 
     /**

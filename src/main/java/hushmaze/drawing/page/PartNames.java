@@ -27,7 +27,7 @@ public final class PartNames {
     }
 
     /** Where a part belongs. */
-    static String of(Part part, Box box) {
+    public static String of(Part part, Box box) {
         String name = part instanceof Panel panel ? panel(panel, box) : liner((LinerPiece) part, box);
         int stretches = box.seams().size() + 1;
         return stretches == 1 || part.normal() == Axis.X

@@ -39,7 +39,7 @@ public final class PathDrawing {
         this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
     }
 
-    /** All pages: summary, arrangement, cut list, parts, sheets, joints, assembly, fixing, cautions and methods. */
+    /** All pages: summary, arrangement, cut list, parts, sheets, joints, assembly, fixing, measuring, cautions and methods. */
     public Drawing draw() {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(new SummaryPages(job).pages());
@@ -52,6 +52,7 @@ public final class PathDrawing {
         drafts.addAll(new JointPages(job).pages());
         drafts.addAll(new AssemblyPages(job).pages());
         drafts.addAll(new FixingPages(job).pages());
+        drafts.addAll(new MeasuringPages(job).pages());
         drafts.addAll(new WordPages(job).pages());
         List<Page> pages = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
@@ -80,7 +81,7 @@ public final class PathDrawing {
         if (draft.scale() != null) {
             foot(sketch, draft);
         }
-        return new Page(
+        return Page.of(
                 draft.title(),
                 draft.sheet().width(),
                 draft.sheet().height(),

@@ -1,28 +1,61 @@
 package hushmaze.drawing.page;
 
-import hushmaze.drawing.Shape;
+import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.solid.Cutout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
- * The outline of a rectangular part with rectangles taken out of it. Where a cut-out reaches the edge, the edge is open.
- * Drawn with its lower left corner at the origin and its second direction upwards.
+ * The outline of a rectangular part with rectangles taken out of it, as closed lines: those around the part, into which
+ * cut-outs at the edge make notches, and those around holes within it. Drawn with its lower left corner at the origin and its
+ * second direction upwards.
  */
 public final class PlateOutline {
     private static final double SAME = 1e-7;
 
-    private final double length;
-    private final double width;
     private final List<Cutout> cutouts;
+    private final double[] us;
+    private final double[] vs;
+    private final List<List<Point>> outer = new ArrayList<>();
+    private final List<List<Point>> inner = new ArrayList<>();
+
+    /** A side of a cell with the part on its left, from one crossing of the lines of the part and its cut-outs to the next. */
+    private record Side(int i0, int j0, int i1, int j1) {
+        boolean turnsLeftInto(Side next) {
+            return (i1 - i0) * (next.j1 - next.j0) - (j1 - j0) * (next.i1 - next.i0) > 0;
+        }
+
+        boolean goesOnIn(Side next) {
+            return i1 - i0 == next.i1 - next.i0 && j1 - j0 == next.j1 - next.j0;
+        }
+    }
 
     /** All in metres. */
     public PlateOutline(double length, double width, List<Cutout> cutouts) {
-        this.length = length;
-        this.width = width;
         this.cutouts = List.copyOf(cutouts);
+        us = places(
+                length, cutouts.stream().flatMap(c -> Stream.of(c.u0(), c.u1())).toList());
+        vs = places(
+                width, cutouts.stream().flatMap(c -> Stream.of(c.v0(), c.v1())).toList());
+        List<Side> sides = sides();
+        while (!sides.isEmpty()) {
+            List<Point> loop = loop(sides);
+            (area(loop) > 0 ? outer : inner).add(loop);
+        }
+    }
+
+    /** Lines around the part, counterclockwise, m. */
+    List<List<Point>> outer() {
+        return List.copyOf(outer);
+    }
+
+    /** Lines around holes in it, clockwise, m. */
+    List<List<Point>> inner() {
+        return List.copyOf(inner);
     }
 
     /**
@@ -31,58 +64,95 @@ public final class PlateOutline {
      * @param perMetre millimetres on paper for one metre
      */
     public void draw(Sketch sketch, double perMetre, Stroke stroke) {
-        List<double[]> low = spans(c -> c.v0() < SAME, true);
-        List<double[]> high = spans(c -> c.v1() > width - SAME, true);
-        List<double[]> left = spans(c -> c.u0() < SAME, false);
-        List<double[]> right = spans(c -> c.u1() > length - SAME, false);
-        edge(sketch, perMetre, stroke, low, 0, length, true);
-        edge(sketch, perMetre, stroke, high, width, length, true);
-        edge(sketch, perMetre, stroke, left, 0, width, false);
-        edge(sketch, perMetre, stroke, right, length, width, false);
-        for (Cutout c : cutouts) {
-            hole(sketch, perMetre, stroke, c);
+        draw(sketch, perMetre, stroke, outer);
+        draw(sketch, perMetre, stroke, inner);
+    }
+
+    /** Draws some of its lines. */
+    static void draw(Sketch sketch, double perMetre, Stroke stroke, List<List<Point>> loops) {
+        for (List<Point> loop : loops) {
+            sketch.polygon(
+                    loop.stream()
+                            .map(p -> new Point(perMetre * p.x(), -perMetre * p.y()))
+                            .toList(),
+                    stroke,
+                    null);
         }
     }
 
-    private void hole(Sketch sketch, double k, Stroke stroke, Cutout c) {
-        if (c.v0() >= SAME) {
-            sketch.add(line(k, stroke, c.u0(), c.v0(), c.u1(), c.v0()));
-        }
-        if (c.v1() <= width - SAME) {
-            sketch.add(line(k, stroke, c.u0(), c.v1(), c.u1(), c.v1()));
-        }
-        if (c.u0() >= SAME) {
-            sketch.add(line(k, stroke, c.u0(), c.v0(), c.u0(), c.v1()));
-        }
-        if (c.u1() <= length - SAME) {
-            sketch.add(line(k, stroke, c.u1(), c.v0(), c.u1(), c.v1()));
-        }
-    }
-
-    private List<double[]> spans(java.util.function.Predicate<Cutout> reaches, boolean alongU) {
-        List<double[]> spans = new ArrayList<>();
-        cutouts.stream()
-                .filter(reaches)
-                .map(c -> alongU ? new double[] {c.u0(), c.u1()} : new double[] {c.v0(), c.v1()})
-                .sorted((a, b) -> Double.compare(a[0], b[0]))
-                .forEach(spans::add);
-        return spans;
-    }
-
-    private static void edge(
-            Sketch sketch, double k, Stroke stroke, List<double[]> open, double at, double end, boolean alongU) {
-        double from = 0;
-        List<double[]> gaps = new ArrayList<>(open);
-        gaps.add(new double[] {end, end});
-        for (double[] gap : gaps) {
-            if (gap[0] > from + SAME) {
-                sketch.add(alongU ? line(k, stroke, from, at, gap[0], at) : line(k, stroke, at, from, at, gap[0]));
+    private static double[] places(double size, List<Double> ends) {
+        TreeSet<Double> places = new TreeSet<>(List.of(0.0, size));
+        for (double end : ends) {
+            if (end > 0 && end < size && places.subSet(end - SAME, end + SAME).isEmpty()) {
+                places.add(end);
             }
-            from = Math.max(from, gap[1]);
+        }
+        return places.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private boolean there(int i, int j) {
+        if (i < 0 || j < 0 || i >= us.length - 1 || j >= vs.length - 1) {
+            return false;
+        }
+        double u = (us[i] + us[i + 1]) / 2;
+        double v = (vs[j] + vs[j + 1]) / 2;
+        return cutouts.stream().noneMatch(c -> u > c.u0() && u < c.u1() && v > c.v0() && v < c.v1());
+    }
+
+    private List<Side> sides() {
+        List<Side> sides = new ArrayList<>();
+        for (int i = 0; i < us.length - 1; i++) {
+            for (int j = 0; j < vs.length - 1; j++) {
+                if (there(i, j)) {
+                    add(sides, !there(i, j - 1), new Side(i, j, i + 1, j));
+                    add(sides, !there(i + 1, j), new Side(i + 1, j, i + 1, j + 1));
+                    add(sides, !there(i, j + 1), new Side(i + 1, j + 1, i, j + 1));
+                    add(sides, !there(i - 1, j), new Side(i, j + 1, i, j));
+                }
+            }
+        }
+        return sides;
+    }
+
+    private static void add(List<Side> sides, boolean free, Side side) {
+        if (free) {
+            sides.add(side);
         }
     }
 
-    private static Shape line(double k, Stroke stroke, double u0, double v0, double u1, double v1) {
-        return new Shape.Line(k * u0, -k * v0, k * u1, -k * v1, stroke);
+    /** Takes the sides of one closed line away and gives its corners; where two lines touch, it stays with its own cell. */
+    private List<Point> loop(List<Side> sides) {
+        Side start = sides.get(0);
+        List<Side> walked = new ArrayList<>();
+        for (Side side = start; sides.remove(side); ) {
+            walked.add(side);
+            side = next(side, start, sides);
+        }
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < walked.size(); i++) {
+            Side side = walked.get(i);
+            if (!walked.get((i + walked.size() - 1) % walked.size()).goesOnIn(side)) {
+                corners.add(new Point(us[side.i0()], vs[side.j0()]));
+            }
+        }
+        return corners;
+    }
+
+    /** The side that goes on from the end of another: to the left if there is a choice; the start when the line closes. */
+    private static Side next(Side last, Side start, List<Side> sides) {
+        List<Side> choice = Stream.concat(Stream.of(start), sides.stream())
+                .filter(s -> s.i0() == last.i1() && s.j0() == last.j1())
+                .toList();
+        return choice.stream().filter(last::turnsLeftInto).findFirst().orElse(choice.get(0));
+    }
+
+    private static double area(List<Point> loop) {
+        double twice = 0;
+        for (int i = 0; i < loop.size(); i++) {
+            Point a = loop.get(i);
+            Point b = loop.get((i + 1) % loop.size());
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        return twice / 2;
     }
 }

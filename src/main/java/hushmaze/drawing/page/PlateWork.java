@@ -25,18 +25,28 @@ final class PlateWork {
     }
 
     void draw(Sketch sketch, Scale scale) {
-        for (Groove g : item.grooves()) {
-            sketch.rectangle(
-                    new Bounds(scale.paper(g.u0()), -scale.paper(g.v1()), scale.paper(g.u1()), -scale.paper(g.v0())),
-                    Stroke.THIN,
-                    null);
-        }
+        grooves(sketch, scale);
         for (Hole hole : item.holes()) {
             double x = scale.paper(hole.u());
             double y = -scale.paper(hole.v());
             sketch.line(x - CROSS, y, x + CROSS, y, Stroke.THIN);
             sketch.line(x, y - CROSS, x, y + CROSS, Stroke.THIN);
         }
+        edgesToSeal(sketch, scale);
+    }
+
+    /** Grooves alone. */
+    void grooves(Sketch sketch, Scale scale) {
+        for (Groove g : item.grooves()) {
+            sketch.rectangle(
+                    new Bounds(scale.paper(g.u0()), -scale.paper(g.v1()), scale.paper(g.u1()), -scale.paper(g.v0())),
+                    Stroke.THIN,
+                    null);
+        }
+    }
+
+    /** Edges to seal alone. */
+    void edgesToSeal(Sketch sketch, Scale scale) {
         item.airEdges().forEach(edge -> mark(edge, sketch, scale));
     }
 

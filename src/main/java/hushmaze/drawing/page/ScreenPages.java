@@ -143,6 +143,6 @@ public final class ScreenPages {
     }
 
     private Page page(String title, double width, double height, Sketch sketch) {
-        return new Page(title, width, height, job.paper().thinLine(), sketch.shapes());
+        return Page.of(title, width, height, job.paper().thinLine(), sketch.shapes());
     }
 }

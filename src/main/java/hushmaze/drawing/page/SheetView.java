@@ -20,14 +20,14 @@ import java.util.List;
 /** A sheet with its panels, offcuts and numbered cuts. */
 final class SheetView {
     private static final double LEAST = 1.9;
-    private static final double RING = 1.9;
-    private static final double RING_TEXT = 2.4;
+    private static final double SMALL = 2.4;
 
     private final Job job;
     private final SheetPlan plan;
     private final Scale scale;
     private final Sketch sketch = new Sketch();
     private final List<Bounds> taken = new ArrayList<>();
+    private final CutRings rings = new CutRings(1, taken);
 
     SheetView(Job job, SheetPlan plan, Scale scale) {
         this.job = job;
@@ -56,7 +56,7 @@ final class SheetView {
             offcutWords(offcut);
         }
         for (SheetGeometry.Line line : geometry.lines()) {
-            number(line);
+            rings.put(sketch, line, scale);
         }
         sketch.rectangle(whole, Stroke.OUTLINE, null);
         Places.of(0, length)
@@ -93,7 +93,7 @@ final class SheetView {
     /** Writes the first of several wordings that fits at all, as large as it fits, level or upright. */
     private void words(List<List<String>> wordings, Bounds box, Ink ink) {
         for (List<String> lines : wordings) {
-            for (double size : new double[] {Lettering.DIMENSION, Lettering.TABLE, RING_TEXT, LEAST}) {
+            for (double size : new double[] {Lettering.DIMENSION, Lettering.TABLE, SMALL, LEAST}) {
                 for (boolean upwards : new boolean[] {false, true}) {
                     if (fits(lines, box, size, upwards)) {
                         write(lines, box, size, upwards, ink);
@@ -131,28 +131,6 @@ final class SheetView {
                     ink);
             sketch.add(text);
             taken.add(text.bounds(job.measure()));
-        }
-    }
-
-    /** Sets the ring with a cut's number on the cut, at the first place from its start where nothing is in the way. */
-    private void number(SheetGeometry.Line line) {
-        double x0 = scale.paper(line.x0());
-        double y0 = -scale.paper(line.y0());
-        double x1 = scale.paper(line.x1());
-        double y1 = -scale.paper(line.y1());
-        double length = Math.hypot(x1 - x0, y1 - y0);
-        for (double at = RING + 0.6; at <= length; at += RING / 2) {
-            double x = x0 + (x1 - x0) * at / length;
-            double y = y0 + (y1 - y0) * at / length;
-            Bounds ring = new Bounds(x, y, x, y).grown(RING);
-            if (taken.stream().noneMatch(ring::overlaps)) {
-                taken.add(ring);
-                sketch.add(new Shape.Circle(x, y, RING, Stroke.THIN.in(Ink.ACCENT), Ink.WHITE));
-                String number = String.valueOf(line.step().number());
-                double size = number.length() > 2 ? LEAST : RING_TEXT;
-                sketch.text(x, y + size * 0.33, number, size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.ACCENT);
-                return;
-            }
         }
     }
 }

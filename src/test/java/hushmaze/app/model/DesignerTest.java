@@ -347,6 +347,11 @@ class DesignerTest {
             assertThat(files.filter(f -> f.toString().endsWith("_drawings.pdf")))
                     .hasSameSizeAs(project().paths());
         }
+        try (var files = Files.list(to)) {
+            assertThat(files.filter(f -> f.toString().endsWith("_project.json")))
+                    .singleElement()
+                    .satisfies(file -> assertThat(ProjectFile.read(file)).isEqualTo(project()));
+        }
         assertThat(designer.messageProperty().get().problem()).isFalse();
     }
 

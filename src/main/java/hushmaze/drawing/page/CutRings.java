@@ -1,0 +1,56 @@
+package hushmaze.drawing.page;
+
+import hushmaze.drawing.Anchor;
+import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Shape;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.Weight;
+import hushmaze.drawing.draft.Scale;
+import java.util.List;
+
+/** The numbers of cuts, in rings on the cuts. */
+final class CutRings {
+    private static final double RING = 1.9;
+    private static final double TEXT = 2.4;
+    /** Numbers of three digits. */
+    private static final double LONG_TEXT = 1.9;
+    /** Least distance of a ring from the start of its cut. */
+    private static final double FROM_END = 0.6;
+
+    private final double enlarged;
+    private final List<Bounds> taken;
+
+    /**
+     * @param enlarged how much larger than on a printed page
+     * @param taken places to keep clear of; those of the rings are added
+     */
+    CutRings(double enlarged, List<Bounds> taken) {
+        this.enlarged = enlarged;
+        this.taken = taken;
+    }
+
+    /** Sets the ring of a cut at the first place from its start where nothing is in the way; none if there is no such place. */
+    void put(Sketch sketch, SheetGeometry.Line line, Scale scale) {
+        double x0 = scale.paper(line.x0());
+        double y0 = -scale.paper(line.y0());
+        double x1 = scale.paper(line.x1());
+        double y1 = -scale.paper(line.y1());
+        double length = Math.hypot(x1 - x0, y1 - y0);
+        double radius = enlarged * RING;
+        for (double at = radius + enlarged * FROM_END; at <= length; at += radius / 2) {
+            double x = x0 + (x1 - x0) * at / length;
+            double y = y0 + (y1 - y0) * at / length;
+            Bounds ring = new Bounds(x, y, x, y).grown(radius);
+            if (taken.stream().noneMatch(ring::overlaps)) {
+                taken.add(ring);
+                sketch.add(new Shape.Circle(x, y, radius, Stroke.THIN.in(Ink.ACCENT), Ink.WHITE));
+                String number = String.valueOf(line.step().number());
+                double size = enlarged * (number.length() > 2 ? LONG_TEXT : TEXT);
+                sketch.text(x, y + size * 0.33, number, size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.ACCENT);
+                return;
+            }
+        }
+    }
+}
