@@ -6,6 +6,7 @@ import hushmaze.project.Opening;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,8 +28,8 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
      * @param at place of the row from one cleat to the other
      * @param width across the row, at least, m
      * @param thickness that holds the box off its surface, m
-     * @param screws places of the screws along the row if the studs lie evenly about the middle of the box; spread evenly over
-     *     the cleat where their spacing is not known. Where two share a stud the place is there twice
+     * @param screws places of the screws along the row if the opening is in the middle between two studs; spread evenly over the
+     *     cleat where their spacing is not known. Where two share a stud the place is there twice
      */
     public record Cleat(double from, double to, double at, double width, double thickness, List<Double> screws) {
         public Cleat {
@@ -67,19 +68,32 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
         Optional<StudRow> row =
                 mounting.studSpacing() == null ? Optional.empty() : Optional.of(StudRow.of(side, mounting));
         double width = row.map(StudRow::cleatWidth).orElseGet(() -> StudRow.width(false, diameter));
-        List<Double> screws = row.map(r -> inStuds(r, middle, mounting.screwsPerRow()))
+        List<Double> screws = row.map(r -> inStuds(studs(r, lie, middle), mounting.screwsPerRow()))
                 .orElseGet(() -> spread(length - 2 * StudRow.END * diameter, middle, mounting.screwsPerRow()));
         return new Cleat(middle - length / 2, middle + length / 2, at, width, mounting.cleat(), screws);
     }
 
     /** One screw in every stud, or two in each from the first on where there are more screws than studs. */
-    private static List<Double> inStuds(StudRow row, double middle, int screws) {
-        int studs = row.sure();
+    private static List<Double> inStuds(List<Double> studs, int screws) {
         List<Double> places = new ArrayList<>();
-        for (int i = 0; i < Math.min(screws, row.sureScrews()); i++) {
-            places.add(middle + (i % studs - (studs - 1) / 2.0) * row.spacing());
+        for (int i = 0; i < Math.min(screws, StudRow.PER_STUD * studs.size()); i++) {
+            places.add(studs.get(i % studs.size()));
         }
         return places;
+    }
+
+    /** Studs the cleat crosses when the opening is in the middle between two of them, nearest the middle of the box first. */
+    private static List<Double> studs(StudRow row, Lie lie, double middle) {
+        double port = lie.solid().openingPort().hole().centre(lie.along());
+        double reach = row.cleat() / 2 - StudRow.END * row.diameter();
+        double first = port + row.spacing() / 2;
+        double lowest = first - Math.floor((first - (middle - reach)) / row.spacing()) * row.spacing();
+        List<Double> studs = new ArrayList<>();
+        for (double at = lowest; at <= middle + reach; at += row.spacing()) {
+            studs.add(at);
+        }
+        studs.sort(Comparator.comparingDouble(at -> Math.abs(at - middle)));
+        return studs;
     }
 
     private static List<Double> spread(double length, double middle, int screws) {
