@@ -58,8 +58,7 @@ public final class Picture {
     private static List<Point> distinct(List<Point> corners) {
         List<Point> distinct = new ArrayList<>();
         for (Point p : corners) {
-            boolean again =
-                    distinct.stream().anyMatch(q -> Math.hypot(p.x() - q.x(), p.y() - q.y()) < 1e-6);
+            boolean again = distinct.stream().anyMatch(q -> Math.hypot(p.x() - q.x(), p.y() - q.y()) < 1e-6);
             if (!again) {
                 distinct.add(p);
             }

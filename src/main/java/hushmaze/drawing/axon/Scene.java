@@ -192,18 +192,32 @@ public final class Scene {
     }
 
     private static Hexagon face(Cuboid c, Axis facing) {
-        Hexagon h =
-                switch (facing) {
-                    case X -> new Hexagon(
-                            c.x0() - c.y1(), c.x0() - c.y0(), c.x0() + c.z0(), c.x0() + c.z1(), c.y0() + c.z0(), c.y1()
-                                    + c.z1());
-                    case Y -> new Hexagon(
-                            c.x0() - c.y0(), c.x1() - c.y0(), c.x0() + c.z0(), c.x1() + c.z1(), c.y0() + c.z0(), c.y0()
-                                    + c.z1());
-                    case Z -> new Hexagon(
-                            c.x0() - c.y1(), c.x1() - c.y0(), c.x0() + c.z1(), c.x1() + c.z1(), c.y0() + c.z1(), c.y1()
-                                    + c.z1());
-                };
+        Hexagon h = switch (facing) {
+            case X ->
+                new Hexagon(
+                        c.x0() - c.y1(),
+                        c.x0() - c.y0(),
+                        c.x0() + c.z0(),
+                        c.x0() + c.z1(),
+                        c.y0() + c.z0(),
+                        c.y1() + c.z1());
+            case Y ->
+                new Hexagon(
+                        c.x0() - c.y0(),
+                        c.x1() - c.y0(),
+                        c.x0() + c.z0(),
+                        c.x1() + c.z1(),
+                        c.y0() + c.z0(),
+                        c.y0() + c.z1());
+            case Z ->
+                new Hexagon(
+                        c.x0() - c.y1(),
+                        c.x1() - c.y0(),
+                        c.x0() + c.z1(),
+                        c.x1() + c.z1(),
+                        c.y0() + c.z1(),
+                        c.y1() + c.z1());
+        };
         return h.tight();
     }
 }

@@ -69,7 +69,9 @@ class SceneRaysTest {
                 for (Edge seen : scene.seen(edge)) {
                     hidden(things, edge, from, seen.from(), where);
                     double middle = (seen.from() + seen.to()) / 2;
-                    assertThat(met(things, edge, middle)).as("%s: seen %s", where, seen).isLessThan(CLEAR);
+                    assertThat(met(things, edge, middle))
+                            .as("%s: seen %s", where, seen)
+                            .isLessThan(CLEAR);
                     from = seen.to();
                     length += seen.length();
                 }
@@ -127,7 +129,9 @@ class SceneRaysTest {
                             .filter(a -> a.region().holds(x + c.z1(), y + c.z1()))
                             .count();
                     // Pieces of two blocks of one part may lie over each other on paper only if one hides the other.
-                    assertThat(held > 0 || !free).as("box %d, part %d: seen", i, k).isTrue();
+                    assertThat(held > 0 || !free)
+                            .as("box %d, part %d: seen", i, k)
+                            .isTrue();
                     assertThat(held).as("box %d, part %d", i, k).isLessThanOrEqualTo(1);
                 }
             }
@@ -146,7 +150,9 @@ class SceneRaysTest {
             for (SeenLine l : scene.lines()) {
                 for (double t : new double[] {l.line().from(), l.line().to()}) {
                     Point p = view.paper(
-                            l.line().at(t, Axis.X), l.line().at(t, Axis.Y), l.line().at(t, Axis.Z));
+                            l.line().at(t, Axis.X),
+                            l.line().at(t, Axis.Y),
+                            l.line().at(t, Axis.Z));
                     assertThat(p.x()).isLessThanOrEqualTo(right + 1e-6);
                     assertThat(p.y()).isGreaterThanOrEqualTo(top - 1e-6);
                 }

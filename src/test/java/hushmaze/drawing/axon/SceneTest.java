@@ -27,7 +27,8 @@ class SceneTest {
     }
 
     private static Scene scene(Cuboid... blocks) {
-        return new Scene(Arrays.stream(blocks).map(b -> new Thing(Form.of(b), 0)).toList());
+        return new Scene(
+                Arrays.stream(blocks).map(b -> new Thing(Form.of(b), 0)).toList());
     }
 
     @Test
@@ -62,7 +63,8 @@ class SceneTest {
 
     @Test
     void aCutOutShowsTheDepthOfItsHole() {
-        // Lying board 1 x 1 x 0.02, hole 0.4 x 0.4: of its foot the two far edges are seen but for 0.02 at the near end.
+        // Lying board 1 x 1 x 0.02, hole 0.4 x 0.4: of its foot the two far edges are seen but for 0.02 at the near
+        // end.
         Cuboid whole = new Cuboid(0, 0, 0, 1, 1, 0.02);
         Panel panel = new Panel(Role.BACK, 0, 0, BOARD, whole, List.of(new Cutout(0.3, 0.3, 0.7, 0.7)));
         Form form = Form.of(panel);
@@ -77,7 +79,8 @@ class SceneTest {
 
     @Test
     void aHexagonLosesWhatLiesInFront() {
-        // Seen from above: a plate of 2 x 2 with a cube of 1 on its middle. On paper, in the plane of b and c, the plate is
+        // Seen from above: a plate of 2 x 2 with a cube of 1 on its middle. On paper, in the plane of b and c, the
+        // plate is
         // 4, the cube covers three faces of 1; of those all lies on the plate but what rises beyond its far corner.
         Scene scene = scene(new Cuboid(0, 0, -1, 4, 4, 0), new Cuboid(0, 0, 0, 1, 1, 1));
         Isometric view = new Isometric(1);
@@ -85,11 +88,11 @@ class SceneTest {
                 .filter(a -> a.facing() == Axis.Z)
                 .mapToDouble(a -> a.region().area(view))
                 .sum();
-        // 16 less the cube's foot and the shadow of its two far sides: (1, 1) moved by (1, 1) sweeps 1 + 2 over the plate.
+        // 16 less the cube's foot and the shadow of its two far sides: (1, 1) moved by (1, 1) sweeps 1 + 2 over the
+        // plate.
         assertThat(top).isEqualTo((16 - 3) * Math.sqrt(3) / 2, within(1e-9));
-        double cube = scene.areas(1).stream()
-                .mapToDouble(a -> a.region().area(view))
-                .sum();
+        double cube =
+                scene.areas(1).stream().mapToDouble(a -> a.region().area(view)).sum();
         assertThat(cube).isEqualTo(3 * Math.sqrt(3) / 2, within(1e-9));
     }
 

@@ -1,0 +1,91 @@
+package hushmaze.drawing.page;
+
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Point;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.axon.Form;
+import hushmaze.drawing.axon.Isometric;
+import hushmaze.drawing.axon.Marks;
+import hushmaze.drawing.axon.Marks.Mark;
+import hushmaze.drawing.axon.Picture;
+import hushmaze.drawing.axon.Scene;
+import hushmaze.drawing.axon.Scene.SeenArea;
+import hushmaze.drawing.axon.Scene.Thing;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Part;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/** Parts of a box, each somewhere, drawn with their marks. */
+final class BoxPicture {
+    /** A region narrower than this is no place for the end of a leader if there is another, mm. */
+    private static final double NARROW = 1.2;
+
+    /**
+     * A part where it is shown.
+     *
+     * @param part of the box
+     * @param form as it is shown
+     * @param body number of the body it belongs to
+     */
+    record Shown(Part part, Form form, int body) {}
+
+    private final List<Shown> shown;
+    private final Scene scene;
+
+    BoxPicture(List<Shown> shown) {
+        this.shown = List.copyOf(shown);
+        this.scene =
+                new Scene(shown.stream().map(s -> new Thing(s.form(), s.body())).toList());
+    }
+
+    /** Room it takes on paper without marks, mm; corners of its hull. */
+    List<Point> hull(Isometric view) {
+        return Marks.hull(Picture.corners(scene, view));
+    }
+
+    /** Fills the parts in given inks, none for null, and draws their edges. */
+    Picture draw(Sketch sketch, Isometric view, Function<Part, Ink> ink) {
+        Picture picture = new Picture(scene, view, sketch);
+        for (int i = 0; i < shown.size(); i++) {
+            Ink fill = ink.apply(shown.get(i).part());
+            if (fill != null) {
+                picture.fill(i, fill);
+            } else {
+                picture.fill(i, Axis.Y, Ink.PALE);
+            }
+        }
+        return picture.edges(true);
+    }
+
+    /** One mark for each name, at the part of that name that is seen best; parts without a name (null) have none. */
+    List<Mark> marks(Isometric view, Function<Part, String> name) {
+        Map<String, SeenArea> best =
+                new TreeMap<>(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()));
+        for (int i = 0; i < shown.size(); i++) {
+            String text = name.apply(shown.get(i).part());
+            if (text == null) {
+                continue;
+            }
+            best(scene.areas(i), view)
+                    .ifPresent(area -> best.merge(text, area, (p, q) -> worth(p, view) >= worth(q, view) ? p : q));
+        }
+        List<Mark> marks = new ArrayList<>();
+        best.forEach((text, area) -> marks.add(new Mark(text, area.region().middle(view))));
+        return marks;
+    }
+
+    private static Optional<SeenArea> best(List<SeenArea> areas, Isometric view) {
+        return areas.stream().max(Comparator.comparingDouble(a -> worth(a, view)));
+    }
+
+    private static double worth(SeenArea area, Isometric view) {
+        return Math.min(area.region().narrow(view), NARROW) * 1e3
+                + Math.sqrt(area.region().area(view));
+    }
+}
