@@ -85,7 +85,8 @@ final class AssemblyPages {
         }
         Lie mouth = solid.openingPort().role() == Role.BACK ? Lie.FRONT : Lie.BACK;
         add("mouth", all(), List.of(), mouth, lines.mouth(), Kind.GASKET);
-        add("check", all(), List.of(), Lie.BACK, outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
+        String check = Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
+        cells.add(new StepCell(cells.size() + 1, "", check, null, false));
     }
 
     private List<Part> all() {

@@ -12,6 +12,7 @@ import hushmaze.drawing.axon.Scene;
 import hushmaze.drawing.axon.Scene.SeenArea;
 import hushmaze.drawing.axon.Scene.Thing;
 import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Parts of a box, each somewhere, drawn with their marks. */
 final class BoxPicture {
@@ -42,6 +44,20 @@ final class BoxPicture {
         this.shown = List.copyOf(shown);
         this.scene =
                 new Scene(shown.stream().map(s -> new Thing(s.form(), s.body())).toList());
+    }
+
+    /** Lowest z of all parts as shown, m. */
+    double lowest() {
+        return blocks().mapToDouble(Cuboid::z0).min().orElseThrow();
+    }
+
+    /** Highest z of all parts as shown, m. */
+    double highest() {
+        return blocks().mapToDouble(Cuboid::z1).max().orElseThrow();
+    }
+
+    private Stream<Cuboid> blocks() {
+        return shown.stream().flatMap(s -> s.form().blocks().stream());
     }
 
     /** Room it takes on paper without marks, mm; corners of its hull. */

@@ -6,16 +6,21 @@ import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
 import hushmaze.drawing.Weight;
+import hushmaze.drawing.axon.Edge;
 import hushmaze.drawing.axon.Isometric;
 import hushmaze.drawing.axon.Marks;
 import hushmaze.drawing.axon.Marks.Mark;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.SheetFrame;
 import hushmaze.drawing.draft.Wrap;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
+import java.util.ArrayList;
 import java.util.List;
 
 /** One page with all parts of the box pulled apart, one of each kind with its mark from the cut list. */
@@ -41,7 +46,7 @@ final class ExplodedPages {
         double y = words(sketch, room);
         Isometric view = new Isometric(scale(picture, sheet));
         Sketch drawn = new Sketch();
-        picture.draw(drawn, view, ExplodedPages::ink);
+        picture.draw(drawn, view, ExplodedPages::ink).lines(axes(picture), Stroke.CENTRE);
         new Marks(picture.hull(view), Lettering.DIMENSION).draw(drawn, picture.marks(view, this::text));
         Bounds b = drawn.bounds(job.measure());
         sketch.add(drawn, room.centreX() - b.centreX(), (y + room.y1()) / 2 - b.centreY());
@@ -58,6 +63,18 @@ final class ExplodedPages {
             }
         }
         throw new IllegalStateException("a part is hidden however far the parts are apart: " + solid.box());
+    }
+
+    /** From the cover's corners to the back's, where nothing hides them. */
+    private List<Edge> axes(BoxPicture picture) {
+        Cuboid outer = solid.outer();
+        List<Edge> axes = new ArrayList<>();
+        for (double x : new double[] {outer.x0(), outer.x1()}) {
+            for (double y : new double[] {outer.y0(), outer.y1()}) {
+                axes.add(new Edge(Axis.Z, picture.lowest(), picture.highest(), x, y));
+            }
+        }
+        return axes;
     }
 
     private static Ink ink(Part part) {

@@ -35,7 +35,8 @@ final class Explosion {
         this.apart = apart;
         double length = solid.outer().size(Axis.X);
         double width = solid.outer().size(Axis.Y);
-        step = apart * LAYER * Math.min(length, width);
+        // Outer layers overhang the inner ones by the thickness of the shell.
+        step = apart * (LAYER * Math.min(length, width) + 2 * solid.box().shellThickness());
         across = apart * Math.min(ACROSS * solid.outer().size(Axis.Z), 0.25 * length);
         solid.parts()
                 .filter(p -> p.normal() == Axis.Y)

@@ -15,7 +15,10 @@ import hushmaze.solid.Solid;
 
 /** A small plan of the bare boards with the sizes to measure inside: length, width, and corner to corner both ways. */
 final class InsidePlan {
-    private static final double LEAST_HEIGHT = 16;
+    private static final double HIGHEST = 24;
+    /** Narrower boxes are drawn wider than they are, so that the figures stay apart. */
+    private static final double LEAST_HEIGHT = 12;
+
     private static final double SIZE = Lettering.SMALL;
 
     private InsidePlan() {}
@@ -28,8 +31,9 @@ final class InsidePlan {
         double wall = 1.2;
         String across = job.length(cavity.size(Axis.Y));
         double beside = measure.width(across, SIZE, Weight.REGULAR) + 3;
-        double width = Math.min(60, room - 2 * (beside + wall));
-        double height = Math.max(LEAST_HEIGHT, Math.min(24, width * cavity.size(Axis.Y) / cavity.size(Axis.X)));
+        double shape = cavity.size(Axis.Y) / cavity.size(Axis.X);
+        double width = Math.min(HIGHEST / shape, room - 2 * (beside + wall));
+        double height = Math.max(LEAST_HEIGHT, width * shape);
         double x0 = (room - width) / 2;
         Bounds inner = new Bounds(x0, wall, x0 + width, wall + height);
         Sketch sketch = new Sketch();

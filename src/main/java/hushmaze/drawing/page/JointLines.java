@@ -9,6 +9,7 @@ import hushmaze.solid.Role;
 import hushmaze.solid.Seal;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -16,6 +17,8 @@ import java.util.function.Predicate;
 final class JointLines {
     /** From a port's edge to the middle of the gasket round it, m. */
     private static final double ROUND = 0.012;
+
+    private static final double SLACK = 1e-6;
 
     private final Solid solid;
     private final List<Joint> joints;
@@ -38,7 +41,14 @@ final class JointLines {
 
     /** All joints inside, under the cover. */
     List<Edge> inside() {
-        return both(j -> !j.cover());
+        Cuboid cavity = solid.cavity();
+        return both(j -> !j.cover()).stream().filter(e -> lies(e, cavity)).toList();
+    }
+
+    private static boolean lies(Edge e, Cuboid in) {
+        double middle = (e.from() + e.to()) / 2;
+        return Arrays.stream(Axis.values())
+                .allMatch(a -> e.at(middle, a) > in.low(a) - SLACK && e.at(middle, a) < in.high(a) + SLACK);
     }
 
     /** Both long sides of the strips in which boards meet. */

@@ -19,14 +19,14 @@ import hushmaze.solid.Solid;
  * @param number from 1
  * @param marks of the parts it adds, empty for none
  * @param words what to do
- * @param picture the box so far
+ * @param picture the box so far; null for none
  * @param measured whether the plan with the sizes inside goes below the picture
  */
 record StepCell(int number, String marks, String words, StepPicture picture, boolean measured) {
     /** Highest picture of a box, mm. */
-    private static final double HIGH = 46;
+    private static final double HIGH = 42;
     /** Highest picture where the cover is lifted, mm. */
-    private static final double HIGHEST = 64;
+    private static final double HIGHEST = 58;
 
     private static final double HEAD = 7;
     private static final double SAMPLE = 9;
@@ -40,7 +40,7 @@ record StepCell(int number, String marks, String words, StepPicture picture, boo
         if (!marks.isEmpty()) {
             y = lines(cell, measure, marks, 9, width - 9, 5, Weight.SEMIBOLD) + 1;
         }
-        y = picture(cell, job, width, Math.max(y, HEAD)) + 1.5;
+        y = picture == null ? y + 1 : picture(cell, job, width, Math.max(y, HEAD)) + 1.5;
         if (measured) {
             Sketch plan = InsidePlan.of(job, width);
             cell.add(plan, 0, y + 1);
