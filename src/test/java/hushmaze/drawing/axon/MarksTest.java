@@ -53,7 +53,7 @@ class MarksTest {
                 .toList();
         for (Shape.Text a : texts) {
             for (Shape.Text b : texts) {
-                if (a != b) {
+                if (!a.equals(b)) {
                     // Half the size a letter, as a rule wider than letters are.
                     assertThat(a.bounds((t, size, w) -> 0.6 * size * t.length())
                                     .overlaps(b.bounds((t, size, w) -> 0.6 * size * t.length())))
