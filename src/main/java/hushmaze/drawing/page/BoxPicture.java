@@ -18,8 +18,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -81,19 +84,43 @@ final class BoxPicture {
 
     /** One mark for each name, at the part of that name that is seen best; parts without a name (null) have none. */
     List<Mark> marks(Isometric view, Function<Part, String> name) {
+        Map<String, SeenArea> best = best(view, name);
+        List<Mark> marks = new ArrayList<>();
+        best.forEach((text, area) -> marks.add(new Mark(text, area.region().middle(view))));
+        for (String text : missing(best, name)) {
+            Shown first = shown.stream()
+                    .filter(s -> text.equals(name.apply(s.part())))
+                    .findFirst()
+                    .orElseThrow();
+            Cuboid block = first.form().blocks().get(0);
+            marks.add(new Mark(text, view.paper(block.centre(Axis.X), block.centre(Axis.Y), block.centre(Axis.Z))));
+        }
+        return marks;
+    }
+
+    /** Names of which no part is seen. */
+    Set<String> hidden(Function<Part, String> name) {
+        return missing(best(new Isometric(100), name), name);
+    }
+
+    private Set<String> missing(Map<String, SeenArea> seen, Function<Part, String> name) {
+        Set<String> missing = new TreeSet<>();
+        shown.stream().map(s -> name.apply(s.part())).filter(Objects::nonNull).forEach(missing::add);
+        missing.removeAll(seen.keySet());
+        return missing;
+    }
+
+    private Map<String, SeenArea> best(Isometric view, Function<Part, String> name) {
         Map<String, SeenArea> best =
                 new TreeMap<>(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()));
         for (int i = 0; i < shown.size(); i++) {
             String text = name.apply(shown.get(i).part());
-            if (text == null) {
-                continue;
+            if (text != null) {
+                best(scene.areas(i), view)
+                        .ifPresent(area -> best.merge(text, area, (p, q) -> worth(p, view) >= worth(q, view) ? p : q));
             }
-            best(scene.areas(i), view)
-                    .ifPresent(area -> best.merge(text, area, (p, q) -> worth(p, view) >= worth(q, view) ? p : q));
         }
-        List<Mark> marks = new ArrayList<>();
-        best.forEach((text, area) -> marks.add(new Mark(text, area.region().middle(view))));
-        return marks;
+        return best;
     }
 
     private static Optional<SeenArea> best(List<SeenArea> areas, Isometric view) {

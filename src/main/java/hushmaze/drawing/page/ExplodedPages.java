@@ -20,7 +20,6 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
-import java.util.ArrayList;
 import java.util.List;
 
 /** One page with all parts of the box pulled apart, one of each kind with its mark from the cut list. */
@@ -53,28 +52,27 @@ final class ExplodedPages {
         return List.of(new Draft(Labels.of("exploded.title"), Labels.of("type.exploded"), null, sheet, sketch));
     }
 
-    /** Parts so far apart that of every kind one is seen. */
+    /** Parts as far apart as it takes to see one of every kind, if that can be. */
     private BoxPicture picture() {
-        long kinds = job.result().cutList().items().count();
+        BoxPicture picture = null;
         for (double apart : APART) {
-            BoxPicture picture = new BoxPicture(new Explosion(solid, apart).parts());
-            if (picture.marks(new Isometric(100), this::text).size() == kinds) {
-                return picture;
+            picture = new BoxPicture(new Explosion(solid, apart).parts());
+            if (picture.hidden(this::text).isEmpty()) {
+                break;
             }
         }
-        throw new IllegalStateException("a part is hidden however far the parts are apart: " + solid.box());
+        return picture;
     }
 
-    /** From the cover's corners to the back's, where nothing hides them. */
+    /** From the cover's outer corners left and right to the back's, where nothing hides them. */
     private List<Edge> axes(BoxPicture picture) {
         Cuboid outer = solid.outer();
-        List<Edge> axes = new ArrayList<>();
-        for (double x : new double[] {outer.x0(), outer.x1()}) {
-            for (double y : new double[] {outer.y0(), outer.y1()}) {
-                axes.add(new Edge(Axis.Z, picture.lowest(), picture.highest(), x, y));
-            }
-        }
-        return axes;
+        double low = picture.lowest();
+        double high = picture.highest();
+        // The corner in front would run across all parts, the one behind among them.
+        return List.of(
+                new Edge(Axis.Z, low, high, outer.x0(), outer.y1()),
+                new Edge(Axis.Z, low, high, outer.x1(), outer.y0()));
     }
 
     private static Ink ink(Part part) {

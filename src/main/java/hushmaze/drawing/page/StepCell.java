@@ -28,6 +28,9 @@ record StepCell(int number, String marks, String words, StepPicture picture, boo
     /** Highest picture where the cover is lifted, mm. */
     private static final double HIGHEST = 58;
 
+    /** By how much pictures are larger on large paper. */
+    private static final double LARGER = 1.2;
+
     private static final double HEAD = 7;
     private static final double SAMPLE = 9;
 
@@ -52,7 +55,8 @@ record StepCell(int number, String marks, String words, StepPicture picture, boo
 
     private double picture(Sketch cell, Job job, double width, double y) {
         Solid solid = job.result().solid();
-        double high = picture.lie() == StepPicture.Lie.LIFTED ? HIGHEST : HIGH;
+        double large = job.paper().large() ? LARGER : 1;
+        double high = large * (picture.lie() == StepPicture.Lie.LIFTED ? HIGHEST : HIGH);
         double room = width - 2 * StepPicture.beside(job.measure());
         Isometric view = new Isometric(Math.min(room / picture.width(solid), high / picture.height(solid)));
         Sketch drawn = picture.draw(solid, view, job.result().cutList()::markOf);
