@@ -1,9 +1,10 @@
 package hushmaze.drawing.page;
 
 import hushmaze.drawing.Labels;
+import hushmaze.drawing.axon.Edge;
 import hushmaze.drawing.draft.Block;
-import hushmaze.drawing.draft.Table;
-import hushmaze.drawing.draft.Table.Column;
+import hushmaze.drawing.page.StepPicture.Kind;
+import hushmaze.drawing.page.StepPicture.Lie;
 import hushmaze.project.Box;
 import hushmaze.project.Seam;
 import hushmaze.solid.Axis;
@@ -13,12 +14,18 @@ import hushmaze.solid.Part;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The order in which a box is put together, step by step, with the marks of the parts and the sizes to measure. */
+/**
+ * The order in which a box is put together, step by step, each with a picture of the box so far, the marks of the parts it
+ * adds and the sizes to measure.
+ */
 final class AssemblyPages {
     private static final List<Role> ENDS = List.of(Role.NEAR_END, Role.FAR_END);
     private static final List<Role> SIDES = List.of(Role.FIRST_SIDE, Role.LAST_SIDE);
@@ -26,88 +33,118 @@ final class AssemblyPages {
     private final Job job;
     private final Solid solid;
     private final Box box;
-    private final Table table;
-    private int step;
+    private final JointLines lines;
+    private final List<StepCell> cells = new ArrayList<>();
+    private final Set<Part> soFar = new LinkedHashSet<>();
 
     AssemblyPages(Job job) {
         this.job = job;
         this.solid = job.result().solid();
         this.box = solid.box();
-        this.table = new Table(
-                job.measure(),
-                List.of(
-                        Column.number(Labels.of("assembly.step")),
-                        Column.words(Labels.of("assembly.parts")),
-                        Column.words(Labels.of("assembly.what"))));
+        this.lines = new JointLines(solid);
     }
 
     List<Draft> pages() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(job.blocks().title(Labels.of("assembly.title")));
         blocks.add(job.blocks().paragraph(Labels.of("assembly.explained")));
+        blocks.add(job.blocks().sized(3, width -> StepCell.legend()));
         steps();
-        blocks.add(table);
-        return job.textPages(Labels.of("assembly.title"), Labels.of("type.assembly"), blocks, 1);
+        cells.forEach(cell -> blocks.add(job.blocks().sized(6, width -> cell.draw(job, width))));
+        return job.textPages(
+                Labels.of("assembly.title"),
+                Labels.of("type.assembly"),
+                blocks,
+                job.paper().large() ? 3 : 2);
     }
 
     private void steps() {
-        boolean parting = box.hasSeam(Seam.Kind.PARTING);
-        boolean glued = box.hasSeam(Seam.Kind.GLUED);
-        add("prepare", "");
-        if (glued) {
-            add("join", marks(panels(p -> p.stretch() > 0)));
+        add("prepare", all(), List.of(), Lie.BACK);
+        if (box.hasSeam(Seam.Kind.GLUED)) {
+            add("join", all(), panels(p -> p.stretch() > 0).toList(), Lie.LIFTED);
         }
-        add("dryFit", carcass(), inside(Axis.X), inside(Axis.Y), diagonal());
-        add("carcass", carcass(), diagonal());
+        List<Panel> carcass = carcass();
+        add("dryFit", carcass, carcass, Lie.BACK, inside(Axis.X), inside(Axis.Y), diagonal());
+        soFar.addAll(carcass);
+        add("carcass", soFar, carcass, Lie.BACK, lines.carcass(), Kind.GLUE, diagonal());
         if (box.passes() > 1) {
-            add("baffles", marks(panels(p -> p.role() == Role.BAFFLE)));
+            List<Panel> baffles = panels(p -> p.role() == Role.BAFFLE).toList();
+            soFar.addAll(baffles);
+            add("baffles", soFar, baffles, Lie.BACK, lines.baffles(), Kind.GLUE);
         }
-        add("seal", "");
+        add("seal", soFar, List.of(), Lie.BACK, lines.inside(), Kind.SEALANT);
         for (int layer = 1; layer < box.shell().size(); layer++) {
             outerLayer(layer);
         }
-        if (!solid.liners().isEmpty()) {
-            lining();
+        lining();
+        add("gasket", soFar, List.of(), Lie.BACK, lines.cover(), Kind.GASKET);
+        add("cover", all(), panels(p -> p.role() == Role.FRONT).toList(), Lie.LIFTED, lines.cover(), Kind.GASKET);
+        if (box.hasSeam(Seam.Kind.PARTING)) {
+            String modules = String.valueOf(solid.modules().size());
+            add("part", all(), List.of(), Lie.PARTED, modules);
         }
-        add("gasket", "");
-        add("cover", marks(panels(p -> p.role() == Role.FRONT)));
-        if (parting) {
-            add("part", "", String.valueOf(solid.modules().size()));
-        }
-        add("mouth", "");
-        add("check", "", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
+        Lie mouth = solid.openingPort().role() == Role.BACK ? Lie.FRONT : Lie.BACK;
+        add("mouth", all(), List.of(), mouth, lines.mouth(), Kind.GASKET);
+        String check = Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
+        cells.add(new StepCell(cells.size() + 1, "", check, null, false));
     }
 
-    private String carcass() {
-        return marks(panels(p -> p.layer() == 0 && p.role() != Role.FRONT && p.role() != Role.BAFFLE));
+    private List<Part> all() {
+        return solid.parts().toList();
+    }
+
+    private List<Panel> carcass() {
+        return panels(p -> p.layer() == 0 && p.role() != Role.FRONT && p.role() != Role.BAFFLE)
+                .toList();
     }
 
     private void outerLayer(int layer) {
         // The boards that run through are put on last: in the second layer the ends, in the third the broad face.
         List<Role> first = layer % 2 == 1 ? SIDES : ENDS;
         List<Role> then = layer % 2 == 1 ? ENDS : SIDES;
-        Stream<Panel> walls = Stream.concat(
-                panels(p -> p.layer() == layer && first.contains(p.role())),
-                panels(p -> p.layer() == layer && then.contains(p.role())));
-        Stream<Panel> back = panels(p -> p.layer() == layer && p.role() == Role.BACK);
-        add(layer % 2 == 1 ? "layer.odd" : "layer.even", marks(Stream.concat(walls, back)), String.valueOf(layer + 1));
+        List<Panel> boards = new ArrayList<>();
+        for (List<Role> roles : List.of(first, then, List.of(Role.BACK))) {
+            panels(p -> p.layer() == layer && roles.contains(p.role())).forEach(boards::add);
+        }
+        soFar.addAll(boards);
+        add(layer % 2 == 1 ? "layer.odd" : "layer.even", soFar, boards, Lie.BACK, String.valueOf(layer + 1));
     }
 
     private void lining() {
-        add("line.broad", marks(liners(l -> l.role() == Role.BACK)));
-        add(box.linedFaces().broad() ? "line.ends" : "line.bareEnds", marks(liners(l -> ENDS.contains(l.role()))));
-        add("line.sides", marks(liners(l -> SIDES.contains(l.role()) || l.role() == Role.BAFFLE)));
-        add("line.cover", marks(liners(l -> l.role() == Role.FRONT)));
+        line("line.broad", l -> l.role() == Role.BACK);
+        line(box.linedFaces().broad() ? "line.ends" : "line.bareEnds", l -> ENDS.contains(l.role()));
+        line("line.sides", l -> SIDES.contains(l.role()) || l.role() == Role.BAFFLE);
+        List<Part> cover = new ArrayList<>(liners(l -> l.role() == Role.FRONT).toList());
+        if (!cover.isEmpty()) {
+            List<Part> under = new ArrayList<>(cover);
+            panels(p -> p.role() == Role.FRONT && p.layer() == 0).forEach(under::add);
+            add("line.cover", under, cover, Lie.FRONT);
+        }
     }
 
-    /** A step; steps on parts the box has none of are left out. */
-    private void add(String key, String marks, String... values) {
-        boolean needsParts = key.startsWith("line.") || key.equals("join");
-        if (needsParts && marks.isEmpty()) {
-            return;
+    private void line(String key, Predicate<LinerPiece> which) {
+        List<LinerPiece> pieces = liners(which).toList();
+        if (!pieces.isEmpty()) {
+            soFar.addAll(pieces);
+            add(key, soFar, pieces, Lie.BACK);
         }
-        step++;
-        table.row(String.valueOf(step), marks.isEmpty() ? "–" : marks, Labels.of("assembly." + key, values));
+    }
+
+    private void add(String key, Collection<? extends Part> so, List<? extends Part> added, Lie lie, String... values) {
+        add(key, so, added, lie, List.of(), Kind.GLUE, values);
+    }
+
+    private void add(
+            String key,
+            Collection<? extends Part> so,
+            List<? extends Part> added,
+            Lie lie,
+            List<Edge> along,
+            Kind kind,
+            String... values) {
+        StepPicture picture = new StepPicture(List.copyOf(so), new LinkedHashSet<>(added), along, kind, lie);
+        String words = Labels.of("assembly." + key, values);
+        cells.add(new StepCell(cells.size() + 1, marks(added.stream()), words, picture, key.equals("dryFit")));
     }
 
     private Stream<Panel> panels(Predicate<Panel> which) {

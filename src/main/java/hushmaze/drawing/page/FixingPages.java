@@ -31,7 +31,7 @@ final class FixingPages {
         this.fixing = result.fixing();
         this.table = new Table(
                 job.measure(),
-                List.of(Column.number(Labels.of("assembly.step")), Column.words(Labels.of("assembly.what"))));
+                List.of(Column.number(Labels.of("fixing.number")), Column.words(Labels.of("fixing.what"))));
     }
 
     List<Draft> pages() {

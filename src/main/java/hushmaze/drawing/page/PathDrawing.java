@@ -39,11 +39,12 @@ public final class PathDrawing {
         this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
     }
 
-    /** All pages: summary, arrangement, cut list, parts, sheets, joints, assembly, fixing, measuring, cautions and methods. */
+    /** All pages: summary, arrangement, exploded view, cut list, parts, sheets, joints, assembly, fixing, measuring, cautions, methods. */
     public Drawing draw() {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(new SummaryPages(job).pages());
         drafts.addAll(ArrangementPages.of(job));
+        drafts.addAll(new ExplodedPages(job).pages());
         drafts.addAll(new CutListPages(job).pages());
         PartPages parts = new PartPages(job);
         drafts.addAll(parts.of(job.result().cutList().boards(), Labels.of("type.panel")));

@@ -1,0 +1,117 @@
+package hushmaze.drawing.page;
+
+import hushmaze.build.joint.Fastening;
+import hushmaze.build.joint.Joint;
+import hushmaze.drawing.axon.Edge;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
+import hushmaze.solid.Role;
+import hushmaze.solid.Seal;
+import hushmaze.solid.Solid;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** Where glue, sealant and gaskets run, as lines in space. */
+final class JointLines {
+    /** From a port's edge to the middle of the gasket round it, m. */
+    private static final double ROUND = 0.012;
+
+    private static final double SLACK = 1e-6;
+
+    private final Solid solid;
+    private final List<Joint> joints;
+
+    JointLines(Solid solid) {
+        this.solid = solid;
+        this.joints =
+                Fastening.of(solid).held().stream().map(Fastening.Held::joint).toList();
+    }
+
+    /** Joints of back, ends and long sides. */
+    List<Edge> carcass() {
+        return both(j -> !j.cover() && j.edge().role() != Role.BAFFLE);
+    }
+
+    /** Joints of the baffles with back and end. */
+    List<Edge> baffles() {
+        return both(j -> !j.cover() && j.edge().role() == Role.BAFFLE);
+    }
+
+    /** All joints inside, under the cover. */
+    List<Edge> inside() {
+        Cuboid cavity = solid.cavity();
+        return both(j -> !j.cover()).stream().filter(e -> lies(e, cavity)).toList();
+    }
+
+    private static boolean lies(Edge e, Cuboid in) {
+        double middle = (e.from() + e.to()) / 2;
+        return Arrays.stream(Axis.values())
+                .allMatch(a -> e.at(middle, a) > in.low(a) - SLACK && e.at(middle, a) < in.high(a) + SLACK);
+    }
+
+    /** Both long sides of the strips in which boards meet. */
+    private List<Edge> both(Predicate<Joint> which) {
+        List<Edge> lines = new ArrayList<>();
+        joints.stream().filter(which).forEach(j -> {
+            lines.add(along(j, j.middle() - j.width() / 2));
+            lines.add(along(j, j.middle() + j.width() / 2));
+        });
+        return lines;
+    }
+
+    private static Edge along(Joint j, double across) {
+        Axis normal = j.face().normal();
+        double plane = j.face().role().isLow()
+                ? j.face().bounds().high(normal)
+                : j.face().bounds().low(normal);
+        return edge(j.along(), j.from(), j.to(), j.across(), across, plane);
+    }
+
+    private static Edge edge(Axis along, double from, double to, Axis across, double at, double other) {
+        return along.u() == across ? new Edge(along, from, to, at, other) : new Edge(along, from, to, other, at);
+    }
+
+    /** Middle lines of the edges the cover lies on. */
+    List<Edge> cover() {
+        List<Edge> lines = new ArrayList<>();
+        for (Joint j : joints) {
+            if (j.cover()) {
+                double top = j.edge().bounds().z1();
+                lines.add(edge(j.along(), j.from(), j.to(), j.across(), j.middle(), top));
+            }
+        }
+        for (Seal seal : solid.seals()) {
+            if (seal.kind() == Seal.Kind.COVER_GASKET) {
+                Cuboid b = seal.bounds();
+                boolean x = b.size(Axis.X) > b.size(Axis.Y);
+                lines.add(
+                        x
+                                ? new Edge(Axis.X, b.x0(), b.x1(), b.centre(Axis.Y), b.z0())
+                                : new Edge(Axis.Y, b.y0(), b.y1(), b.centre(Axis.X), b.z0()));
+            }
+        }
+        return lines;
+    }
+
+    /** Round the port over the opening, on the outside of the box. */
+    List<Edge> mouth() {
+        Role role = solid.openingPort().role();
+        Axis n = role.normal();
+        Cuboid hole = solid.openingPort().hole().grown(ROUND);
+        Cuboid outer = solid.outer();
+        double plane = role.isLow() ? outer.low(n) : outer.high(n);
+        Axis u = n.u();
+        Axis v = n.v();
+        double u0 = Math.max(hole.low(u), outer.low(u));
+        double u1 = Math.min(hole.high(u), outer.high(u));
+        double v0 = Math.max(hole.low(v), outer.low(v));
+        double v1 = Math.min(hole.high(v), outer.high(v));
+        return List.of(
+                edge(u, u0, u1, v, v0, plane),
+                edge(u, u0, u1, v, v1, plane),
+                edge(v, v0, v1, u, u0, plane),
+                edge(v, v0, v1, u, u1, plane));
+    }
+}

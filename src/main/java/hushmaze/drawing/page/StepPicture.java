@@ -1,0 +1,137 @@
+package hushmaze.drawing.page;
+
+import hushmaze.drawing.Ink;
+import hushmaze.drawing.Point;
+import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.axon.Edge;
+import hushmaze.drawing.axon.Form;
+import hushmaze.drawing.axon.Isometric;
+import hushmaze.drawing.axon.Marks;
+import hushmaze.drawing.axon.Picture;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Part;
+import hushmaze.solid.Role;
+import hushmaze.solid.Solid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The box so far, on its back, seen from above into its open front; what a step adds is tinted and marked.
+ *
+ * @param so parts that are there, those added among them
+ * @param added parts the step adds
+ * @param lines glue, sealant or gasket of the step
+ * @param kind how those lines are drawn
+ * @param lie how the box lies and where its cover is
+ */
+record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, Lie lie) {
+    /** Lettering of the marks, mm. */
+    static final double MARK = 3.0;
+
+    /** What runs along the joints. */
+    enum Kind {
+        GLUE(new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT)),
+        SEALANT(new Stroke(true, Stroke.Pattern.DOTTED, Ink.ACCENT)),
+        GASKET(new Stroke(true, Stroke.Pattern.DASHED, Ink.ACCENT));
+
+        private final Stroke stroke;
+
+        Kind(Stroke stroke) {
+            this.stroke = stroke;
+        }
+
+        Stroke stroke() {
+            return stroke;
+        }
+    }
+
+    /** How the box lies. */
+    enum Lie {
+        /** On its back. */
+        BACK,
+        /** On its back, the cover held above it. */
+        LIFTED,
+        /** On its cover. */
+        FRONT,
+        /** On its back, in the parts it is carried in. */
+        PARTED
+    }
+
+    StepPicture {
+        so = List.copyOf(so);
+        added = Set.copyOf(added);
+        lines = List.copyOf(lines);
+    }
+
+    private BoxPicture picture(Solid solid) {
+        List<BoxPicture.Shown> shown = new ArrayList<>();
+        for (Part part : so) {
+            boolean lifted = lie == Lie.LIFTED && part.role() == Role.FRONT;
+            int module = lie == Lie.PARTED ? module(part, solid) : 0;
+            Form form = Form.of(part);
+            if (lie == Lie.FRONT) {
+                form = form.turnedOver();
+            }
+            form = form.moved(
+                    module * 0.25 * solid.outer().size(Axis.X),
+                    0,
+                    lifted ? 0.5 * (solid.outer().size(Axis.X) + solid.outer().size(Axis.Y)) * 0.5 : 0);
+            shown.add(new BoxPicture.Shown(part, form, lifted ? 1 : module));
+        }
+        return new BoxPicture(shown);
+    }
+
+    private static int module(Part part, Solid solid) {
+        double x = part.bounds().centre(Axis.X);
+        return solid.modules().stream()
+                .filter(m -> m.bounds().x0() <= x && x <= m.bounds().x1())
+                .mapToInt(hushmaze.solid.Module::number)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /**
+     * Draws it.
+     *
+     * @param view all steps have the same
+     * @param mark of a part
+     */
+    Sketch draw(Solid solid, Isometric view, Function<Part, String> mark) {
+        BoxPicture picture = picture(solid);
+        Sketch sketch = new Sketch();
+        Picture drawn = picture.draw(sketch, view, part -> added.contains(part) ? Ink.ACCENT_PALE : null);
+        drawn.lines(lie == Lie.FRONT ? lines.stream().map(StepPicture::over).toList() : lines, kind.stroke());
+        List<Marks.Mark> marks = picture.marks(view, part -> added.contains(part) ? mark.apply(part) : null);
+        new Marks(picture.hull(view), MARK).draw(sketch, marks);
+        return sketch;
+    }
+
+    private static Edge over(Edge e) {
+        return e.along() == Axis.X
+                ? new Edge(e.along(), e.from(), e.to(), -e.u(), -e.v())
+                : new Edge(e.along(), -e.to(), -e.from(), e.u(), -e.v());
+    }
+
+    /** Width without marks at 1 mm for a metre. */
+    double width(Solid solid) {
+        List<Point> hull = picture(solid).hull(new Isometric(1));
+        return hull.stream().mapToDouble(Point::x).max().orElseThrow()
+                - hull.stream().mapToDouble(Point::x).min().orElseThrow();
+    }
+
+    /** Height without marks at 1 mm for a metre. */
+    double height(Solid solid) {
+        List<Point> hull = picture(solid).hull(new Isometric(1));
+        return hull.stream().mapToDouble(Point::y).max().orElseThrow()
+                - hull.stream().mapToDouble(Point::y).min().orElseThrow();
+    }
+
+    /** Room marks take beside a picture, mm. */
+    static double beside(TextMeasure measure) {
+        return Marks.room(List.of("B00"), MARK, measure);
+    }
+}
