@@ -38,6 +38,23 @@ final class Holes {
                 block.high(v) - bounds.low(v));
     }
 
+    /**
+     * What cut-outs take from a stretch of their part, measured from its beginning.
+     *
+     * @param alongU whether the stretch runs along u
+     */
+    static List<Cutout> between(List<Cutout> cutouts, boolean alongU, double from, double to) {
+        List<Cutout> between = new ArrayList<>();
+        for (Cutout c : cutouts) {
+            double low = Math.max(from, alongU ? c.u0() : c.v0()) - from;
+            double high = Math.min(to, alongU ? c.u1() : c.v1()) - from;
+            if (high > low) {
+                between.add(alongU ? new Cutout(low, c.v0(), high, c.v1()) : new Cutout(c.u0(), low, c.u1(), high));
+            }
+        }
+        return between;
+    }
+
     private static boolean lies(Cuboid hole, Cuboid bounds, Role role) {
         Axis u = role.normal().u();
         Axis v = role.normal().v();

@@ -101,15 +101,7 @@ final class SeamCutter {
         if (part.normal() == Axis.X) {
             return part.cutouts();
         }
-        List<Cutout> cutouts = new ArrayList<>();
-        for (Cutout c : part.cutouts()) {
-            double u0 = Math.max(0, c.u0() - moved);
-            double u1 = Math.min(length, c.u1() - moved);
-            if (u1 > u0) {
-                cutouts.add(new Cutout(u0, c.v0(), u1, c.v1()));
-            }
-        }
-        return cutouts;
+        return Holes.between(part.cutouts(), true, moved, moved + length);
     }
 
     private static LinerPiece stretch(LinerPiece piece, double x0, double x1, int number) {

@@ -13,7 +13,7 @@ import java.util.List;
  * <p>The passes lie side by side along y, each between its liners, with a baffle between neighbours. Baffle i starts at
  * the near end when i is even and at the far end when it is odd, and stops short of the other end by the turn gap. The
  * shell is built by {@link ShellBuilder}, the baffles and their grooves by {@link BaffleBuilder}, the lining by {@link
- * LiningBuilder}; {@link SeamCutter} makes two of what a seam crosses.
+ * LiningBuilder}; {@link SeamCutter} makes two of what a seam crosses, {@link LinerPieces} what is left of liner beside cut-outs.
  */
 public final class SolidBuilder {
     private SolidBuilder() {}
@@ -39,7 +39,7 @@ public final class SolidBuilder {
                 frame.cavity(),
                 frame.outer(),
                 seams.panels(panels),
-                seams.liners(LiningBuilder.pieces(frame, ports)),
+                LinerPieces.left(seams.liners(LiningBuilder.pieces(frame, ports))),
                 seals,
                 frame.baffles(),
                 passes(frame),
