@@ -41,6 +41,7 @@ final class ModelWriter {
     private final ModelPose pose;
     private final ModelBuffer buffer = new ModelBuffer();
     private final List<String> nodes = new ArrayList<>();
+    private final Map<String, Integer> named = new HashMap<>();
     private final List<String> meshes = new ArrayList<>();
     private final List<String> materials = new ArrayList<>();
     private final List<String> boards = new ArrayList<>();
@@ -116,8 +117,9 @@ final class ModelWriter {
     }
 
     private String node(CutItem item, Part part) {
-        String name =
-                Json.text(item.mark() + " " + PartNames.of(part, result.path().box()));
+        String called = item.mark() + " " + PartNames.of(part, result.path().box());
+        int number = named.merge(called, 1, Integer::sum);
+        String name = Json.text(number == 1 ? called : called + " (" + number + ")");
         double[] low = pose.low(part.bounds());
         ModelBuffer.Shape shape = buffer.add(PartSurface.of(part), pose, low);
         String primitive = Json.object(

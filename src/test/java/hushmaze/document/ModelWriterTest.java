@@ -117,7 +117,13 @@ class ModelWriterTest {
         int wanted = 0;
         for (CutItem item : result.cutList().items().toList()) {
             for (Part part : item.parts()) {
-                parts.put(item.mark() + " " + PartNames.of(part, result.path().box()), part);
+                // Two pieces beside a port are called alike; the second says so.
+                String name =
+                        item.mark() + " " + PartNames.of(part, result.path().box());
+                for (int number = 2; parts.containsKey(name); number++) {
+                    name = item.mark() + " " + PartNames.of(part, result.path().box()) + " (" + number + ")";
+                }
+                parts.put(name, part);
                 wanted++;
             }
         }

@@ -74,7 +74,7 @@ class SvgLayersTest {
         }
         assertThat(Arrays.stream(met).boxed().toList())
                 .as("notches, windows, grooves, holes")
-                .allMatch(count -> count > 15);
+                .allMatch(count -> count > 10);
     }
 
     @Test
