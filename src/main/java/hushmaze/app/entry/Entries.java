@@ -65,14 +65,11 @@ final class Entries {
         Field field = Field.of(name);
         Field from = Field.of(source);
         String label = Texts.of("entry." + name);
-        return new TypedEntry(
-                edit,
-                name,
-                name,
-                Size.BESIDE,
-                () -> edit.shown(field),
-                () -> isThere(field),
-                text -> edit.enter(field, from, label, text));
+        return beside(name, field, text -> edit.enter(field, from, label, text));
+    }
+
+    private Entry beside(String name, Field field, Function<String, Optional<String>> take) {
+        return new TypedEntry(edit, name, name, Size.BESIDE, () -> edit.shown(field), () -> isThere(field), take);
     }
 
     /** The measured thickness of a board. */
@@ -81,14 +78,7 @@ final class Entries {
         Field field = Field.of(name);
         Field from = Field.of(board + ".source");
         String label = Texts.of("entry." + name);
-        return new TypedEntry(
-                edit,
-                name,
-                name,
-                Size.BESIDE,
-                () -> edit.shown(field),
-                () -> isThere(field),
-                text -> edit.measure(field, from, label, text));
+        return beside(name, field, text -> edit.measure(field, from, label, text));
     }
 
     /**

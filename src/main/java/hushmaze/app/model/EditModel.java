@@ -133,21 +133,15 @@ public final class EditModel {
 
     /** Changes a board's thickness to what was measured; from then on its source says so. */
     public Optional<String> measure(Field field, Field source, String label, String text) {
-        try {
-            Object value = value(field, text);
-            String measured = Texts.of("source.thickness");
-            edit(label, p -> {
-                String from = (String) source.get(p, path());
-                boolean said = from.contains(measured) || from.length() + measured.length() > LONGEST_SOURCE;
-                Project changed = field.with(p, path(), value);
-                return value.equals(field.get(p, path())) || said
-                        ? changed
-                        : source.with(changed, path(), from + measured);
-            });
-            return Optional.empty();
-        } catch (InvalidValue e) {
-            return Optional.of(Refusal.sentence(e, field, label));
-        }
+        String measured = Texts.of("source.thickness");
+        return enter(
+                field,
+                source,
+                label,
+                text,
+                from -> from.contains(measured) || from.length() + measured.length() > LONGEST_SOURCE
+                        ? from
+                        : from + measured);
     }
 
     /** Changes one field to what was typed, in any unit; a blank takes away a value that may be absent. */
@@ -170,13 +164,18 @@ public final class EditModel {
      * was typed.
      */
     public Optional<String> enter(Field field, Field source, String label, String text) {
+        return enter(field, source, label, text, from -> Summaries.isAssumed(from) ? Texts.of("source.entered") : from);
+    }
+
+    private Optional<String> enter(
+            Field field, Field source, String label, String text, UnaryOperator<String> sourceAfter) {
         try {
             Object value = value(field, text);
-            boolean assumed = source.get(project(), path()) instanceof String from && Summaries.isAssumed(from);
-            String now = Texts.of("source.entered");
             edit(label, p -> {
                 Project changed = field.with(p, path(), value);
-                return assumed ? source.with(changed, path(), now) : changed;
+                return source.get(p, path()) instanceof String from
+                        ? source.with(changed, path(), sourceAfter.apply(from))
+                        : changed;
             });
             return Optional.empty();
         } catch (InvalidValue e) {
