@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
 import hushmaze.build.CutItem;
+import hushmaze.build.Plate;
+import hushmaze.build.PrintedSizes;
 import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
@@ -13,9 +15,14 @@ import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -52,6 +59,14 @@ class PdfWriterTest {
                                 .contains(LengthFormat.bare(item.length(), units))
                                 .contains(LengthFormat.bare(item.width(), units))
                                 .contains(LengthFormat.thickness(item.thickness(), units));
+                        Plate plate = PrintedSizes.of(result.solid(), result.cutList(), units)
+                                .of(item);
+                        stretches(plate, true)
+                                .forEach(stretch ->
+                                        assertThat(drawn.get(0)).contains(LengthFormat.bare(stretch, units)));
+                        stretches(plate, false)
+                                .forEach(stretch ->
+                                        assertThat(drawn.get(0)).contains(LengthFormat.bare(stretch, units)));
                         String row = item.mark() + " " + item.quantity() + " "
                                 + LengthFormat.bare(item.length(), units) + " "
                                 + LengthFormat.bare(item.width(), units) + " "
@@ -61,6 +76,30 @@ class PdfWriterTest {
                 }
             }
         }
+    }
+
+    /** From edge to edge of a plate by way of its cut-outs and grooves, along its length or its width, m. */
+    private static List<Double> stretches(Plate plate, boolean along) {
+        TreeSet<Long> places = new TreeSet<>();
+        DoubleConsumer add = place -> places.add(Math.round(place * 1e7));
+        add.accept(0);
+        add.accept(along ? plate.length() : plate.width());
+        for (Cutout c : plate.cutouts()) {
+            add.accept(along ? c.u0() : c.v0());
+            add.accept(along ? c.u1() : c.v1());
+        }
+        for (Groove g : plate.grooves()) {
+            add.accept(along ? g.u0() : g.v0());
+            add.accept(along ? g.u1() : g.v1());
+        }
+        List<Double> stretches = new ArrayList<>();
+        for (long place : places) {
+            Long before = places.lower(place);
+            if (before != null) {
+                stretches.add((place - before) / 1e7);
+            }
+        }
+        return stretches;
     }
 
     @Test
