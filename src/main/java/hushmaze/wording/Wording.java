@@ -11,8 +11,6 @@ import hushmaze.assess.Rating;
 import hushmaze.assess.RoomAir;
 import hushmaze.assess.RoomNoise;
 import hushmaze.assess.RoomResult;
-import hushmaze.build.BoardCheck;
-import hushmaze.build.PrintedFit;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Target;
@@ -222,25 +220,7 @@ public final class Wording {
 
     /** What follows the real thickness of each of the box's boards. */
     public List<String> boards(PathResult result) {
-        return BoardCheck.of(result.solid(), result.cutList()).stream()
-                .map(check -> board(check, result))
-                .toList();
-    }
-
-    private String board(BoardCheck check, PathResult result) {
-        long moved = check.changes().stream().mapToLong(c -> c.parts().size()).sum();
-        PrintedFit ignored = check.ignored(result.solid(), BoardCheck.EXAMPLE);
-        BoardCheck.Outside outer = check.outer();
-        return text(
-                "board.measure",
-                check.board().name(),
-                amounts.thickness(BoardCheck.EXAMPLE),
-                String.valueOf(moved),
-                String.valueOf(result.solid().panels().size()),
-                amounts.thickness(ignored.step()),
-                amounts.thickness(outer.length() * BoardCheck.EXAMPLE),
-                amounts.thickness(outer.width() * BoardCheck.EXAMPLE),
-                amounts.thickness(outer.height() * BoardCheck.EXAMPLE));
+        return new BoardWording(this).all(result);
     }
 
     /** Who lifts the box, whole or in pieces. */
