@@ -192,7 +192,9 @@ public final class Wording {
         String sizes = amounts.sizes(fits.width(), fits.height(), fits.depth());
         return text(
                 fits.ok() ? "fits.yes" : "fits.no",
-                fits.standOff() > 0 ? text("fits.cleats", sizes, amounts.length(fits.standOff())) : sizes,
+                fits.standOff() > 0
+                        ? text("fits.cleats", sizes, amounts.length(fits.standOff()))
+                        : text("fits.plain", sizes),
                 amounts.sizes(space.width(), space.height(), space.depth()));
     }
 
