@@ -46,39 +46,16 @@ final class CellGrid {
                                 solid.parts().map(Part::bounds),
                                 solid.seals().stream().map(Seal::bounds)))
                 .flatMapToDouble(ends);
-        DoubleStream cutouts = solid.parts()
-                .flatMapToDouble(part -> part.cutouts().stream().flatMapToDouble(c -> {
-                    double low = part.bounds().low(axis);
-                    if (axis == part.normal().u()) {
-                        return DoubleStream.of(low + c.u0(), low + c.u1());
-                    }
-                    return axis == part.normal().v()
-                            ? DoubleStream.of(low + c.v0(), low + c.v1())
-                            : DoubleStream.empty();
-                }));
-        DoubleStream grooves = solid.panels().stream()
-                .flatMapToDouble(panel -> panel.grooves().stream().flatMapToDouble(g -> {
-                    Cuboid sunk = sunk(panel, g);
-                    return DoubleStream.of(sunk.low(axis), sunk.high(axis));
-                }));
-        return DoubleStream.concat(DoubleStream.concat(blocks, cutouts), grooves);
-    }
-
-    /** The space a groove takes from a board. */
-    static Cuboid sunk(Part part, Groove g) {
-        Cuboid bounds = part.bounds();
-        Axis n = part.normal();
-        double low = g.inLowFace() ? bounds.low(n) : bounds.high(n) - g.depth();
-        return bounds.with(n.u(), bounds.low(n.u()) + g.u0(), bounds.low(n.u()) + g.u1())
-                .with(n.v(), bounds.low(n.v()) + g.v0(), bounds.low(n.v()) + g.v1())
-                .with(n, low, low + g.depth());
+        DoubleStream taken =
+                solid.parts().flatMapToDouble(part -> part.taken().stream().flatMapToDouble(ends));
+        return DoubleStream.concat(blocks, taken);
     }
 
     /** The cells a part fills: not its cut-outs, and not what its grooves have taken away. */
     int[] filledBy(Part part) {
         BitSet sunk = new BitSet();
         for (Groove groove : part.grooves()) {
-            for (int cell : cells(sunk(part, groove))) {
+            for (int cell : cells(part.space(groove))) {
                 sunk.set(cell);
             }
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 
 /**
  * The whole surface of a part as flat rectangles: cut-outs and grooves are really taken out. The planes of all its faces
@@ -50,13 +49,7 @@ public final class PartSurface {
 
     private PartSurface(Part part) {
         Cuboid bounds = part.bounds();
-        Axis n = part.normal();
-        taken = Stream.concat(
-                        part.cutouts().stream()
-                                .map(c -> bounds.with(n.u(), bounds.low(n.u()) + c.u0(), bounds.low(n.u()) + c.u1())
-                                        .with(n.v(), bounds.low(n.v()) + c.v0(), bounds.low(n.v()) + c.v1())),
-                        part.grooves().stream().map(g -> CellGrid.sunk(part, g)))
-                .toList();
+        taken = part.taken();
         for (Axis axis : Axis.values()) {
             planes[axis.ordinal()] = planes(bounds, axis);
         }

@@ -2,8 +2,6 @@ package hushmaze.drawing.axon;
 
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
-import hushmaze.solid.Cutout;
-import hushmaze.solid.Groove;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,26 +37,7 @@ final class PartCells {
     }
 
     static PartCells of(Part part) {
-        Cuboid b = part.bounds();
-        Axis n = part.normal();
-        List<Cuboid> removed = new ArrayList<>();
-        for (Cutout c : part.cutouts()) {
-            removed.add(sunk(b, n, c));
-        }
-        for (Groove g : part.grooves()) {
-            Cuboid through = sunk(b, n, new Cutout(g.u0(), g.v0(), g.u1(), g.v1()));
-            removed.add(
-                    g.inLowFace()
-                            ? through.with(n, b.low(n), b.low(n) + g.depth())
-                            : through.with(n, b.high(n) - g.depth(), b.high(n)));
-        }
-        return new PartCells(b, removed);
-    }
-
-    private static Cuboid sunk(Cuboid b, Axis n, Cutout c) {
-        double u = b.low(n.u());
-        double v = b.low(n.v());
-        return b.with(n.u(), u + c.u0(), u + c.u1()).with(n.v(), v + c.v0(), v + c.v1());
+        return new PartCells(part.bounds(), part.taken());
     }
 
     private static double[] planes(Cuboid whole, List<Cuboid> removed, Axis axis) {

@@ -27,10 +27,7 @@ public final class CheckSquare {
         boolean inch = units == UnitSystem.INCH;
         double step = inch ? MM_PER_INCH : 1;
         double[] choices = inch ? INCHES : METRIC_MM;
-        double real = choices[0];
-        for (double choice : choices) {
-            real = choice * step / scale.denominator() <= MOST ? choice : real;
-        }
+        double real = scale.longest(choices, step, MOST);
         double side = real * step / scale.denominator();
         Sketch sketch = new Sketch();
         sketch.rectangle(new Bounds(0, 0, side, side), Stroke.THIN, null);

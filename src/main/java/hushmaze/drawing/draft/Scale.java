@@ -24,6 +24,21 @@ public record Scale(int denominator) {
         return metres * MM_PER_M / denominator;
     }
 
+    /**
+     * The longest of some true lengths that takes no more than its room on paper; the first if none does.
+     *
+     * @param choices in order, in a unit of their own
+     * @param unit of theirs, mm
+     * @param room mm on paper
+     */
+    double longest(double[] choices, double unit, double room) {
+        double best = choices[0];
+        for (double choice : choices) {
+            best = choice * unit / denominator <= room ? choice : best;
+        }
+        return best;
+    }
+
     /** As written in a title block: "1:10". */
     public String label() {
         return "1:" + denominator;

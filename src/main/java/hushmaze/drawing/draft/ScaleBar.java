@@ -21,12 +21,7 @@ public final class ScaleBar {
     public static Sketch of(Scale scale, UnitSystem units, double width) {
         double step = units == UnitSystem.INCH ? MM_PER_INCH : 1;
         double[] choices = units == UnitSystem.INCH ? INCHES : METRIC_MM;
-        double best = choices[0];
-        for (double choice : choices) {
-            if (choice * step / scale.denominator() <= width) {
-                best = choice;
-            }
-        }
+        double best = scale.longest(choices, step, width);
         double length = best * step / scale.denominator();
         Sketch sketch = new Sketch();
         double half = length / 2;

@@ -31,18 +31,17 @@ final class ArrangementPages {
 
     private List<Draft> pages() {
         List<Function<Scale, Sketch>> views = new ArrayList<>(List.of(box::plan));
-        int whole = 1;
-        if (largest(views, Scale.SERIES.get(0)).isEmpty()) {
+        Optional<Scale> alone = shelves.scale(views, Scale.SERIES.get(0));
+        if (alone.isEmpty()) {
             views = new ArrayList<>(List.of(box::planWithoutWords, box::wordsOfPlan));
-            whole = 2;
         }
+        int beside = views.size();
+        Scale first = alone.isPresent() ? alone.get() : scale(List.copyOf(views), Scale.SERIES.get(0));
         views.add(box::crossSection);
         for (Role face : box.facesWithPorts()) {
             views.add(scale -> box.elevation(face, scale));
         }
-        Scale first = scale(views.subList(0, whole), Scale.SERIES.get(0));
-        int beside = whole;
-        while (beside < views.size() && shelves.pages(at(views.subList(0, beside + 1), first)) == 1) {
+        while (beside < views.size() && shelves.pages(Shelves.at(views.subList(0, beside + 1), first)) == 1) {
             beside++;
         }
         List<Draft> pages = new ArrayList<>();
@@ -55,25 +54,13 @@ final class ArrangementPages {
     }
 
     private Draft page(String title, List<Function<Scale, Sketch>> views, Scale scale) {
-        Sketch content = shelves.set(at(views, scale)).get(0);
+        Sketch content = shelves.set(Shelves.at(views, scale)).get(0);
         return new Draft(Labels.of(title), Labels.of("type.arrangement"), scale, job.drawingSheet(), content);
     }
 
     /** The largest scale, no larger than a given one, at which the views go on one page. */
     private Scale scale(List<Function<Scale, Sketch>> views, Scale atMost) {
-        return largest(views, atMost)
+        return shelves.scale(views, atMost)
                 .orElseThrow(() -> new IllegalArgumentException("the box is too big to be drawn on " + job.paper()));
-    }
-
-    private Optional<Scale> largest(List<Function<Scale, Sketch>> views, Scale atMost) {
-        return Scale.largest(s -> s.denominator() >= atMost.denominator() && onOnePage(at(views, s)));
-    }
-
-    private boolean onOnePage(List<Sketch> views) {
-        return views.stream().allMatch(shelves::fits) && shelves.pages(views) == 1;
-    }
-
-    private static List<Sketch> at(List<Function<Scale, Sketch>> views, Scale scale) {
-        return views.stream().map(v -> v.apply(scale)).toList();
     }
 }

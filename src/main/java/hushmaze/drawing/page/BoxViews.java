@@ -1,6 +1,5 @@
 package hushmaze.drawing.page;
 
-import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
@@ -196,11 +195,7 @@ final class BoxViews {
     private void ports(PlanarView view, Role face) {
         for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
             if (port.role() == face) {
-                Bounds hole = view.picture(port.hole());
-                view.sketch().line(hole.x0(), hole.y0(), hole.x1(), hole.y1(), Stroke.RULE);
-                view.sketch().line(hole.x0(), hole.y1(), hole.x1(), hole.y0(), Stroke.RULE);
-                view.sketch().rectangle(hole, Stroke.OUTLINE, null);
-                PortLabel.put(view.sketch(), job.measure(), hole, PortLabel.word(solid, port));
+                view.port(port, Stroke.OUTLINE);
             }
         }
     }

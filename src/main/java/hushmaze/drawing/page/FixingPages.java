@@ -45,12 +45,9 @@ final class FixingPages {
         FixingViews views = new FixingViews(job);
         Shelves shelves = new Shelves(job.drawingSheet().content(), job.measure());
         List<Function<Scale, Sketch>> both = List.of(views::surface, views::section);
-        Function<Scale, List<Sketch>> at =
-                scale -> both.stream().map(v -> v.apply(scale)).toList();
-        Scale scale = Scale.largest(
-                        s -> at.apply(s).stream().allMatch(shelves::fits) && shelves.pages(at.apply(s)) == 1)
+        Scale scale = shelves.scale(both, Scale.SERIES.get(0))
                 .orElseThrow(() -> new IllegalArgumentException("the box is too big to be drawn on " + job.paper()));
-        Sketch content = shelves.set(at.apply(scale)).get(0);
+        Sketch content = shelves.set(Shelves.at(both, scale)).get(0);
         return new Draft(Labels.of("fixing.title"), Labels.of("type.fixing"), scale, job.drawingSheet(), content);
     }
 

@@ -63,7 +63,7 @@ final class FixingViews {
             sketch.rectangle(cleat(view, cleat), Stroke.THIN, Ink.PALE);
         }
         sketch.rectangle(view.picture(solid.outer()), Stroke.OUTLINE, null);
-        hole(view);
+        view.port(port, Stroke.HIDDEN);
         studs(view);
         for (Rows.Cleat cleat : rows.cleats()) {
             cleat.screws().stream().distinct().forEach(at -> cross(sketch, view.x(at), view.y(cleat.at())));
@@ -101,14 +101,6 @@ final class FixingViews {
                 view.y(cleat.at() + cleat.width() / 2),
                 Math.max(x0, x1),
                 view.y(cleat.at() - cleat.width() / 2));
-    }
-
-    private void hole(PlanarView view) {
-        Bounds hole = view.picture(port.hole());
-        view.sketch().line(hole.x0(), hole.y0(), hole.x1(), hole.y1(), Stroke.RULE);
-        view.sketch().line(hole.x0(), hole.y1(), hole.x1(), hole.y0(), Stroke.RULE);
-        view.sketch().rectangle(hole, Stroke.HIDDEN, null);
-        PortLabel.put(view.sketch(), job.measure(), hole, PortLabel.word(solid, port));
     }
 
     private void studs(PlanarView view) {

@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.build.CutItem;
+import hushmaze.build.PrintedSizes;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.draft.Block;
@@ -22,10 +23,12 @@ final class PartPages {
 
     private final Job job;
     private final Shelves shelves;
+    private final PrintedSizes printed;
 
     PartPages(Job job) {
         this.job = job;
         this.shelves = new Shelves(job.drawingSheet().content(), job.measure());
+        this.printed = job.printed();
     }
 
     /** The pages of some items. */
@@ -65,19 +68,22 @@ final class PartPages {
         return job.textPages(Labels.of("holes.title"), type, blocks);
     }
 
+    private PartView view(CutItem item) {
+        return new PartView(job, item, printed.of(item));
+    }
+
     /** The largest picture at which each view goes on a page and leaves room beside it. */
     private Scale scale(List<CutItem> items) {
         double most = Math.min(MOST, job.drawingSheet().content().width() * 0.52);
         Scale wished = Scale.largest(s -> items.stream().allMatch(i -> PartView.extent(i, s) <= most))
                 .orElse(Scale.SERIES.get(Scale.SERIES.size() - 1));
         return Scale.largest(s -> s.denominator() >= wished.denominator()
-                        && items.stream().allMatch(i -> shelves.fits(new PartView(job, i).at(s))))
+                        && items.stream().allMatch(i -> shelves.fits(view(i).at(s))))
                 .orElseThrow(() -> new IllegalArgumentException("a part is too big to be drawn on " + job.paper()));
     }
 
     private List<Draft> pages(List<CutItem> items, Scale scale, String type) {
-        List<Sketch> views =
-                items.stream().map(i -> new PartView(job, i).at(scale)).toList();
+        List<Sketch> views = items.stream().map(i -> view(i).at(scale)).toList();
         List<Draft> pages = new ArrayList<>();
         List<List<CutItem>> groups = shelves.groups(items, views);
         List<Sketch> sketches = shelves.set(views);

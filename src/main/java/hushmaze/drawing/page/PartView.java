@@ -29,10 +29,11 @@ final class PartView {
     private final CutItem item;
     private final Plate plate;
 
-    PartView(Job job, CutItem item) {
+    /** @param plate what is printed for the item */
+    PartView(Job job, CutItem item, Plate plate) {
         this.job = job;
         this.item = item;
-        this.plate = job.printed().of(item);
+        this.plate = plate;
     }
 
     /** The view with its words, at some place. */

@@ -12,6 +12,7 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
+import hushmaze.solid.PortPlace;
 import hushmaze.solid.Seal;
 import java.util.EnumMap;
 import java.util.Map;
@@ -92,6 +93,15 @@ final class PlanarView {
                 sketch.rectangle(picture(block), Stroke.THIN, Ink.BLACK);
             }
         }
+    }
+
+    /** A port seen against its wall: a hole has diagonals. */
+    void port(PortPlace port, Stroke outline) {
+        Bounds hole = picture(port.hole());
+        sketch.line(hole.x0(), hole.y0(), hole.x1(), hole.y1(), Stroke.RULE);
+        sketch.line(hole.x0(), hole.y1(), hole.x1(), hole.y0(), Stroke.RULE);
+        sketch.rectangle(hole, outline, null);
+        PortLabel.put(sketch, job.measure(), hole, PortLabel.word(job.result().solid(), port));
     }
 
     /** Dimensions along one side of the whole box, outside those drawn there before. */

@@ -3,8 +3,11 @@ package hushmaze.drawing.page;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.draft.Scale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Sets views on pages, row by row, and spreads them over the room they have. */
 final class Shelves {
@@ -39,6 +42,20 @@ final class Shelves {
                     .toList());
         }
         return groups;
+    }
+
+    /** The largest scale, no larger than a given one, at which views go on one page together. */
+    Optional<Scale> scale(List<Function<Scale, Sketch>> views, Scale atMost) {
+        return Scale.largest(s -> s.denominator() >= atMost.denominator() && onOnePage(at(views, s)));
+    }
+
+    private boolean onOnePage(List<Sketch> views) {
+        return views.stream().allMatch(this::fits) && pages(views) == 1;
+    }
+
+    /** Views at a scale. */
+    static List<Sketch> at(List<Function<Scale, Sketch>> views, Scale scale) {
+        return views.stream().map(v -> v.apply(scale)).toList();
     }
 
     /** Whether a view goes on a page. */

@@ -8,7 +8,6 @@ import hushmaze.quantity.Unit;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
-import hushmaze.solid.Part;
 import hushmaze.solid.Pass;
 import hushmaze.solid.PortPlace;
 import hushmaze.solid.Role;
@@ -58,7 +57,7 @@ public final class SolidSpace {
         List<WaveBlock> blocks = new ArrayList<>();
         add(blocks, AIR, Cut.without(solid.cavity(), solid.baffles()));
         for (LinerPiece piece : solid.liners()) {
-            add(blocks, lining(liner), Cut.without(piece.bounds(), cutouts(piece)));
+            add(blocks, lining(liner), Cut.without(piece.bounds(), piece.taken()));
         }
         PortPlace inlet = solid.openingPort();
         PortPlace outlet = solid.roomPort();
@@ -160,16 +159,6 @@ public final class SolidSpace {
 
     private static Medium lining(LinerModel liner) {
         return new LinerMedium(InvalidValue.present("liner", liner));
-    }
-
-    private static List<Cuboid> cutouts(Part part) {
-        Cuboid bounds = part.bounds();
-        Axis u = part.normal().u();
-        Axis v = part.normal().v();
-        return part.cutouts().stream()
-                .map(cut -> bounds.with(u, bounds.low(u) + cut.u0(), bounds.low(u) + cut.u1())
-                        .with(v, bounds.low(v) + cut.v0(), bounds.low(v) + cut.v1()))
-                .toList();
     }
 
     private static void add(List<WaveBlock> blocks, Medium medium, List<Cuboid> places) {
