@@ -11,6 +11,7 @@ import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Solid;
 import hushmaze.sound.BoxLoss;
+import hushmaze.sound.PathMethods;
 import hushmaze.sound.estimate.PathEstimate.Leg;
 import hushmaze.sound.flow.BoxFlow;
 import hushmaze.sound.flow.FlowLoss;
@@ -27,24 +28,32 @@ import java.util.List;
  * What one path brings to the microphone besides the noise through its box, and what others hear through it: pessimistic
  * edge.
  *
- * @param loss of the box
  * @param flow noise of the moving air at the room port
  * @param flowLevel that noise at the microphone, third octaves, dB
  * @param fanLevel of the fan at the microphone; negative infinity without one
  * @param talkLevel from the other room at the microphone; negative infinity without one
  * @param heard what others hear
  */
-record PathLevel(
-        BoxLoss loss, FlowNoise flow, Spectrum flowLevel, Spectrum fanLevel, Spectrum talkLevel, List<Heard> heard) {
+record PathLevel(FlowNoise flow, Spectrum flowLevel, Spectrum fanLevel, Spectrum talkLevel, List<Heard> heard) {
     /** What a pass is counted to take off the noise of moving air, as a share of the estimate: its pessimistic edge. */
     private static final double LOW_PASS = 0.6;
 
     static PathLevel of(Room room, VentPath vent, Solid solid, PathAir moving, BoxLoss loss, AirState air) {
+        return of(room, vent, solid, moving, loss.methods(), loss.thirds().low(), air);
+    }
+
+    /**
+     * The same of a box of which only one edge is known.
+     *
+     * @param methods the path by every method that was run
+     * @param low pessimistic edge of what the box loses, third octaves, dB
+     */
+    static PathLevel of(
+            Room room, VentPath vent, Solid solid, PathAir moving, PathMethods methods, Spectrum low, AirState air) {
         Brief brief = vent.brief();
         MouthPosition mouth = brief.roomMouthOrMiddle();
-        FlowNoise flow = flow(solid, moving, loss);
+        FlowNoise flow = flow(solid, moving, methods);
         List<Heard> heard = new ArrayList<>();
-        Spectrum low = loss.thirds().low();
         if (brief.outgoing() != null) {
             heard.add(new Heard(
                     Heard.Kind.NEIGHBOURS,
@@ -63,12 +72,7 @@ record PathLevel(
             }
         }
         return new PathLevel(
-                loss,
-                flow,
-                RoomLevel.fromPower(flow.power(), room, mouth),
-                fan(brief.fan(), low, room, mouth),
-                talk,
-                heard);
+                flow, RoomLevel.fromPower(flow.power(), room, mouth), fan(brief.fan(), low, room, mouth), talk, heard);
     }
 
     /** Everything this path brings to the microphone when its box loses this, third octaves, dB. */
@@ -76,8 +80,8 @@ record PathLevel(
         return noise.minus(lossOfBox).energyPlus(flowLevel).energyPlus(fanLevel).energyPlus(talkLevel);
     }
 
-    /** The ways to the microphone. */
-    List<SoundRoute> routes(Spectrum noise) {
+    /** The ways to the microphone; noise through the bare opening, and what the box loses of it. */
+    List<SoundRoute> routes(Spectrum noise, BoxLoss loss) {
         List<SoundRoute> routes = new ArrayList<>();
         routes.add(new SoundRoute(SoundRoute.Kind.PATH, noise.minus(loss.path().low())));
         // What path and walls let through together, less the path, is shared out over the walls' parts.
@@ -100,11 +104,11 @@ record PathLevel(
         return fan == null ? silence() : RoomLevel.fromPower(FanLevel.intoRoom(fan, low), room, mouth);
     }
 
-    private static FlowNoise flow(Solid solid, PathAir moving, BoxLoss loss) {
+    private static FlowNoise flow(Solid solid, PathAir moving, PathMethods methods) {
         List<FlowLoss> losses = moving.losses().stream()
                 .map(l -> new FlowLoss(l.key(), l.part(), Math.max(0, l.zetaHigh()), l.velocity()))
                 .toList();
-        List<Leg> legs = loss.methods().estimate().legs().stream()
+        List<Leg> legs = methods.estimate().legs().stream()
                 .map(leg -> new Leg(leg.pass(), times(leg.entry()), times(leg.along())))
                 .toList();
         return BoxFlow.of(

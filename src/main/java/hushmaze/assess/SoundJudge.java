@@ -27,7 +27,7 @@ import java.util.List;
  * Judges the sound of boxes for one project: the needs are found once, so many boxes can be judged in a row.
  *
  * <p>Octave losses are those for this path's own noise: its octave level through the bare opening less its octave level
- * through the box, both summed by energy over the thirds. Not for use by several threads at once.
+ * through the box, both summed by energy over the thirds. Safe for use by several threads.
  */
 public final class SoundJudge {
     private final Project project;
@@ -65,9 +65,9 @@ public final class SoundJudge {
         VentPath vent = project.paths().get(path);
         NoiseNeed need = needs.get(path);
         PathMethods methods = paths.methods(solid, vent.brief().opening(), quick, null);
-        BoxLoss loss = BoxLoss.of(walls(vent, solid), methods);
-        PathLevel level = PathLevel.of(project.room(), vent, solid, flow, loss, air);
-        return margin(need, level.total(need.noiseThirds(), loss.thirds().low()));
+        Spectrum low = BoxLoss.low(walls(vent, solid), methods);
+        PathLevel level = PathLevel.of(project.room(), vent, solid, flow, methods, low, air);
+        return margin(need, level.total(need.noiseThirds(), low));
     }
 
     /**
@@ -102,7 +102,7 @@ public final class SoundJudge {
                 loss.thirds().likely(), vent.brief().opening().area());
         return new SoundDetail(
                 loss,
-                level.routes(need.noiseThirds()),
+                level.routes(need.noiseThirds(), loss),
                 level.flow(),
                 improvements(need, walls, loss, level, margin),
                 LossReason.of(loss),

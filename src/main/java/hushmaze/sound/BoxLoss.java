@@ -49,6 +49,18 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
         return new BoxLoss(methods, path, walls, low, thirds);
     }
 
+    /**
+     * Pessimistic edge of the whole box alone, third octaves, dB: what {@link #of} says of it, without the other edges.
+     *
+     * @param boards walls of the box
+     * @param methods the path by every method that was run
+     */
+    public static Spectrum low(BoxWalls boards, PathMethods methods) {
+        LossRange path = methods.range();
+        WallRoute walls = boards.route(levels(methods.levels(), path.likely(), path.low()), Edge.LOW);
+        return together(path.low(), walls.loss());
+    }
+
     /** What one more layer and tight joints would make of the pessimistic edge of these walls. */
     public WallChoices choices(BoxWalls boards) {
         return boards.choices(levels(methods.levels(), path.likely(), path.low()), Edge.LOW);

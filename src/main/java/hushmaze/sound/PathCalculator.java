@@ -3,6 +3,7 @@ package hushmaze.sound;
 import hushmaze.material.Liner;
 import hushmaze.project.Opening;
 import hushmaze.solid.Solid;
+import hushmaze.sound.estimate.EstimateTables;
 import hushmaze.sound.estimate.PathEstimate;
 import hushmaze.sound.porous.JohnsonLiner;
 import hushmaze.sound.porous.LinerModel;
@@ -24,11 +25,13 @@ public final class PathCalculator {
     private static final double UNUSED_RESISTIVITY = 20000;
 
     private final double soundSpeed;
+    private final EstimateTables estimates;
     private final Map<LinerModel, QuickTables> tables = new ConcurrentHashMap<>();
 
     /** @param soundSpeed m/s */
     public PathCalculator(double soundSpeed) {
         this.soundSpeed = soundSpeed;
+        this.estimates = new EstimateTables(soundSpeed);
     }
 
     /** How many of the quick wave's figures are wanted. */
@@ -50,7 +53,7 @@ public final class PathCalculator {
      * @param wave its wave solution, which takes long and is made elsewhere; null if it was not run
      */
     public PathMethods methods(Solid solid, Opening opening, Quick wanted, WaveResult wave) {
-        PathEstimate estimate = PathEstimate.of(solid, opening, soundSpeed);
+        PathEstimate estimate = PathEstimate.of(solid, opening, estimates);
         if (wanted == Quick.NONE) {
             return new PathMethods(estimate, null, List.of(), wave);
         }

@@ -82,7 +82,7 @@ final class ChamberTerms {
     private BandLoss along() {
         return chamber.linedPerimeter() == 0
                 ? BandLoss.none()
-                : new LinedRun(solid.box().liner(), list.soundSpeed()).loss(chamber, chamber.length(), PART);
+                : new LinedRun(solid.box().liner(), list.tables()).loss(chamber, chamber.length(), PART);
     }
 
     private void sayWhatIsOutside() {

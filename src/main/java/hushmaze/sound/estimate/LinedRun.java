@@ -31,10 +31,10 @@ final class LinedRun {
     private final double soundSpeed;
     private final LinedSlitLimit slitLimit;
 
-    LinedRun(Liner liner, double soundSpeed) {
+    LinedRun(Liner liner, EstimateTables tables) {
         this.liner = liner;
-        this.soundSpeed = soundSpeed;
-        this.slitLimit = new LinedSlitLimit(liner, soundSpeed);
+        this.soundSpeed = tables.soundSpeed();
+        this.slitLimit = new LinedSlitLimit(liner, tables);
     }
 
     /**

@@ -6,9 +6,7 @@ import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Pass;
 import hushmaze.sound.porous.LinedSlit;
 import hushmaze.sound.porous.MikiLiner;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -36,17 +34,19 @@ final class LinedSlitLimit {
     private static final double HIGHEST = 562;
 
     private final Liner liner;
+    private final EstimateTables tables;
     private final double soundSpeed;
-    private final Map<LinedSlits, double[]> known = new HashMap<>();
 
-    LinedSlitLimit(Liner liner, double soundSpeed) {
+    LinedSlitLimit(Liner liner, EstimateTables tables) {
         this.liner = liner;
-        this.soundSpeed = soundSpeed;
+        this.tables = tables;
+        this.soundSpeed = tables.soundSpeed();
     }
 
     /** Most the lining of a pass is credited with, third octaves, dB; infinite where the limit says nothing. */
     Spectrum most(Pass pass) {
-        double[] rates = known.computeIfAbsent(LinedSlits.of(pass), this::rates);
+        LinedSlits slits = LinedSlits.of(pass);
+        double[] rates = tables.decay(slits, liner, () -> rates(slits));
         return Spectrum.of(BandSet.THIRD_OCTAVE, i -> pass.length() * rates[i]);
     }
 

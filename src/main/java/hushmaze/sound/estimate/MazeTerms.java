@@ -32,7 +32,7 @@ final class MazeTerms {
         this.solid = solid;
         this.passes = solid.passes();
         this.lining =
-                solid.box().liner() == null ? null : new LinedRun(solid.box().liner(), list.soundSpeed());
+                solid.box().liner() == null ? null : new LinedRun(solid.box().liner(), list.tables());
         this.turns = new TurnSeries(list);
     }
 

@@ -68,8 +68,14 @@ public record PathEstimate(
      * @param soundSpeed m/s
      */
     public static PathEstimate of(Solid solid, Opening opening, double soundSpeed) {
+        return of(solid, opening, new EstimateTables(soundSpeed));
+    }
+
+    /** The estimate for one of many boxes in the same air; 250 to 450 m/s. */
+    public static PathEstimate of(Solid solid, Opening opening, EstimateTables tables) {
+        double soundSpeed = tables.soundSpeed();
         InvalidValue.within("soundSpeed", soundSpeed, SLOWEST, FASTEST, Unit.METRE_PER_SECOND);
-        TermList list = new TermList(soundSpeed);
+        TermList list = new TermList(tables);
         if (solid.box().form() == Box.Form.OFFSET_CHAMBER) {
             ChamberTerms.add(list, solid, opening);
         } else {

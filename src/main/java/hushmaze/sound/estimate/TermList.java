@@ -14,17 +14,21 @@ import java.util.List;
 
 /** The terms of one estimate while they are gathered. */
 final class TermList {
-    private final double soundSpeed;
+    private final EstimateTables tables;
     private final List<LossTerm> terms = new ArrayList<>();
     private final List<PathEstimate.Leg> legs = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
 
-    TermList(double soundSpeed) {
-        this.soundSpeed = soundSpeed;
+    TermList(EstimateTables tables) {
+        this.tables = tables;
+    }
+
+    EstimateTables tables() {
+        return tables;
     }
 
     double soundSpeed() {
-        return soundSpeed;
+        return tables.soundSpeed();
     }
 
     void add(String key, String part, String source, BandLoss loss, List<TermInput> inputs) {
@@ -70,7 +74,7 @@ final class TermList {
 
     /** Adds what the mouths of a box lose more than those of the bare opening. */
     void addMouths(Solid solid, Opening opening) {
-        new Mouths(solid, opening, soundSpeed).addTo(this);
+        new Mouths(solid, opening, soundSpeed()).addTo(this);
     }
 
     PathEstimate estimate() {

@@ -52,7 +52,7 @@ class LinedRunTest {
         Pass pass = pass(0.05, 0.6, 0.025);
         Pass half = new Pass(0, pass.clear(), true, 0.025, 0, 0);
         // Decay of the slit of 100 mm, computed elsewhere as above.
-        BandLoss loss = new LinedRun(liner(0.025), SOUND_SPEED).loss(half, 0.6, "");
+        BandLoss loss = new LinedRun(liner(0.025), new EstimateTables(SOUND_SPEED)).loss(half, 0.6, "");
         assertThat(loss.thirds().value(4)).isCloseTo(0.6 * 0.677, within(0.6 * 0.001));
     }
 
@@ -100,7 +100,8 @@ class LinedRunTest {
     }
 
     private static BandLoss loss(double width, double length, double thickness) {
-        return new LinedRun(liner(thickness), SOUND_SPEED).loss(pass(width, length, thickness), length, "pass 1");
+        return new LinedRun(liner(thickness), new EstimateTables(SOUND_SPEED))
+                .loss(pass(width, length, thickness), length, "pass 1");
     }
 
     private static Pass pass(double width, double length, double thickness) {
