@@ -59,6 +59,20 @@ public final class Assessor {
         return new Assessment(project, room, results, RoomNotices.of(project, room));
     }
 
+    /**
+     * One path judged by itself: what it carries in the room is left open, since that hangs on the other paths.
+     *
+     * @param settled project with every flow given
+     * @param index of the path
+     * @param box for it, instead of its own
+     * @throws InvalidValue if the box cannot be built
+     */
+    public static PathResult alone(Project settled, int index, Box box, Methods methods, Progress progress) {
+        Assessor assessor = new Assessor(settled, methods);
+        VentPath path = settled.paths().get(index).withBox(box);
+        return assessor.judged(index, path, build(index, box), null, progress);
+    }
+
     private void solidsAndAir() {
         for (int i = 0; i < project.paths().size(); i++) {
             Box box = project.paths().get(i).box();
@@ -72,13 +86,14 @@ public final class Assessor {
     }
 
     private void path(int index, List<PathResult> results, Progress progress) {
-        VentPath path = project.paths().get(index);
-        Box box = path.box();
-        Solid solid = solids.get(index);
         PathFlow carried = roomAir.flows().isEmpty() ? null : roomAir.flows().get(index);
+        VentPath path = project.paths().get(index);
+        results.add(judged(index, path, solids.get(index), carried, within(progress, index)));
+    }
+
+    private PathResult judged(int index, VentPath path, Solid solid, PathFlow carried, Progress progress) {
         PathAir flow = AirJudge.air(path, solid, air);
-        WaveResult wave =
-                methods.wave() ? PathWave.of(solid, box.liner(), air.soundSpeed(), within(progress, index)) : null;
+        WaveResult wave = methods.wave() ? PathWave.of(solid, solid.box().liner(), air.soundSpeed(), progress) : null;
         SoundJudge.PathSound heard = sound.judge(index, solid, flow, methods.quick(), wave);
         CutList cuts = CutListMaker.of(solid);
         List<SheetLayout> layouts = SheetLayouts.of(cuts, project.stock(), methods.sheets(), progress);
@@ -101,7 +116,7 @@ public final class Assessor {
                 layouts,
                 List.of());
         List<Notice> notices = PathNotices.of(result, project, proved);
-        results.add(result.withNotices(notices));
+        return result.withNotices(notices);
     }
 
     /** Progress of one path as a share of all. */

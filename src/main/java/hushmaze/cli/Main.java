@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
             ExportCommand.class,
             NestCommand.class,
             SampleCommand.class,
+            SizeCommand.class,
             WaveCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",

@@ -24,6 +24,7 @@ import java.util.List;
  * @param sharedDuct the other room on the same duct; absent when there is none
  * @param drive what moves the air; absent for a given flow from ductwork or a fan, and nothing elsewhere
  * @param fittings at the ends of the box; empty for none
+ * @param choices what a search for the box may choose among; absent for everything that is not a material
  */
 public record Brief(
         Opening opening,
@@ -40,7 +41,8 @@ public record Brief(
         @MayBeAbsent Outgoing outgoing,
         @MayBeAbsent SharedDuct sharedDuct,
         @MayBeAbsent Drive drive,
-        @MayBeAbsent List<Fitting> fittings) {
+        @MayBeAbsent List<Fitting> fittings,
+        @MayBeAbsent Choices choices) {
     /** Most fittings of a path. */
     public static final int MAX_FITTINGS = 8;
 
@@ -103,6 +105,7 @@ public record Brief(
                 null,
                 null,
                 null,
+                null,
                 null);
     }
 
@@ -154,6 +157,27 @@ public record Brief(
                 otherDrive);
     }
 
+    /** The same brief with another share of the target; null for an equal one. */
+    public Brief withNoiseShare(Double share) {
+        return new Brief(
+                opening,
+                flow,
+                maxPressureDrop,
+                maxPathVelocity,
+                maxOpeningVelocity,
+                noise,
+                share,
+                space,
+                construction,
+                roomMouth,
+                fan,
+                outgoing,
+                sharedDuct,
+                drive,
+                fittings,
+                choices);
+    }
+
     private Brief copy(
             Opening over,
             Double air,
@@ -178,7 +202,8 @@ public record Brief(
                 outgoing,
                 sharedDuct,
                 by,
-                fittings);
+                fittings,
+                choices);
     }
 
     /** The same brief for another flow, m³/s. */
@@ -193,6 +218,11 @@ public record Brief(
         }
         boolean driven = fan != null || opening.beyond() == Opening.Beyond.DUCTWORK;
         return driven ? Drive.Kind.GIVEN_FLOW : Drive.Kind.NOTHING;
+    }
+
+    /** What a search may choose among, with everything free where nothing is said. */
+    public Choices choicesOrFree() {
+        return choices == null ? Choices.FREE : choices;
     }
 
     /** Where the room end is, with the middle of a surface where nothing is said. */

@@ -3,6 +3,7 @@ package hushmaze.size;
 import hushmaze.project.Brief;
 import hushmaze.project.Construction;
 import hushmaze.project.Doorway;
+import hushmaze.project.Opening;
 import hushmaze.project.Space;
 import hushmaze.quantity.Unit;
 
@@ -27,12 +28,13 @@ final class BriefLimits {
                         : brief.construction().maxMass();
             case DOORWAY_WIDTH -> door == null ? Double.NaN : door.width();
             case DOORWAY_HEIGHT -> door == null ? Double.NaN : door.height();
+            case OPENING -> brief.opening().width();
         };
     }
 
     static Unit unit(Relaxation.Limit limit) {
         return switch (limit) {
-            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, DOORWAY_WIDTH, DOORWAY_HEIGHT -> Unit.MILLIMETRE;
+            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, DOORWAY_WIDTH, DOORWAY_HEIGHT, OPENING -> Unit.MILLIMETRE;
             case PRESSURE_DROP -> Unit.PASCAL;
             case PATH_VELOCITY, OPENING_VELOCITY -> Unit.METRE_PER_SECOND;
             case FLOW -> Unit.LITRE_PER_SECOND;
@@ -60,7 +62,13 @@ final class BriefLimits {
                 carried(brief, c.maxMass(), new Doorway(value, c.doorway().height()));
             case DOORWAY_HEIGHT ->
                 carried(brief, c.maxMass(), new Doorway(c.doorway().width(), value));
+            case OPENING -> brief.withAirFrom(enlarged(brief.opening(), value), brief.flow(), brief.drive());
         };
+    }
+
+    private static Opening enlarged(Opening old, double width) {
+        double height = old.height() * width / old.width();
+        return new Opening(old.kind(), old.surface(), old.beyond(), width, height);
     }
 
     private static Brief carried(Brief b, Double mass, Doorway doorway) {

@@ -30,8 +30,6 @@ import java.util.Optional;
  * meets the target is taken, else the one with the most margin. The same brief always gives the same box.
  */
 public final class LayoutRules {
-    /** A limit is relaxed to at most this many times its value when looking for what would help. */
-    private static final double MOST_RELAXED = 4;
     /** Steps from a limit to its most relaxed value, equal in ratio. */
     private static final int STEPS = 12;
     /** Halvings within the first step that helps. */
@@ -184,57 +182,8 @@ public final class LayoutRules {
     }
 
     private List<Relaxation> relaxations(VentPath path, Progress progress) {
-        List<Relaxation> found = new ArrayList<>();
-        for (Relaxation.Limit limit : Relaxation.Limit.values()) {
-            double from = BriefLimits.get(path.brief(), limit);
-            if (!Double.isNaN(from)) {
-                leastFactor(path, limit, from, progress)
-                        .ifPresent(f -> found.add(new Relaxation(limit, from, from * f, BriefLimits.unit(limit))));
-            }
-        }
-        return found;
-    }
-
-    /**
-     * The least factor on a limit that lets a box be laid out. The grid is coarse, so a little more room may undo what a
-     * little less allowed: the range is walked up in steps first, and only the first step that helps is halved.
-     */
-    private Optional<Double> leastFactor(VentPath path, Relaxation.Limit limit, double from, Progress progress) {
-        // Everything is relaxed upwards but the airflow, which is relaxed downwards.
-        double most = limit == Relaxation.Limit.FLOW ? 1 / MOST_RELAXED : MOST_RELAXED;
-        double near = 1;
-        for (int step = 1; step <= STEPS; step++) {
-            double far = Math.pow(most, (double) step / STEPS);
-            if (possible(path, limit, from * far, progress)) {
-                return Optional.of(halved(path, limit, from, near, far, progress));
-            }
-            near = far;
-        }
-        return Optional.empty();
-    }
-
-    private double halved(
-            VentPath path, Relaxation.Limit limit, double from, double impossible, double enough, Progress progress) {
-        double near = impossible;
-        double far = enough;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (near + far) / 2;
-            if (possible(path, limit, from * middle, progress)) {
-                far = middle;
-            } else {
-                near = middle;
-            }
-        }
-        return far;
-    }
-
-    private boolean possible(VentPath path, Relaxation.Limit limit, double value, Progress progress) {
-        Brief brief;
-        try {
-            brief = BriefLimits.with(path.brief(), limit, value);
-        } catch (InvalidValue beyondWhatABriefMaySay) {
-            return false;
-        }
-        return !candidates(path, brief, 1, progress).isEmpty();
+        Relaxer relaxer =
+                new Relaxer(brief -> !candidates(path, brief, 1, progress).isEmpty(), STEPS, HALVINGS);
+        return relaxer.relaxations(path.brief(), List.of(Relaxation.Limit.values()));
     }
 }

@@ -22,6 +22,8 @@ public record Relaxation(Limit limit, double from, double to, Unit unit) {
         FLOW,
         MASS,
         DOORWAY_WIDTH,
-        DOORWAY_HEIGHT
+        DOORWAY_HEIGHT,
+        /** The opening's width, its height along with it. */
+        OPENING
     }
 }

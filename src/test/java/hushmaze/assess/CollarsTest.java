@@ -52,7 +52,8 @@ class CollarsTest {
                 null,
                 null,
                 null,
-                fittings);
+                fittings,
+                null);
     }
 
     @Test

@@ -10,6 +10,7 @@ import hushmaze.project.Activity;
 import hushmaze.project.AirRule;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
+import hushmaze.project.Choices;
 import hushmaze.project.Construction;
 import hushmaze.project.DoorLeak;
 import hushmaze.project.Doorway;
@@ -262,7 +263,17 @@ final class RandomProjects {
                 maybe(this::outgoing),
                 maybe(this::sharedDuct),
                 maybe(this::drive),
-                fittings());
+                fittings(),
+                maybe(this::choices));
+    }
+
+    private Choices choices() {
+        return new Choices(
+                list(0, 3, this::board),
+                list(0, 3, this::liner),
+                maybe(() -> 1 + random.nextInt(3)),
+                list(0, 4, () -> choice(PortFace.values())),
+                list(0, 4, () -> choice(PortFace.values())));
     }
 
     /** Any number that stand side by side, and one that connects. */

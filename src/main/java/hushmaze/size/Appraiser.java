@@ -1,0 +1,184 @@
+package hushmaze.size;
+
+import hushmaze.air.AirState;
+import hushmaze.air.PathAir;
+import hushmaze.assess.AirJudge;
+import hushmaze.assess.Assessor;
+import hushmaze.assess.BoxFit;
+import hushmaze.assess.Methods;
+import hushmaze.assess.PathResult;
+import hushmaze.assess.SoundJudge;
+import hushmaze.build.CutListMaker;
+import hushmaze.build.Effort;
+import hushmaze.build.SheetLayout;
+import hushmaze.build.SheetLayouts;
+import hushmaze.build.split.SeamPlan;
+import hushmaze.build.split.SeamPlanner;
+import hushmaze.project.Box;
+import hushmaze.project.Opening;
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.solid.Part;
+import hushmaze.solid.Solid;
+import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.PathCalculator.Quick;
+import hushmaze.work.Progress;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+
+/** Judges candidates for one path, level by level, by the code that assesses projects. Safe for use by several threads. */
+final class Appraiser {
+    /** Rounds of the sheet search that compares boxes: few, but enough to find the sheets documents need nearly always. */
+    private static final Effort SHEETS = Effort.rounds(1_000);
+
+    private final int index;
+    private final VentPath path;
+    private final AirState air;
+    private final SoundJudge sound;
+    private final Prices prices;
+    private final BoxMaker maker;
+    private final SeamPlanner planner;
+    private final Kin all = new Kin(null);
+    private final Map<Pattern.Kin, Kin> kins = new ConcurrentHashMap<>();
+    private Project project;
+
+    /**
+     * @param project with every flow settled
+     * @param index of the path
+     */
+    Appraiser(Project project, int index) {
+        this.project = project;
+        this.index = index;
+        this.path = project.paths().get(index);
+        this.air = AirState.of(project.room());
+        this.sound = new SoundJudge(project);
+        this.prices = new Prices(project.stock());
+        this.maker = new BoxMaker(path.brief(), new Steps(project.units()));
+        this.planner = new SeamPlanner(path.brief().construction(), project.stock(), project.units());
+    }
+
+    /**
+     * From now on the path has another share of the target.
+     *
+     * @param shared the project with that share, else the same
+     * @param bonus what it gives to every margin, dB
+     */
+    void share(Project shared, double bonus) {
+        project = shared;
+        all.bonus(bonus);
+    }
+
+    /** How an estimate ended. */
+    enum End {
+        NO_BOX,
+        NO_AIR,
+        DONE
+    }
+
+    /**
+     * A first judgement.
+     *
+     * @param candidate null if it does not keep the limits on air, or is no box
+     */
+    record First(End end, Candidate candidate) {}
+
+    First first(Pattern pattern, Candidate lead) {
+        Box box = maker.box(pattern).orElse(null);
+        Solid solid = box == null ? null : solid(box);
+        if (solid == null || facesBuilding(solid)) {
+            return new First(End.NO_BOX, null);
+        }
+        PathAir flow = AirJudge.air(path, solid, air);
+        if (!AirJudge.verdict(path.brief(), flow).ok()) {
+            return new First(End.NO_AIR, null);
+        }
+        double cost = prices.expected(area(solid.panels().stream()), area(solid.liners().stream()));
+        double depth = solid.outer().size(BoxFit.away(pattern.openingFace()))
+                + path.brief().standOff();
+        Candidate.Sizes sizes = new Candidate.Sizes(depth, solid.mass(), flow.pressureHigh());
+        double margin = sound.margin(index, solid, flow, Quick.NONE);
+        if (Double.isInfinite(cost) || Double.isNaN(margin)) {
+            return new First(End.NO_BOX, null);
+        }
+        Kin kin = kins.computeIfAbsent(pattern.kin(), key -> new Kin(all));
+        return new First(End.DONE, new Candidate(pattern, box, sizes, margin, cost, lead, kin));
+    }
+
+    /** What is to be written into a candidate once it was judged; judging itself changes nothing. */
+    interface Verdict {
+        void apply();
+    }
+
+    /** Judges a candidate at its next level. */
+    Verdict next(Candidate candidate, Progress progress) {
+        return switch (candidate.level()) {
+            case ESTIMATE -> quick(candidate);
+            case QUICK -> liners(candidate);
+            case LINERS -> assess(candidate, progress);
+            case ASSESSED -> throw new IllegalStateException("there is no level beyond the assessment");
+        };
+    }
+
+    private Verdict quick(Candidate candidate) {
+        Solid whole = solid(candidate.box());
+        SeamPlan plan = planner.plan(whole);
+        if (!plan.obstacles().isEmpty()) {
+            return candidate::drop;
+        }
+        Box seamed = candidate.box().joined(candidate.box().joinery(), plan.seams());
+        Solid solid = solid(seamed);
+        if (solid == null) {
+            return candidate::drop;
+        }
+        List<SheetLayout> layouts = SheetLayouts.of(CutListMaker.of(solid), project.stock(), SHEETS, Progress.NONE);
+        if (layouts.stream().anyMatch(layout -> !layout.unplaced().isEmpty())) {
+            return candidate::drop;
+        }
+        double margin = sound.margin(index, solid, AirJudge.air(path, solid, air), Quick.PLAIN);
+        double cost = prices.of(layouts);
+        return () -> {
+            candidate.laidOut(seamed, cost, plan.seams().size());
+            candidate.raise(Level.QUICK, margin);
+        };
+    }
+
+    private Verdict liners(Candidate candidate) {
+        Solid solid = solid(candidate.box());
+        double margin = sound.margin(index, solid, AirJudge.air(path, solid, air), Quick.VARIANTS);
+        return () -> candidate.raise(Level.LINERS, margin);
+    }
+
+    private Verdict assess(Candidate candidate, Progress progress) {
+        PathResult result = Assessor.alone(project, index, candidate.box(), Methods.ALL, progress);
+        boolean good =
+                result.air().ok() && result.fits().ok() && result.buildable().ok() && result.othersOk();
+        if (!good) {
+            return candidate::drop;
+        }
+        return () -> {
+            candidate.assessed(result, prices.of(result.layouts()));
+            candidate.raise(Level.ASSESSED, result.quiet().margin() - all.bonus());
+        };
+    }
+
+    private static Solid solid(Box box) {
+        try {
+            return SolidBuilder.build(box);
+        } catch (InvalidValue portsOverlap) {
+            return null;
+        }
+    }
+
+    /** Whether the port in the room is in the face that lies against the building. */
+    private boolean facesBuilding(Solid solid) {
+        return path.brief().opening().kind() != Opening.Kind.IN_DUCT
+                && solid.roomPort().role() == solid.openingPort().role();
+    }
+
+    private static double area(Stream<? extends Part> parts) {
+        return parts.mapToDouble(part -> part.uSize() * part.vSize()).sum();
+    }
+}

@@ -1,0 +1,221 @@
+package hushmaze.size;
+
+import hushmaze.project.Brief;
+import hushmaze.project.Project;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Looks for the boxes that are the best of their {@link Kind} for one path.
+ *
+ * <p>All patterns of the {@link PatternGrid} are put to the test of space and air, then judged by the estimate; boxes shorter than
+ * one that is far from quiet are left out, since the loss grows with the length. From then on the one that leads its kind is
+ * judged by the next better method, with what such methods made of boxes like it taken into account for all others, until
+ * the leader is one that the best method has judged. Around every leader its neighbours are tried, so that sizes between the
+ * rungs of the grid are found. The same brief gives the same boxes: nothing depends on time or chance.
+ */
+final class BoxSearch {
+    /** A box this far from quiet by the estimate is not made shorter, dB: further than better methods have differed from it. */
+    private static final double HOPELESS = -8;
+    /** Most boxes judged at each level, per round of a search. */
+    private static final Map<Level, Integer> MOST =
+            new EnumMap<>(Map.of(Level.QUICK, 90, Level.LINERS, 14, Level.ASSESSED, 3));
+    /** Most leaders whose neighbours are tried. */
+    private static final int MOST_SURROUNDED = 30;
+    /** Lines judged between two looks at whether the work is still wanted. */
+    private static final int CHUNK = 64;
+
+    private final Appraiser appraiser;
+    private final PatternGrid grid;
+    private final Neighbours neighbours;
+    private final Pool pool = new Pool();
+    private Tally tally = Tally.NONE;
+    private int surrounded;
+    private Progress progress;
+
+    /**
+     * @param project with every flow settled
+     * @param path its number
+     */
+    BoxSearch(Project project, int path, Progress progress) {
+        this(project, path, Freedom.of(project.paths().get(path).brief()), progress);
+    }
+
+    BoxSearch(Project project, int path, Freedom freedom, Progress progress) {
+        Brief brief = project.paths().get(path).brief();
+        Steps steps = new Steps(project.units());
+        this.appraiser = new Appraiser(project, path);
+        this.grid = new PatternGrid(brief, freedom, steps);
+        this.neighbours = new Neighbours(brief, freedom, steps);
+        this.progress = progress;
+    }
+
+    /** From now on the path has another share of the target; see {@link Appraiser#share}. */
+    void share(Project shared, double bonus) {
+        appraiser.share(shared, bonus);
+    }
+
+    /** Tells somebody else from now on. */
+    void report(Progress other) {
+        progress = other;
+    }
+
+    Tally tally() {
+        return tally;
+    }
+
+    Pool pool() {
+        return pool;
+    }
+
+    /** Judges the grid by the estimate. */
+    void begin() {
+        List<PatternGrid.Line> lines = grid.lines();
+        tally = tally.plus(new Tally(grid.tooNarrow(), 0, 0, 0, 0, 0));
+        for (int from = 0; from < lines.size(); from += CHUNK) {
+            progress.check((double) from / lines.size(), "estimating boxes");
+            List<PatternGrid.Line> some = lines.subList(from, Math.min(lines.size(), from + CHUNK));
+            for (Judged judged : some.parallelStream().map(this::judged).toList()) {
+                tally = tally.plus(judged.tally());
+                pool.add(judged.candidates());
+            }
+        }
+    }
+
+    private record Judged(List<Candidate> candidates, Tally tally) {}
+
+    private Judged judged(PatternGrid.Line line) {
+        List<Candidate> found = new ArrayList<>();
+        int noRoom = 0;
+        int noAir = 0;
+        int hopeless = 0;
+        boolean loud = false;
+        for (double length : line.lengths()) {
+            if (loud) {
+                hopeless++;
+                continue;
+            }
+            Appraiser.First first = appraiser.first(line.longest().ofLength(length), null);
+            switch (first.end()) {
+                case NO_BOX -> noRoom++;
+                case NO_AIR -> noAir++;
+                case DONE -> {
+                    found.add(first.candidate());
+                    loud = first.candidate().margin(Level.ESTIMATE) < HOPELESS;
+                }
+            }
+        }
+        return new Judged(found, new Tally(noRoom, noAir, hopeless, found.size(), 0, 0));
+    }
+
+    /**
+     * Judges the leaders of some kinds until they are known so well, or as many were judged as may be.
+     *
+     * @return the leaders that are known so well, without those of kinds that have none
+     */
+    Map<Kind, Candidate> settle(List<Kind> kinds, Level target) {
+        Map<Level, Integer> left = new EnumMap<>(MOST);
+        Map<Kind, Candidate> leaders = leaders(kinds, target, left);
+        while (!surround(leaders.values()) || !raise(leaders.values(), target, left)) {
+            leaders = leaders(kinds, target, left);
+        }
+        leaders.values().removeIf(c -> c.level() != target);
+        return leaders;
+    }
+
+    private Map<Kind, Candidate> leaders(List<Kind> kinds, Level target, Map<Level, Integer> left) {
+        Level least = Level.ESTIMATE;
+        for (Level level = Level.ESTIMATE; level != target; level = level.next()) {
+            least = left.get(level.next()) <= 0 ? level.next() : least;
+        }
+        Map<Kind, Candidate> leaders = new EnumMap<>(Kind.class);
+        for (Kind kind : kinds) {
+            Candidate best = pool.best(kind, least);
+            if (best != null) {
+                leaders.put(kind, best);
+            }
+        }
+        return leaders;
+    }
+
+    /** Tries what lies around leaders that are worth it; true if there is nothing left to try. */
+    private boolean surround(Iterable<Candidate> leaders) {
+        boolean nothing = true;
+        for (Candidate leader : leaders) {
+            boolean worth = leader.level() != Level.ESTIMATE && !leader.surrounded() && surrounded < MOST_SURROUNDED;
+            if (worth) {
+                nothing = false;
+                surrounded++;
+                leader.surround();
+                surround(leader);
+            }
+        }
+        return nothing;
+    }
+
+    private void surround(Candidate leader) {
+        List<Pattern> around =
+                neighbours.of(leader.pattern()).stream().filter(pool::isNew).toList();
+        List<Appraiser.First> firsts =
+                around.parallelStream().map(p -> appraiser.first(p, leader)).toList();
+        for (Appraiser.First first : firsts) {
+            switch (first.end()) {
+                case NO_BOX -> tally = tally.plus(new Tally(1, 0, 0, 0, 0, 0));
+                case NO_AIR -> tally = tally.plus(new Tally(0, 1, 0, 0, 0, 0));
+                case DONE -> {
+                    tally = tally.plus(new Tally(0, 0, 0, 1, 0, 0));
+                    pool.add(Collections.singleton(first.candidate()));
+                }
+            }
+        }
+    }
+
+    /** Judges leaders at their next level; true if there is nothing left to judge. */
+    private boolean raise(Iterable<Candidate> leaders, Level target, Map<Level, Integer> left) {
+        Set<Candidate> batch = new LinkedHashSet<>();
+        for (Candidate leader : leaders) {
+            boolean wanted = leader.level() != target
+                    && left.get(leader.level().next()) > 0
+                    && leader.level().next() != Level.ASSESSED;
+            if (wanted) {
+                batch.add(leader);
+            }
+        }
+        if (batch.isEmpty()) {
+            return !assessOne(leaders, target, left);
+        }
+        progress.check(0, "comparing boxes");
+        batch.forEach(c -> left.merge(c.level().next(), -1, Integer::sum));
+        tally = tally.plus(new Tally(
+                0,
+                0,
+                0,
+                0,
+                batch.stream().filter(c -> c.level() == Level.ESTIMATE).count(),
+                0));
+        List<Appraiser.Verdict> verdicts = batch.parallelStream()
+                .map(c -> appraiser.next(c, Progress.NONE))
+                .toList();
+        verdicts.forEach(Appraiser.Verdict::apply);
+        return false;
+    }
+
+    /** The wave solution uses all processors by itself. */
+    private boolean assessOne(Iterable<Candidate> leaders, Level target, Map<Level, Integer> left) {
+        for (Candidate leader : leaders) {
+            if (leader.level() == Level.LINERS && target == Level.ASSESSED && left.get(Level.ASSESSED) > 0) {
+                left.merge(Level.ASSESSED, -1, Integer::sum);
+                tally = tally.plus(new Tally(0, 0, 0, 0, 0, 1));
+                appraiser.next(leader, progress).apply();
+                return true;
+            }
+        }
+        return false;
+    }
+}

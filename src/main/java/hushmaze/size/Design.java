@@ -1,0 +1,54 @@
+package hushmaze.size;
+
+import hushmaze.assess.PathResult;
+import hushmaze.project.Box;
+import java.util.List;
+
+/**
+ * A box that a search found, assessed as documents are.
+ *
+ * @param kinds what it is the best at, at least one
+ * @param box with its seams
+ * @param result of the path with it
+ * @param cost of its sheets, in the user's currency or m²
+ */
+public record Design(List<Kind> kinds, Box box, PathResult result, double cost) {
+    public Design {
+        kinds = List.copyOf(kinds);
+    }
+
+    /** Whether the wave solution has confirmed that it meets the target. */
+    public boolean good() {
+        return result.quiet().ok();
+    }
+
+    /** Margin to the target at the pessimistic edge, dB. */
+    public double margin() {
+        return result.quiet().margin();
+    }
+
+    /** Depth away from the surface of the opening, cleats included, m. */
+    public double depth() {
+        return result.fits().depth() + result.fits().standOff();
+    }
+
+    /** kg. */
+    public double mass() {
+        return result.buildable().mass();
+    }
+
+    /** Pressure drop at the high edge, Pa. */
+    public double drop() {
+        return result.pathAir().pressureHigh();
+    }
+
+    /** Sheets of board. */
+    public int sheets() {
+        return result.buildable().sheets();
+    }
+
+    /** Sheets of liner. */
+    public int linerSheets() {
+        return result.layouts().stream().mapToInt(l -> l.sheets().size()).sum() - sheets();
+    }
+}

@@ -1,0 +1,49 @@
+package hushmaze.size;
+
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.project.Brief;
+import hushmaze.project.Choices;
+import hushmaze.project.Construction;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.PortFace;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What one search chooses among.
+ *
+ * @param builds to make a box of
+ * @param openingFaces that may lie over the opening
+ * @param roomFaces that may have the port in the room
+ */
+record Freedom(List<Build> builds, List<PortFace> openingFaces, List<PortFace> roomFaces) {
+    private static final List<PortFace> OVER_OPENING = List.of(PortFace.BACK, PortFace.END, PortFace.SIDE);
+    private static final List<PortFace> IN_ROOM = List.of(PortFace.FRONT, PortFace.END, PortFace.SIDE);
+
+    Freedom {
+        builds = List.copyOf(builds);
+        openingFaces = List.copyOf(openingFaces);
+        roomFaces = List.copyOf(roomFaces);
+    }
+
+    static Freedom of(Brief brief) {
+        Choices choices = brief.choicesOrFree();
+        Construction wished = brief.construction();
+        List<Board> boards = choices.boards().isEmpty() ? List.of(wished.board()) : choices.boards();
+        List<Liner> liners = choices.liners().isEmpty() ? List.of(wished.liner()) : choices.liners();
+        List<Build> builds = new ArrayList<>();
+        for (Board board : boards) {
+            for (Liner liner : liners) {
+                for (int layers = 1; layers <= choices.layers(); layers++) {
+                    builds.add(new Build(board, layers, wished.baffleLayers(), liner, LinedFaces.FOLD_PLANE));
+                    builds.add(new Build(board, layers, wished.baffleLayers(), liner, LinedFaces.ALL));
+                }
+            }
+        }
+        return new Freedom(
+                builds,
+                choices.openingFaces().isEmpty() ? OVER_OPENING : choices.openingFaces(),
+                choices.roomFaces().isEmpty() ? IN_ROOM : choices.roomFaces());
+    }
+}

@@ -1,0 +1,101 @@
+package hushmaze.size;
+
+import java.util.Comparator;
+import java.util.function.ToDoubleFunction;
+
+/** What a design of a search is the best at. */
+public enum Kind {
+    /** Quiet enough with something in hand, and then the cheapest. */
+    RECOMMENDED(Kind::unsafe, Kind::costIfSafe, Kind::reserve, Kind::seams, Kind::mass),
+    /** Most margin to the target. */
+    QUIETEST(Kind::noise, Candidate::cost, Kind::mass),
+    /** Least depth away from the surface of the opening. */
+    SHALLOWEST(Kind::loud, Kind::shortfall, Kind::depth, Candidate::cost, Kind::reserve),
+    /** Least cost of sheets. */
+    CHEAPEST(Kind::loud, Kind::shortfall, Candidate::cost, Kind::seams, Kind::mass),
+    /** Least drop of pressure. */
+    LEAST_RESISTANCE(Kind::loud, Kind::shortfall, Kind::resistance, Candidate::cost),
+    /** Least mass. */
+    LIGHTEST(Kind::loud, Kind::shortfall, Kind::mass, Candidate::cost);
+
+    /** Margin a recommended box has in hand, dB: our own choice. */
+    public static final double IN_HAND = 2;
+    /** Margin beyond which more is no longer worth anything, dB: our own choice. */
+    public static final double ENOUGH = 4;
+
+    private static final double HALF_DECIBEL = 0.5;
+    private static final double MILLIMETRES = 0.005;
+    private static final double TWENTIETH = 0.05;
+
+    /** What a box that is not assessed yet must have in hand to be counted as quiet, dB. */
+    private static final double DOUBT = 0.2;
+
+    private final Comparator<Candidate> order;
+
+    @SafeVarargs
+    Kind(ToDoubleFunction<Candidate>... keys) {
+        Comparator<Candidate> comparator = Comparator.comparingDouble(keys[0]);
+        for (int i = 1; i < keys.length; i++) {
+            comparator = comparator.thenComparingDouble(keys[i]);
+        }
+        order = comparator;
+    }
+
+    /** The better comes first. */
+    Comparator<Candidate> order() {
+        return order;
+    }
+
+    /** Whether a candidate meets the target, as far as is known. */
+    static boolean quiet(Candidate c) {
+        return c.margin() >= (c.level() == Level.ASSESSED ? 0 : DOUBT);
+    }
+
+    private static double loud(Candidate c) {
+        return quiet(c) ? 0 : 1;
+    }
+
+    private static double unsafe(Candidate c) {
+        if (!quiet(c)) {
+            return 2;
+        }
+        return c.margin() >= IN_HAND ? 0 : 1;
+    }
+
+    private static double costIfSafe(Candidate c) {
+        return c.margin() >= IN_HAND ? c.cost() : -steps(c.margin(), HALF_DECIBEL);
+    }
+
+    /** Of those that are not quiet enough, the least short comes first. */
+    private static double shortfall(Candidate c) {
+        return quiet(c) ? 0 : -steps(c.margin(), HALF_DECIBEL);
+    }
+
+    private static double reserve(Candidate c) {
+        return -steps(Math.min(c.margin(), ENOUGH), HALF_DECIBEL);
+    }
+
+    private static double noise(Candidate c) {
+        return -steps(c.margin(), HALF_DECIBEL);
+    }
+
+    private static double depth(Candidate c) {
+        return steps(c.sizes().depth(), MILLIMETRES);
+    }
+
+    private static double resistance(Candidate c) {
+        return steps(Math.log(c.sizes().drop()), TWENTIETH);
+    }
+
+    private static double seams(Candidate c) {
+        return c.seams();
+    }
+
+    private static double mass(Candidate c) {
+        return c.sizes().mass();
+    }
+
+    private static double steps(double value, double step) {
+        return Math.floor(value / step);
+    }
+}

@@ -1,0 +1,48 @@
+package hushmaze.size;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** All candidates of a search. */
+final class Pool {
+    private final List<Candidate> candidates = new ArrayList<>();
+    private final Set<Pattern> tried = new HashSet<>();
+
+    void add(Collection<Candidate> more) {
+        for (Candidate candidate : more) {
+            candidates.add(candidate);
+            tried.add(candidate.pattern());
+        }
+    }
+
+    /** Remembers a pattern; false if it was tried before. */
+    boolean isNew(Pattern pattern) {
+        return tried.add(pattern);
+    }
+
+    /** The best of a kind among those known at least so well; null if there is none. */
+    Candidate best(Kind kind, Level atLeast) {
+        Candidate best = null;
+        for (Candidate candidate : candidates) {
+            boolean known = candidate.level().compareTo(atLeast) >= 0 && !candidate.dropped();
+            if (known && (best == null || kind.order().compare(candidate, best) < 0)) {
+                best = candidate;
+            }
+        }
+        return best;
+    }
+
+    /** Those known at least so well. */
+    List<Candidate> known(Level atLeast) {
+        return candidates.stream()
+                .filter(c -> c.level().compareTo(atLeast) >= 0 && !c.dropped())
+                .toList();
+    }
+
+    boolean isEmpty() {
+        return candidates.isEmpty();
+    }
+}

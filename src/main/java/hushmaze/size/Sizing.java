@@ -1,0 +1,275 @@
+package hushmaze.size;
+
+import hushmaze.assess.AskedFlows;
+import hushmaze.assess.Assessment;
+import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
+import hushmaze.project.Brief;
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Finds the boxes for a project: for every path a few that differ in kind, each assessed as documents are.
+ *
+ * <p>Paths that leave their share of the target open are sized together: shares are set so that the boxes recommended cost least in all.
+ * The same project gives the same boxes.
+ */
+public final class Sizing {
+    /** Designs whose cost, depth, mass or resistance differ by less than this share are not worth telling apart. */
+    private static final double ALIKE = 0.04;
+    /** Margins closer than this are alike, dB. */
+    private static final double ALIKE_DECIBELS = 0.8;
+    /** Steps of a limit that is relaxed, and halvings of the first that helps. */
+    private static final int STEPS = 6;
+
+    private static final int HALVINGS = 3;
+    /** Shares closer than this to equal ones are left equal. */
+    private static final double SAME_SHARE = 0.02;
+    /** Shares are given to so many parts of the whole, rounded down. */
+    private static final double SHARE_PARTS = 1000;
+
+    private final Project asked;
+    private final Project settled;
+    private final int keep;
+    private final Progress progress;
+    private final Watch watch;
+    private Project shared;
+
+    /** Is told of designs as they are found; what it was told last is the best so far when the work is cancelled. */
+    public interface Watch {
+        /** Looks away. */
+        Watch NOBODY = (path, designs) -> {};
+
+        /**
+         * @param path number of the path
+         * @param designs found for it so far, the recommended one first
+         */
+        void found(int path, List<Design> designs);
+    }
+
+    private Sizing(Project asked, int keep, Progress progress, Watch watch) {
+        this.asked = asked;
+        this.settled = AskedFlows.settled(asked);
+        this.shared = settled;
+        this.keep = keep;
+        this.progress = progress;
+        this.watch = watch;
+    }
+
+    /**
+     * Sizes every path of a project.
+     *
+     * @param project may have boxes already; they are not looked at
+     * @param keep most designs per path, at least 1
+     */
+    public static Sized of(Project project, int keep, Progress progress, Watch watch) {
+        return new Sizing(project, keep, progress, watch).sized(null);
+    }
+
+    /** Sizes one path of a project; the others and all shares stay as they are. */
+    public static PathDesigns ofPath(Project project, int path, int keep, Progress progress, Watch watch) {
+        return new Sizing(project, keep, progress, watch).sized(path).paths().get(0);
+    }
+
+    private Sized sized(Integer only) {
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < settled.paths().size(); i++) {
+            if (only == null || only == i) {
+                numbers.add(i);
+            }
+        }
+        List<BoxSearch> searches = new ArrayList<>();
+        for (int n = 0; n < numbers.size(); n++) {
+            BoxSearch search =
+                    new BoxSearch(settled, numbers.get(n), part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
+            search.begin();
+            search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
+            searches.add(search);
+        }
+        if (only == null) {
+            share(searches);
+        }
+        List<PathDesigns> paths = new ArrayList<>();
+        for (int n = 0; n < numbers.size(); n++) {
+            searches.get(n).report(part(0.3 + 0.7 * n / numbers.size(), 0.7 / numbers.size()));
+            paths.add(designs(searches.get(n), numbers.get(n)));
+        }
+        return new Sized(withBoxes(numbers, paths), paths, only != null || enoughAir(numbers, paths));
+    }
+
+    private Progress part(double from, double share) {
+        return (fraction, doing) -> progress.check(from + share * fraction, doing);
+    }
+
+    /** Splits the target anew among the paths that leave their share open. */
+    private void share(List<BoxSearch> searches) {
+        List<Integer> open = new ArrayList<>();
+        double given = 0;
+        for (int i = 0; i < settled.paths().size(); i++) {
+            Double share = settled.paths().get(i).brief().noiseShare();
+            given += share == null ? 0 : share;
+            if (share == null) {
+                open.add(i);
+            }
+        }
+        if (open.size() < 2) {
+            return;
+        }
+        double whole = 1 - given;
+        double equal = whole / open.size();
+        List<List<TargetShares.Offer>> offers =
+                open.stream().map(i -> offers(searches.get(i), equal)).toList();
+        TargetShares.of(offers, whole).ifPresent(shares -> reshare(searches, open, shares, equal));
+    }
+
+    private static List<TargetShares.Offer> offers(BoxSearch search, double equal) {
+        return search.pool().known(Level.QUICK).stream()
+                .map(c -> new TargetShares.Offer(c.cost(), TargetShares.needed(equal, c.margin(), Kind.IN_HAND)))
+                .toList();
+    }
+
+    private void reshare(List<BoxSearch> searches, List<Integer> open, double[] shares, double equal) {
+        boolean same = true;
+        for (double share : shares) {
+            same &= Math.abs(share - equal) < SAME_SHARE;
+        }
+        if (same) {
+            return;
+        }
+        List<VentPath> paths = new ArrayList<>(settled.paths());
+        for (int i = 0; i < shares.length; i++) {
+            VentPath path = paths.get(open.get(i));
+            double share = Math.max(1, Math.floor(shares[i] * SHARE_PARTS)) / SHARE_PARTS;
+            paths.set(
+                    open.get(i),
+                    new VentPath(path.name(), path.purpose(), path.brief().withNoiseShare(share), path.box()));
+        }
+        shared = settled.withPaths(paths);
+        for (int i = 0; i < shares.length; i++) {
+            double share = paths.get(open.get(i)).brief().noiseShare();
+            searches.get(open.get(i)).share(shared, 10 * Math.log10(share / equal));
+        }
+    }
+
+    private PathDesigns designs(BoxSearch search, int path) {
+        Map<Kind, Candidate> best = new EnumMap<>(Kind.class);
+        List<Design> designs = List.of();
+        boolean money = new Prices(settled.stock()).inMoney();
+        for (Kind kind : Kind.values()) {
+            if (designs.size() >= keep) {
+                break;
+            }
+            search.settle(List.of(kind), Level.ASSESSED).forEach(best::put);
+            designs = merged(best);
+            watch.found(path, designs);
+        }
+        if (best.isEmpty()) {
+            return new PathDesigns(path, List.of(), search.tally(), money, 0, relaxations(path, null, 0));
+        }
+        double margin = designs.stream().mapToDouble(Design::margin).max().orElseThrow();
+        if (margin >= 0) {
+            return new PathDesigns(path, designs, search.tally(), money, 0, List.of());
+        }
+        Candidate quietest =
+                best.getOrDefault(Kind.QUIETEST, best.values().iterator().next());
+        double estimate = quietest.margin(Level.ESTIMATE) - quietest.margin(Level.ASSESSED);
+        return new PathDesigns(
+                path, designs, search.tally(), money, -margin, relaxations(path, quietest.pattern(), estimate));
+    }
+
+    /** One design for boxes that are the same or alike in what they are the best at. */
+    private static List<Design> merged(Map<Kind, Candidate> best) {
+        List<Candidate> kept = new ArrayList<>();
+        List<List<Kind>> kinds = new ArrayList<>();
+        for (Map.Entry<Kind, Candidate> entry : best.entrySet()) {
+            int same = 0;
+            while (same < kept.size() && !alike(entry.getKey(), entry.getValue(), kept.get(same))) {
+                same++;
+            }
+            if (same == kept.size()) {
+                kept.add(entry.getValue());
+                kinds.add(new ArrayList<>());
+            }
+            kinds.get(same).add(entry.getKey());
+        }
+        List<Design> designs = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            Candidate c = kept.get(i);
+            designs.add(new Design(kinds.get(i), c.box(), c.result(), c.cost()));
+        }
+        return designs;
+    }
+
+    private static boolean alike(Kind kind, Candidate one, Candidate other) {
+        if (one == other) {
+            return true;
+        }
+        if (Kind.quiet(one) != Kind.quiet(other)) {
+            return false;
+        }
+        return switch (kind) {
+            case RECOMMENDED -> false;
+            case QUIETEST -> one.margin() - other.margin() < ALIKE_DECIBELS;
+            case SHALLOWEST -> other.sizes().depth() <= one.sizes().depth() * (1 + ALIKE);
+            case CHEAPEST -> other.cost() <= one.cost() * (1 + ALIKE);
+            case LEAST_RESISTANCE -> other.sizes().drop() <= one.sizes().drop() * (1 + 2 * ALIKE);
+            case LIGHTEST -> other.sizes().mass() <= one.sizes().mass() * (1 + ALIKE);
+        };
+    }
+
+    /** What would let a box be found, or one be quiet enough by the estimate, which differs from the best methods so much. */
+    private List<Relaxation> relaxations(int path, Pattern like, double estimate) {
+        Relaxer relaxer = new Relaxer(brief -> possible(brief, path, like, estimate), STEPS, HALVINGS);
+        List<Relaxation.Limit> limits = new ArrayList<>(List.of(Relaxation.Limit.values()));
+        return relaxer.relaxations(shared.paths().get(path).brief(), limits);
+    }
+
+    private boolean possible(Brief brief, int path, Pattern like, double estimate) {
+        List<VentPath> paths = new ArrayList<>(shared.paths());
+        VentPath old = paths.get(path);
+        paths.set(path, new VentPath(old.name(), old.purpose(), brief, null));
+        Freedom all = Freedom.of(brief);
+        Freedom freedom = like == null
+                ? all
+                : new Freedom(List.of(like.build()), List.of(like.openingFace()), List.of(like.roomFace()));
+        BoxSearch search = new BoxSearch(shared.withPaths(paths), path, freedom, progress);
+        search.begin();
+        if (like == null) {
+            return !search.pool().isEmpty();
+        }
+        Candidate quietest = search.pool().best(Kind.QUIETEST, Level.ESTIMATE);
+        return quietest != null && quietest.margin(Level.ESTIMATE) >= estimate;
+    }
+
+    private Project withBoxes(List<Integer> numbers, List<PathDesigns> designs) {
+        List<VentPath> paths = new ArrayList<>();
+        for (int i = 0; i < asked.paths().size(); i++) {
+            VentPath path = asked.paths().get(i);
+            Double share = shared.paths().get(i).brief().noiseShare();
+            if (!Objects.equals(share, path.brief().noiseShare())) {
+                path = new VentPath(path.name(), path.purpose(), path.brief().withNoiseShare(share), path.box());
+            }
+            int found = numbers.indexOf(i);
+            Optional<Design> design =
+                    found < 0 ? Optional.empty() : designs.get(found).recommended();
+            paths.add(design.isPresent() ? path.withBox(design.get().box()) : path);
+        }
+        return asked.withPaths(paths);
+    }
+
+    private boolean enoughAir(List<Integer> numbers, List<PathDesigns> designs) {
+        Project whole = withBoxes(numbers, designs);
+        if (whole.paths().stream().anyMatch(p -> p.box() == null)) {
+            return false;
+        }
+        Assessment assessment = Assessor.assess(whole, Methods.ESTIMATE, progress);
+        return assessment.paths().stream().allMatch(p -> p.air().ok());
+    }
+}

@@ -1,0 +1,192 @@
+package hushmaze.wording;
+
+import hushmaze.project.Box;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.Project;
+import hushmaze.size.Design;
+import hushmaze.size.Kind;
+import hushmaze.size.PathDesigns;
+import hushmaze.size.Relaxation;
+import hushmaze.size.Sized;
+import hushmaze.size.Tally;
+import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a search for boxes found, in words. */
+public final class SizeWording {
+    private static final int PERCENT = 100;
+
+    private final Wording wording;
+    private final Amounts amounts;
+
+    /** @param project whose units are used */
+    public SizeWording(Project project) {
+        this.wording = new Wording(project.units());
+        this.amounts = new Amounts(project.units());
+    }
+
+    /** All of it, line by line. */
+    public List<String> lines(Sized sized) {
+        List<String> lines = new ArrayList<>();
+        for (PathDesigns path : sized.paths()) {
+            lines.addAll(lines(sized.project(), path));
+            lines.add("");
+        }
+        boolean boxes = sized.paths().stream().noneMatch(p -> p.designs().isEmpty());
+        if (boxes && !sized.enoughAir()) {
+            lines.add(wording.text("size.noAir"));
+        }
+        return lines;
+    }
+
+    /** What was found for one path, line by line. */
+    public List<String> lines(Project project, PathDesigns path) {
+        List<String> lines = new ArrayList<>();
+        lines.add(head(project.paths().get(path.path()).name(), path));
+        Double share = project.paths().get(path.path()).brief().noiseShare();
+        if (share != null) {
+            lines.add("  " + wording.text("size.share", Amounts.number(PERCENT * share, 1)));
+        }
+        lines.add("  " + looked(path.tally()));
+        for (Design design : path.designs()) {
+            lines.add("  " + kinds(design));
+            lines.add("      " + box(design.box()));
+            lines.add("      " + figures(design, path.inMoney()));
+            if (design.kinds().contains(Kind.RECOMMENDED)) {
+                lines.add("      " + why(design));
+            }
+        }
+        ways(path).forEach(way -> lines.add("  " + way));
+        return lines;
+    }
+
+    /** How it went for a path. */
+    public String head(String name, PathDesigns path) {
+        String how = path.designs().isEmpty()
+                ? wording.text("size.none")
+                : path.shortfall() > 0
+                        ? wording.text("size.loud", amounts.decibels(path.shortfall()))
+                        : wording.text("size.quiet");
+        return wording.text("size.head", name, how);
+    }
+
+    /** What became of the boxes looked at. */
+    public String looked(Tally tally) {
+        return wording.text(
+                "size.looked",
+                whole(tally.all()),
+                whole(tally.noRoom()),
+                whole(tally.noAir()),
+                whole(tally.hopeless()),
+                whole(tally.estimated()),
+                whole(tally.quick()),
+                whole(tally.assessed()));
+    }
+
+    /** What a design is the best at: "Recommended, cheapest". */
+    public String kinds(Design design) {
+        String all = design.kinds().stream()
+                .map(kind -> wording.text("kind." + kind))
+                .collect(Collectors.joining(", "));
+        return all.substring(0, 1).toUpperCase(Locale.ROOT) + all.substring(1);
+    }
+
+    /** Why the recommended one is. */
+    public String why(Design design) {
+        String how = !design.good() ? "loud" : design.margin() < Kind.IN_HAND ? "quiet" : "safe";
+        return wording.text("why.RECOMMENDED." + how, amounts.decibels(Kind.IN_HAND), amounts.decibels(Kind.ENOUGH));
+    }
+
+    /** The box in one line. */
+    public String box(Box box) {
+        String form = box.form() == Box.Form.OFFSET_CHAMBER
+                ? wording.text("size.form.chamber")
+                : box.passes() == 1
+                        ? wording.text("size.form.one")
+                        : wording.text("size.form.many", Integer.toString(box.passes()));
+        return wording.text(
+                "size.box",
+                form,
+                amounts.length(box.clearWidth()),
+                amounts.length(box.clearHeight()),
+                amounts.length(box.clearLength()),
+                wording.text("size.face." + box.openingPort().face()),
+                wording.text("size.face." + box.roomPort().face()),
+                layers(box),
+                lined(box));
+    }
+
+    private String layers(Box box) {
+        int layers = box.shell().size();
+        return wording.text(
+                layers == 1 ? "size.layers.one" : "size.layers.many",
+                box.shell().get(0).name(),
+                Integer.toString(layers));
+    }
+
+    private String lined(Box box) {
+        LinedFaces faces = box.linedFaces();
+        String key = !faces.baffles() && box.passes() > 1 ? "bareBaffles" : faces.broad() ? "all" : "fold";
+        return wording.text("size.lined." + key, box.liner().name());
+    }
+
+    /** Its figures in one line. */
+    public String figures(Design design, boolean inMoney) {
+        return wording.text(
+                design.good() ? "size.figures" : "size.figuresLoud",
+                outside(design),
+                amounts.decibels(Math.abs(design.margin())),
+                amounts.mass(design.mass()),
+                amounts.pressure(design.drop()),
+                sheets(design.sheets()),
+                sheets(design.linerSheets()),
+                cost(design, inMoney));
+    }
+
+    /** Its outer sizes, the depth last. */
+    public String outside(Design design) {
+        Cuboid outer = design.result().solid().outer();
+        Axis level = design.result().level();
+        Axis away = design.result().solid().openingPort().role().normal();
+        Axis other = away.u() == level ? away.v() : away.u();
+        return amounts.sizes(outer.size(level), outer.size(other), outer.size(away));
+    }
+
+    /** What its sheets cost. */
+    public String cost(Design design, boolean inMoney) {
+        return inMoney
+                ? wording.text("size.cost.money", Amounts.number(design.cost(), 2))
+                : wording.text("size.cost.area", Amounts.number(design.cost(), 1));
+    }
+
+    private String sheets(int n) {
+        return wording.text(n == 1 ? "size.sheets.one" : "size.sheets.many", Integer.toString(n));
+    }
+
+    /** What would help where no box is good, line by line. */
+    public List<String> ways(PathDesigns path) {
+        List<String> ways = new ArrayList<>();
+        if (!path.designs().isEmpty() && path.shortfall() == 0) {
+            return ways;
+        }
+        if (path.designs().isEmpty() && path.relaxations().isEmpty()) {
+            return List.of(wording.text("size.noHelp"));
+        }
+        ways.add(wording.text("size.wouldHelp"));
+        if (path.shortfall() > 0) {
+            ways.add("- " + wording.text("size.lessNoise", amounts.decibels(path.shortfall())));
+        }
+        for (Relaxation relaxation : path.relaxations()) {
+            ways.add("- " + wording.relaxation(relaxation));
+        }
+        return ways;
+    }
+
+    private static String whole(long n) {
+        return String.format(Locale.ROOT, "%,d", n);
+    }
+}
