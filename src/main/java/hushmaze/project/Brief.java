@@ -157,8 +157,17 @@ public record Brief(
                 otherDrive);
     }
 
+    /** The same brief with other choices for a search; null for everything free. */
+    public Brief choosing(Choices others) {
+        return with(noiseShare, others);
+    }
+
     /** The same brief with another share of the target; null for an equal one. */
     public Brief withNoiseShare(Double share) {
+        return with(share, choices);
+    }
+
+    private Brief with(Double share, Choices others) {
         return new Brief(
                 opening,
                 flow,
@@ -175,7 +184,7 @@ public record Brief(
                 sharedDuct,
                 drive,
                 fittings,
-                choices);
+                others);
     }
 
     private Brief copy(

@@ -10,12 +10,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Looks for the boxes that are the best of their {@link Kind} for one path.
  *
  * <p>All patterns of the {@link PatternGrid} are put to the test of space and air, then judged by the estimate; boxes shorter than
- * one that is far from quiet are left out, since the loss grows with the length. From then on the one that leads its kind is
+ * one that is far from quiet are left out, since the loss grows with the length, and so are most with more than one layer where one
+ * does. From then on the one that leads its kind is
  * judged by the next better method, with what such methods made of boxes like it taken into account for all others, until
  * the leader is one that the best method has judged. Around every leader its neighbours are tried, so that sizes between the
  * rungs of the grid are found. The same brief gives the same boxes: nothing depends on time or chance.
@@ -23,6 +25,8 @@ import java.util.Set;
 final class BoxSearch {
     /** A box this far from quiet by the estimate is not made shorter, dB: further than better methods have differed from it. */
     private static final double HOPELESS = -8;
+    /** With one layer as quiet as that by the estimate, more layers serve the quietest box alone, dB. */
+    private static final double ONE_DOES = 3.5;
     /** Most boxes judged at each level, per round of a search. */
     private static final Map<Level, Integer> MOST =
             new EnumMap<>(Map.of(Level.QUICK, 90, Level.LINERS, 14, Level.ASSESSED, 3));
@@ -74,14 +78,28 @@ final class BoxSearch {
         return pool;
     }
 
-    /** Judges the grid by the estimate. */
+    /**
+     * Judges the grid by the estimate: first walls of one layer, then, for more layers, the longest of every line, which are the
+     * quietest; the shorter ones only where one layer does not do.
+     */
     void begin() {
-        List<PatternGrid.Line> lines = grid.lines();
+        Map<Boolean, List<PatternGrid.Line>> lines = grid.lines().stream()
+                .collect(
+                        Collectors.partitioningBy(line -> line.longest().build().layers() == 1));
         tally = tally.plus(new Tally(grid.tooNarrow(), 0, 0, 0, 0, 0));
+        double all = lines.get(true).size() + lines.get(false).size();
+        judge(lines.get(true), false, 0, all);
+        Candidate quietest = pool.best(Kind.QUIETEST, Level.ESTIMATE);
+        boolean oneDoes = quietest != null && quietest.margin(Level.ESTIMATE) >= ONE_DOES;
+        judge(lines.get(false), oneDoes, lines.get(true).size(), all);
+    }
+
+    private void judge(List<PatternGrid.Line> lines, boolean longestOnly, int done, double all) {
         for (int from = 0; from < lines.size(); from += CHUNK) {
-            progress.check((double) from / lines.size(), "estimating boxes");
+            progress.check((done + from) / all, "estimating boxes");
             List<PatternGrid.Line> some = lines.subList(from, Math.min(lines.size(), from + CHUNK));
-            for (Judged judged : some.parallelStream().map(this::judged).toList()) {
+            for (Judged judged :
+                    some.parallelStream().map(line -> judged(line, longestOnly)).toList()) {
                 tally = tally.plus(judged.tally());
                 pool.add(judged.candidates());
             }
@@ -90,15 +108,15 @@ final class BoxSearch {
 
     private record Judged(List<Candidate> candidates, Tally tally) {}
 
-    private Judged judged(PatternGrid.Line line) {
+    private Judged judged(PatternGrid.Line line, boolean longestOnly) {
         List<Candidate> found = new ArrayList<>();
         int noRoom = 0;
         int noAir = 0;
-        int hopeless = 0;
-        boolean loud = false;
+        int left = 0;
+        boolean enough = false;
         for (double length : line.lengths()) {
-            if (loud) {
-                hopeless++;
+            if (enough) {
+                left++;
                 continue;
             }
             Appraiser.First first = appraiser.first(line.longest().ofLength(length), null);
@@ -107,11 +125,11 @@ final class BoxSearch {
                 case NO_AIR -> noAir++;
                 case DONE -> {
                     found.add(first.candidate());
-                    loud = first.candidate().margin(Level.ESTIMATE) < HOPELESS;
+                    enough = longestOnly || first.candidate().margin(Level.ESTIMATE) < HOPELESS;
                 }
             }
         }
-        return new Judged(found, new Tally(noRoom, noAir, hopeless, found.size(), 0, 0));
+        return new Judged(found, new Tally(noRoom, noAir, left, found.size(), 0, 0));
     }
 
     /**
@@ -125,7 +143,7 @@ final class BoxSearch {
         while (!surround(leaders.values()) || !raise(leaders.values(), target, left)) {
             leaders = leaders(kinds, target, left);
         }
-        leaders.values().removeIf(c -> c.level() != target);
+        leaders.values().removeIf(c -> c.level().compareTo(target) < 0);
         return leaders;
     }
 
@@ -180,7 +198,7 @@ final class BoxSearch {
     private boolean raise(Iterable<Candidate> leaders, Level target, Map<Level, Integer> left) {
         Set<Candidate> batch = new LinkedHashSet<>();
         for (Candidate leader : leaders) {
-            boolean wanted = leader.level() != target
+            boolean wanted = leader.level().compareTo(target) < 0
                     && left.get(leader.level().next()) > 0
                     && leader.level().next() != Level.ASSESSED;
             if (wanted) {

@@ -28,7 +28,7 @@ public enum Kind {
     private static final double TWENTIETH = 0.05;
 
     /** What a box that is not assessed yet must have in hand to be counted as quiet, dB. */
-    private static final double DOUBT = 0.2;
+    private static final double DOUBT = 0.3;
 
     private final Comparator<Candidate> order;
 
@@ -55,15 +55,20 @@ public enum Kind {
         return quiet(c) ? 0 : 1;
     }
 
+    /** Whether it also has something in hand, as far as is known. */
+    private static boolean safe(Candidate c) {
+        return c.margin() >= IN_HAND + (c.level() == Level.ASSESSED ? 0 : DOUBT);
+    }
+
     private static double unsafe(Candidate c) {
         if (!quiet(c)) {
             return 2;
         }
-        return c.margin() >= IN_HAND ? 0 : 1;
+        return safe(c) ? 0 : 1;
     }
 
     private static double costIfSafe(Candidate c) {
-        return c.margin() >= IN_HAND ? c.cost() : -steps(c.margin(), HALF_DECIBEL);
+        return safe(c) ? c.cost() : -steps(c.margin(), HALF_DECIBEL);
     }
 
     /** Of those that are not quiet enough, the least short comes first. */

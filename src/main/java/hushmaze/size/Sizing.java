@@ -9,9 +9,7 @@ import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -22,10 +20,6 @@ import java.util.Optional;
  * The same project gives the same boxes.
  */
 public final class Sizing {
-    /** Designs whose cost, depth, mass or resistance differ by less than this share are not worth telling apart. */
-    private static final double ALIKE = 0.04;
-    /** Margins closer than this are alike, dB. */
-    private static final double ALIKE_DECIBELS = 0.8;
     /** Steps of a limit that is relaxed, and halvings of the first that helps. */
     private static final int STEPS = 6;
 
@@ -96,12 +90,28 @@ public final class Sizing {
         if (only == null) {
             share(searches);
         }
-        List<PathDesigns> paths = new ArrayList<>();
-        for (int n = 0; n < numbers.size(); n++) {
-            searches.get(n).report(part(0.3 + 0.7 * n / numbers.size(), 0.7 / numbers.size()));
-            paths.add(designs(searches.get(n), numbers.get(n)));
-        }
+        List<PathDesigns> paths = designs(searches, numbers);
         return new Sized(withBoxes(numbers, paths), paths, only != null || enoughAir(numbers, paths));
+    }
+
+    /** All recommended ones first, then kind by kind. */
+    private List<PathDesigns> designs(List<BoxSearch> searches, List<Integer> numbers) {
+        List<Chosen> chosen = searches.stream().map(search -> new Chosen(keep)).toList();
+        double parts = Kind.values().length * (double) searches.size();
+        for (Kind kind : Kind.values()) {
+            for (int n = 0; n < searches.size(); n++) {
+                double done = (kind.ordinal() * searches.size() + n) / parts;
+                searches.get(n).report(part(0.3 + 0.7 * done, 0.7 / parts));
+                if (chosen.get(n).add(kind, searches.get(n))) {
+                    watch.found(numbers.get(n), chosen.get(n).designs());
+                }
+            }
+        }
+        List<PathDesigns> paths = new ArrayList<>();
+        for (int n = 0; n < searches.size(); n++) {
+            paths.add(designs(searches.get(n), chosen.get(n), numbers.get(n)));
+        }
+        return paths;
     }
 
     private Progress part(double from, double share) {
@@ -158,70 +168,20 @@ public final class Sizing {
         }
     }
 
-    private PathDesigns designs(BoxSearch search, int path) {
-        Map<Kind, Candidate> best = new EnumMap<>(Kind.class);
-        List<Design> designs = List.of();
+    private PathDesigns designs(BoxSearch search, Chosen chosen, int path) {
         boolean money = new Prices(settled.stock()).inMoney();
-        for (Kind kind : Kind.values()) {
-            if (designs.size() >= keep) {
-                break;
-            }
-            search.settle(List.of(kind), Level.ASSESSED).forEach(best::put);
-            designs = merged(best);
-            watch.found(path, designs);
-        }
-        if (best.isEmpty()) {
-            return new PathDesigns(path, List.of(), search.tally(), money, 0, relaxations(path, null, 0));
+        List<Design> designs = chosen.designs();
+        if (designs.isEmpty()) {
+            return new PathDesigns(path, designs, search.tally(), money, 0, relaxations(path, null, 0));
         }
         double margin = designs.stream().mapToDouble(Design::margin).max().orElseThrow();
         if (margin >= 0) {
             return new PathDesigns(path, designs, search.tally(), money, 0, List.of());
         }
-        Candidate quietest =
-                best.getOrDefault(Kind.QUIETEST, best.values().iterator().next());
+        Candidate quietest = chosen.quietest();
         double estimate = quietest.margin(Level.ESTIMATE) - quietest.margin(Level.ASSESSED);
         return new PathDesigns(
                 path, designs, search.tally(), money, -margin, relaxations(path, quietest.pattern(), estimate));
-    }
-
-    /** One design for boxes that are the same or alike in what they are the best at. */
-    private static List<Design> merged(Map<Kind, Candidate> best) {
-        List<Candidate> kept = new ArrayList<>();
-        List<List<Kind>> kinds = new ArrayList<>();
-        for (Map.Entry<Kind, Candidate> entry : best.entrySet()) {
-            int same = 0;
-            while (same < kept.size() && !alike(entry.getKey(), entry.getValue(), kept.get(same))) {
-                same++;
-            }
-            if (same == kept.size()) {
-                kept.add(entry.getValue());
-                kinds.add(new ArrayList<>());
-            }
-            kinds.get(same).add(entry.getKey());
-        }
-        List<Design> designs = new ArrayList<>();
-        for (int i = 0; i < kept.size(); i++) {
-            Candidate c = kept.get(i);
-            designs.add(new Design(kinds.get(i), c.box(), c.result(), c.cost()));
-        }
-        return designs;
-    }
-
-    private static boolean alike(Kind kind, Candidate one, Candidate other) {
-        if (one == other) {
-            return true;
-        }
-        if (Kind.quiet(one) != Kind.quiet(other)) {
-            return false;
-        }
-        return switch (kind) {
-            case RECOMMENDED -> false;
-            case QUIETEST -> one.margin() - other.margin() < ALIKE_DECIBELS;
-            case SHALLOWEST -> other.sizes().depth() <= one.sizes().depth() * (1 + ALIKE);
-            case CHEAPEST -> other.cost() <= one.cost() * (1 + ALIKE);
-            case LEAST_RESISTANCE -> other.sizes().drop() <= one.sizes().drop() * (1 + 2 * ALIKE);
-            case LIGHTEST -> other.sizes().mass() <= one.sizes().mass() * (1 + ALIKE);
-        };
     }
 
     /** What would let a box be found, or one be quiet enough by the estimate, which differs from the best methods so much. */

@@ -5,7 +5,7 @@ package hushmaze.size;
  *
  * @param noRoom had no room in the space, no room for their ports, or passes too narrow for the air
  * @param noAir take too much pressure
- * @param hopeless shorter than a box that is far from quiet already
+ * @param hopeless left out: shorter than one that is far from quiet already, or of more layers where one does
  * @param estimated judged for sound by the estimate
  * @param quick judged by the quick wave and laid out on sheets
  * @param assessed judged as documents are, with the wave solution

@@ -1,0 +1,89 @@
+package hushmaze.size;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The designs of one path that are worth telling apart, while they are found. */
+final class Chosen {
+    /** Designs whose cost, depth, mass or resistance differ by less than this share are alike. */
+    private static final double ALIKE = 0.04;
+    /** Margins closer than this are alike, dB. */
+    private static final double ALIKE_DECIBELS = 0.8;
+
+    private final int most;
+    private final List<Candidate> kept = new ArrayList<>();
+    private final List<List<Kind>> kinds = new ArrayList<>();
+
+    /** @param most designs that are kept */
+    Chosen(int most) {
+        this.most = most;
+    }
+
+    /**
+     * Adds the best of a kind: a design of its own if it is clearly better than all others at what it is for. One that would
+     * not be is not assessed.
+     *
+     * @return whether anything is new
+     */
+    boolean add(Kind kind, BoxSearch search) {
+        List<Kind> wanted = List.of(kind);
+        Candidate leader = search.settle(wanted, Level.LINERS).get(kind);
+        if (leader == null || isAnother(kind, leader)) {
+            return leader != null;
+        }
+        if (kept.size() >= most) {
+            return false;
+        }
+        leader = search.settle(wanted, Level.ASSESSED).get(kind);
+        if (leader == null || isAnother(kind, leader)) {
+            return leader != null;
+        }
+        kept.add(leader);
+        kinds.add(new ArrayList<>(wanted));
+        return true;
+    }
+
+    /** Whether a design that is kept already is as good; then it is the best of that kind, too. */
+    private boolean isAnother(Kind kind, Candidate leader) {
+        for (int i = 0; i < kept.size(); i++) {
+            if (alike(kind, leader, kept.get(i))) {
+                kinds.get(i).add(kind);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean alike(Kind kind, Candidate one, Candidate other) {
+        if (one == other) {
+            return true;
+        }
+        if (Kind.quiet(one) && !Kind.quiet(other)) {
+            return false;
+        }
+        return switch (kind) {
+            case RECOMMENDED -> false;
+            case QUIETEST -> one.margin() - other.margin() < ALIKE_DECIBELS;
+            case SHALLOWEST -> other.sizes().depth() <= one.sizes().depth() * (1 + ALIKE);
+            case CHEAPEST -> other.cost() <= one.cost() * (1 + ALIKE);
+            case LEAST_RESISTANCE -> other.sizes().drop() <= one.sizes().drop() * (1 + 2 * ALIKE);
+            case LIGHTEST -> other.sizes().mass() <= one.sizes().mass() * (1 + ALIKE);
+        };
+    }
+
+    /** Those kept so far. */
+    List<Design> designs() {
+        List<Design> designs = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            Candidate c = kept.get(i);
+            designs.add(new Design(kinds.get(i), c.box(), c.result(), c.cost()));
+        }
+        return designs;
+    }
+
+    /** The one with the most margin. */
+    Candidate quietest() {
+        return kept.stream().max(Comparator.comparingDouble(Candidate::margin)).orElseThrow();
+    }
+}

@@ -1,0 +1,178 @@
+package hushmaze.size;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hushmaze.assess.Assessment;
+import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
+import hushmaze.assess.PathResult;
+import hushmaze.assess.TestRooms;
+import hushmaze.material.Board;
+import hushmaze.project.Brief;
+import hushmaze.project.Choices;
+import hushmaze.project.Opening;
+import hushmaze.project.PortFace;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
+import hushmaze.project.Space;
+import hushmaze.project.VentPath;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Property: designs keep the brief when they are assessed apart from the search, differ in what they are the best at, and come
+ * out the same every time; none of a fine grid of lengths and heights around the recommended one is better at what it is recommended for; what
+ * is said to help does help.
+ */
+class SizingTest {
+    private static final Choices FEW =
+            new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT, PortFace.END));
+
+    private static VentPath path(String name, double level, Space space, Choices choices) {
+        Brief plain = TestRooms.brief(level, null, space, Opening.Beyond.INDOORS);
+        return new VentPath(name, Purpose.SUPPLY, plain.choosing(choices), null);
+    }
+
+    private static Project project(VentPath... paths) {
+        return TestRooms.project(TestRooms.nc(20), null, paths);
+    }
+
+    private static Sized sized(Project project, int keep) {
+        return Sizing.of(project, keep, Progress.NONE, Sizing.Watch.NOBODY);
+    }
+
+    @Test
+    void designsKeepTheBriefAndAreTheBestOfTheirKind() {
+        Project project = project(path("in", 42, new Space(0.7, 0.5, 0.3), FEW));
+        List<List<Design>> told = new ArrayList<>();
+        Sized sized = Sizing.of(project, 6, Progress.NONE, (path, designs) -> told.add(designs));
+        PathDesigns found = sized.paths().get(0);
+        assertThat(found.designs()).hasSizeGreaterThan(1);
+        assertThat(told.get(told.size() - 1)).isEqualTo(found.designs());
+        assertThat(found.designs().get(0).kinds()).contains(Kind.RECOMMENDED);
+        for (Design design : found.designs()) {
+            Project whole = project.withPaths(List.of(project.paths().get(0).withBox(design.box())));
+            Assessment again = Assessor.assess(whole, Methods.ALL, Progress.NONE);
+            PathResult result = again.paths().get(0);
+            assertThat(design.good()).isTrue();
+            assertThat(result.quiet().margin()).isEqualTo(design.margin());
+            assertThat(result.fits().ok()).isTrue();
+            assertThat(result.buildable().ok()).isTrue();
+            assertThat(result.pathAir().pressureHigh()).isLessThanOrEqualTo(30);
+        }
+        assertThat(best(found, Kind.SHALLOWEST).depth()).isLessThanOrEqualTo(least(found, Design::depth) + 0.012);
+        assertThat(best(found, Kind.LIGHTEST).mass()).isLessThanOrEqualTo(least(found, Design::mass) * 1.05);
+        assertThat(best(found, Kind.LEAST_RESISTANCE).drop()).isLessThanOrEqualTo(least(found, Design::drop) * 1.1);
+        assertThat(-best(found, Kind.QUIETEST).margin()).isLessThanOrEqualTo(least(found, d -> -d.margin()) + 0.8);
+        assertThat(sized.project().paths().get(0).box())
+                .isEqualTo(found.designs().get(0).box());
+        assertThat(sized(project, 6).paths().get(0).designs())
+                .extracting(Design::box)
+                .isEqualTo(found.designs().stream().map(Design::box).toList());
+    }
+
+    private static Design best(PathDesigns found, Kind kind) {
+        return found.designs().stream()
+                .filter(d -> d.kinds().contains(kind))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double least(PathDesigns found, java.util.function.ToDoubleFunction<Design> figure) {
+        return found.designs().stream().mapToDouble(figure).min().orElseThrow();
+    }
+
+    /** All sizes in steps of 20 mm, both methods as in the search: nothing beats it by a sheet or half a decibel. */
+    @Test
+    void noBoxOfAFullGridBeatsTheRecommendedOne() {
+        Choices one = new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT));
+        Project project = project(path("in", 40, new Space(0.6, 0.34, 0.25), one));
+        Design recommended = sized(project, 1).paths().get(0).recommended().orElseThrow();
+        FullGrid grid = FullGrid.of(project, 0, 0.02);
+        assertThat(grid.judged()).isGreaterThan(60);
+        FullGrid.Best best = grid.best();
+        assertThat(recommended.cost()).isLessThanOrEqualTo(best.cost() + 1e-9);
+        if (recommended.cost() > best.cost() - 1e-9) {
+            assertThat(Math.min(recommended.margin(), Kind.ENOUGH))
+                    .isGreaterThan(Math.min(best.margin(), Kind.ENOUGH) - 0.5);
+        }
+    }
+
+    @Test
+    void whereNoBoxIsQuietEnoughTheNearestIsToldAndWhatWouldHelp() {
+        Project project = project(path("in", 62, new Space(0.5, 0.34, 0.25), FEW));
+        PathDesigns found = sized(project, 1).paths().get(0);
+        assertThat(found.designs()).hasSize(1);
+        assertThat(found.shortfall()).isPositive();
+        assertThat(found.designs().get(0).margin()).isCloseTo(-found.shortfall(), within(1e-9));
+        Project quieter = project(path("in", 62 - found.shortfall() - 0.5, new Space(0.5, 0.34, 0.25), FEW));
+        assertThat(sized(quieter, 1).paths().get(0).shortfall()).isZero();
+    }
+
+    @Test
+    void whereNoBoxKeepsTheLimitsEachRelaxationHelps() {
+        Project project = project(path("in", 40, new Space(0.6, 0.34, 0.07), FEW));
+        PathDesigns found = sized(project, 1).paths().get(0);
+        assertThat(found.designs()).isEmpty();
+        assertThat(found.recommended()).isEmpty();
+        Relaxation deeper = found.relaxations().stream()
+                .filter(r -> r.limit() == Relaxation.Limit.SPACE_DEPTH)
+                .findFirst()
+                .orElseThrow();
+        assertThat(deeper.to()).isBetween(0.08, 0.2);
+        Project relaxed = project(path("in", 40, new Space(0.6, 0.34, deeper.to()), FEW));
+        assertThat(sized(relaxed, 1).paths().get(0).designs()).isNotEmpty();
+    }
+
+    /** A loud path and a faint one: equal shares would ask more of the loud one's box than it can give. */
+    @Test
+    void theTargetIsSharedWhereThatHelps() {
+        VentPath loud = path("loud", 43, new Space(0.6, 0.34, 0.25), FEW);
+        VentPath faint = path("faint", 25, new Space(0.6, 0.34, 0.25), FEW);
+        Sized sized = sized(project(loud, faint), 1);
+        double first = sized.project().paths().get(0).brief().noiseShare();
+        double second = sized.project().paths().get(1).brief().noiseShare();
+        assertThat(first).isGreaterThan(0.6);
+        assertThat(first + second).isLessThanOrEqualTo(1);
+        Assessment whole = Assessor.assess(sized.project(), Methods.ALL, Progress.NONE);
+        for (int i = 0; i < 2; i++) {
+            assertThat(whole.paths().get(i).quiet().margin())
+                    .isCloseTo(sized.paths().get(i).designs().get(0).margin(), within(1e-9));
+        }
+    }
+
+    @Test
+    void onlyWhatIsOnHandIsUsed() {
+        Board thin = TestRooms.brief(40, null, new Space(1, 1, 1), Opening.Beyond.INDOORS)
+                .construction()
+                .board();
+        Board other = new Board("other", 0.012, 650, 3.5e9, 0.02, false, "invented for a test");
+        Choices choices = new Choices(List.of(thin, other), null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT));
+        PathDesigns found = sized(project(path("in", 38, new Space(0.6, 0.34, 0.25), choices)), 6)
+                .paths()
+                .get(0);
+        assertThat(found.designs())
+                .allMatch(d -> d.box().shell().size() == 1)
+                .allMatch(d -> choices.boards().contains(d.box().baffleBoard()))
+                .allMatch(d -> d.box().openingPort().face() == PortFace.BACK)
+                .allMatch(d -> d.box().roomPort().face() == PortFace.FRONT);
+        assertThat(best(found, Kind.LIGHTEST).box().baffleBoard()).isEqualTo(other);
+    }
+
+    @Test
+    void cancellingEndsIt() {
+        Project project = project(path("in", 42, new Space(0.7, 0.5, 0.3), FEW));
+        int[] left = {5};
+        Progress impatient = (fraction, doing) -> {
+            if (left[0]-- == 0) {
+                throw new Progress.Cancelled();
+            }
+        };
+        assertThatThrownBy(() -> Sizing.of(project, 6, impatient, Sizing.Watch.NOBODY))
+                .isInstanceOf(Progress.Cancelled.class);
+    }
+}

@@ -1,0 +1,93 @@
+package hushmaze.size;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Validation: halves of the energy are 3.0103 dB apart (10 lg 2), worked by hand. Property: on random offers no choice of
+ * one offer per path that keeps to the whole costs less, by trying all of them.
+ */
+class TargetSharesTest {
+    @Test
+    void halfTheEnergyIsThreeDecibels() {
+        assertThat(TargetShares.needed(0.5, 3.0103, 0)).isCloseTo(0.25, within(1e-5));
+        assertThat(TargetShares.needed(0.5, 0, 3.0103)).isCloseTo(1, within(1e-4));
+        assertThat(TargetShares.needed(0.5, 2, 2)).isEqualTo(0.5);
+    }
+
+    /** The first path needs 0.8 with its cheap box and 0.2 with its dear one; the second 0.3 and 0.1. Both cheap ones are too much. */
+    @Test
+    void theDearBoxIsTakenWhereItCostsLeast() {
+        List<TargetShares.Offer> first = List.of(new TargetShares.Offer(10, 0.8), new TargetShares.Offer(25, 0.2));
+        List<TargetShares.Offer> second = List.of(new TargetShares.Offer(10, 0.3), new TargetShares.Offer(18, 0.1));
+        double[] shares = TargetShares.of(List.of(first, second), 1).orElseThrow();
+        assertThat(shares[0]).isCloseTo(0.8 / 0.9, within(1e-12));
+        assertThat(shares[1]).isCloseTo(0.1 / 0.9, within(1e-12));
+    }
+
+    @Test
+    void whereNothingKeepsToTheWholeThereIsNoAnswer() {
+        List<TargetShares.Offer> loud = List.of(new TargetShares.Offer(1, 0.7));
+        assertThat(TargetShares.of(List.of(loud, loud), 1)).isEmpty();
+        assertThat(TargetShares.of(List.of(loud, List.of()), 1)).isEmpty();
+    }
+
+    @Test
+    void noOtherChoiceCostsLess() {
+        Random random = new Random(11);
+        int answered = 0;
+        for (int n = 0; n < 200; n++) {
+            List<List<TargetShares.Offer>> offers = new ArrayList<>();
+            for (int i = 0; i < 2 + random.nextInt(2); i++) {
+                List<TargetShares.Offer> some = new ArrayList<>();
+                for (int k = 0; k < 1 + random.nextInt(6); k++) {
+                    some.add(new TargetShares.Offer(random.nextInt(8), 0.05 + random.nextDouble() * 0.9));
+                }
+                offers.add(some);
+            }
+            double least = leastCost(offers, 0, 1, 0);
+            Optional<double[]> shares = TargetShares.of(offers, 1);
+            assertThat(shares.isPresent()).isEqualTo(Double.isFinite(least));
+            if (shares.isPresent()) {
+                answered++;
+                assertThat(Arrays.stream(shares.get()).sum()).isCloseTo(1, within(1e-9));
+                assertThat(cost(offers, shares.get())).isLessThanOrEqualTo(least);
+            }
+        }
+        assertThat(answered).isBetween(50, 190);
+    }
+
+    private static double leastCost(List<List<TargetShares.Offer>> offers, int from, double left, double spent) {
+        if (from == offers.size()) {
+            return spent;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (TargetShares.Offer offer : offers.get(from)) {
+            if (offer.share() <= left) {
+                least = Math.min(least, leastCost(offers, from + 1, left - offer.share(), spent + offer.cost()));
+            }
+        }
+        return least;
+    }
+
+    /** Of the cheapest box of each path that is content with its share. */
+    private static double cost(List<List<TargetShares.Offer>> offers, double[] shares) {
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            double share = shares[i] + 1e-12;
+            sum += offers.get(i).stream()
+                    .filter(o -> o.share() <= share)
+                    .mapToDouble(TargetShares.Offer::cost)
+                    .min()
+                    .orElseThrow();
+        }
+        return sum;
+    }
+}
