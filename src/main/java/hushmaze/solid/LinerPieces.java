@@ -4,51 +4,60 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Liner as it is cut: a piece that a cut-out goes across from edge to edge is what is left on either side of it, or nothing.
+ * Liner as it is cut: what is left of a piece beside all its cut-outs, each part that hangs together as a piece of its own, no
+ * larger than it must be. Where nothing is left there is no piece.
  */
 final class LinerPieces {
-    /** Places nearer than this are one, m. */
-    private static final double SAME = 1e-9;
-
-    private final List<LinerPiece> pieces = new ArrayList<>();
+    /** Stretches shorter than this are nothing, m. */
+    private static final double SAME = 1e-8;
 
     private LinerPieces() {}
 
     /** All pieces that are left of the given ones. */
     static List<LinerPiece> left(List<LinerPiece> whole) {
-        LinerPieces left = new LinerPieces();
-        whole.forEach(left::add);
-        return left.pieces;
+        return whole.stream().flatMap(piece -> left(piece).stream()).toList();
     }
 
-    private void add(LinerPiece piece) {
-        for (Cutout c : piece.cutouts()) {
-            if (c.v0() < SAME && c.v1() > piece.vSize() - SAME) {
-                beside(piece, true, c.u0(), c.u1());
-                return;
+    private static List<LinerPiece> left(LinerPiece piece) {
+        List<List<Cuboid>> bodies = PartCells.of(piece).bodies();
+        List<LinerPiece> left = new ArrayList<>();
+        for (List<Cuboid> body : bodies) {
+            Cuboid bounds = around(body);
+            if (bodies.size() == 1 && bounds.equals(piece.bounds())) {
+                return List.of(piece);
             }
-            if (c.u0() < SAME && c.u1() > piece.uSize() - SAME) {
-                beside(piece, false, c.v0(), c.v1());
-                return;
+            // One body may reach round another: that one is not part of it either.
+            List<Cuboid> away = new ArrayList<>(piece.taken());
+            bodies.stream().filter(other -> other != body).forEach(away::addAll);
+            left.add(piece.cut(bounds, cutouts(away, bounds, piece.normal())));
+        }
+        return left;
+    }
+
+    private static Cuboid around(List<Cuboid> body) {
+        Cuboid around = body.get(0);
+        for (Cuboid block : body) {
+            for (Axis axis : Axis.values()) {
+                double low = Math.min(around.low(axis), block.low(axis));
+                around = around.with(axis, low, Math.max(around.high(axis), block.high(axis)));
             }
         }
-        pieces.add(piece);
+        return around;
     }
 
-    private void beside(LinerPiece piece, boolean alongU, double from, double to) {
-        part(piece, alongU, 0, from);
-        part(piece, alongU, to, alongU ? piece.uSize() : piece.vSize());
-    }
-
-    private void part(LinerPiece piece, boolean alongU, double from, double to) {
-        if (to - from < SAME) {
-            return;
+    private static List<Cutout> cutouts(List<Cuboid> away, Cuboid bounds, Axis normal) {
+        Axis u = normal.u();
+        Axis v = normal.v();
+        List<Cutout> cutouts = new ArrayList<>();
+        for (Cuboid block : away) {
+            double u0 = Math.max(0, block.low(u) - bounds.low(u));
+            double u1 = Math.min(bounds.size(u), block.high(u) - bounds.low(u));
+            double v0 = Math.max(0, block.low(v) - bounds.low(v));
+            double v1 = Math.min(bounds.size(v), block.high(v) - bounds.low(v));
+            if (u1 - u0 > SAME && v1 - v0 > SAME) {
+                cutouts.add(new Cutout(u0, v0, u1, v1));
+            }
         }
-        Axis axis = alongU ? piece.normal().u() : piece.normal().v();
-        double low = piece.bounds().low(axis);
-        Cuboid bounds = piece.bounds().with(axis, low + from, low + to);
-        List<Cutout> cutouts = Holes.between(piece.cutouts(), alongU, from, to);
-        add(new LinerPiece(
-                piece.role(), piece.number(), piece.layer(), piece.liner(), bounds, cutouts, piece.stretch()));
+        return cutouts;
     }
 }
