@@ -27,8 +27,8 @@ public record LinerPiece(
     }
 
     /** What is left of it in a block, with the cut-outs in there. */
-    LinerPiece cut(Cuboid block, List<Cutout> in) {
-        return new LinerPiece(role, number, layer, liner, block, in, stretch);
+    LinerPiece in(Cuboid block, List<Cutout> holes) {
+        return new LinerPiece(role, number, layer, liner, block, holes, stretch);
     }
 
     @Override

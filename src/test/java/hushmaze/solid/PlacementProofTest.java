@@ -268,24 +268,35 @@ class PlacementProofTest {
     }
 
     /**
-     * Property: every liner piece is one block that hangs together and reaches all four sides of its bounds, whatever its
+     * Property: every board and liner piece is one body that hangs together and reaches all four sides of its bounds, whatever its
      * cut-outs take together. What is left is found here by painting a grid between all edges, apart from the code under test.
-     * Among random boxes there are ports as high as their wall, in the middle of it, which leave a piece on either side.
+     * Among random boxes there are ports as high as their wall, in the middle of it, which leave a piece on either side, and
+     * ports as wide and high as an end, which leave none.
      */
     @Test
-    void linerPiecesAreWhatIsLeftOfThem() {
+    void partsAreWhatIsLeftOfThem() {
         RandomBoxes boxes = new RandomBoxes(404);
         int divided = 0;
+        int dividedBoards = 0;
+        int open = 0;
         for (int i = 0; i < 4_000; i++) {
             Solid solid = SolidBuilder.build(boxes.next());
-            for (LinerPiece piece : solid.liners()) {
-                assertThat(OnePiece.whole(piece)).as("box %d %s", i, piece).isTrue();
-            }
-            long firstSides = solid.liners().stream()
-                    .filter(p -> p.role() == Role.FIRST_SIDE && p.stretch() == 0)
-                    .count();
-            divided += firstSides > 1 ? 1 : 0;
+            solid.parts()
+                    .forEach(part -> assertThat(OnePiece.whole(part))
+                            .as("%s of %s", part, solid.box())
+                            .isTrue());
+            divided += count(solid.liners(), Role.FIRST_SIDE) > 1 ? 1 : 0;
+            dividedBoards += count(solid.panels(), Role.FIRST_SIDE) > 1 ? 1 : 0;
+            open += count(solid.panels(), Role.NEAR_END) == 0 ? 1 : 0;
         }
         assertThat(divided).isPositive();
+        assertThat(dividedBoards).isPositive();
+        assertThat(open).isPositive();
+    }
+
+    private static long count(List<? extends Part> parts, Role role) {
+        return parts.stream()
+                .filter(p -> p.role() == role && p.stretch() == 0 && p.layer() == 0)
+                .count();
     }
 }

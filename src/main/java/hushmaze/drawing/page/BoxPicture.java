@@ -92,10 +92,7 @@ final class BoxPicture {
                     .filter(s -> text.equals(name.apply(s.part())))
                     .findFirst()
                     .orElseThrow();
-            // A port may take all of a piece of liner away: its mark then points to where it would be.
-            Cuboid block = first.form().blocks().stream()
-                    .findFirst()
-                    .orElse(first.part().bounds());
+            Cuboid block = first.form().blocks().get(0);
             marks.add(new Mark(text, view.paper(block.centre(Axis.X), block.centre(Axis.Y), block.centre(Axis.Z))));
         }
         return marks;
