@@ -7,6 +7,7 @@ import hushmaze.drawing.page.AssemblyOrder.Step;
 import hushmaze.drawing.page.AssemblyOrder.Way;
 import hushmaze.project.Box;
 import hushmaze.project.Seam;
+import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
@@ -18,6 +19,7 @@ import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +54,7 @@ class AssemblyOrderTest {
     private static final class Building {
         private final int number;
         private final Solid solid;
-        private final Map<Part, List<Cuboid>> blocks = new java.util.IdentityHashMap<>();
+        private final Map<Part, List<Cuboid>> blocks = new HashMap<>();
         private final List<Part> placed = new ArrayList<>();
         private final List<Part> onCover = new ArrayList<>();
 
@@ -203,7 +205,7 @@ class AssemblyOrderTest {
                     box.joinery(), List.of(new Seam(Seam.Kind.GLUED, 0.4), new Seam(Seam.Kind.PARTING, 0.9)));
             SolidBuilder.build(made);
             return made;
-        } catch (hushmaze.quantity.InvalidValue inTheWay) {
+        } catch (InvalidValue inTheWay) {
             return null;
         }
     }
