@@ -7,6 +7,7 @@ import hushmaze.solid.Groove;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -44,9 +45,9 @@ final class Assembly {
 
     private void layers() {
         int layers = solid.box().shell().size();
-        double width = size(Role.NEAR_END, 0, Axis.Y);
-        double length = size(Role.FIRST_SIDE, 0, Axis.X);
-        double height = size(Role.FIRST_SIDE, 0, Axis.Z) + gasket;
+        double width = first(Role.NEAR_END, Role.FAR_END, Axis.Y);
+        double length = first(Role.FIRST_SIDE, Role.LAST_SIDE, Axis.X);
+        double height = first(Role.FIRST_SIDE, Role.LAST_SIDE, Axis.Z) + gasket;
         covers(size(Role.NEAR_END, 0, Axis.Z) + gasket, height);
         for (int layer = 0; layer < layers; layer++) {
             double under = layer == 0 ? 0 : 2 * thickness(layer - 1);
@@ -95,23 +96,60 @@ final class Assembly {
         step = Math.max(step, Math.abs(was - what));
     }
 
-    /** Size of a wall in one layer; of one in stretches their sum and the gaskets between. */
+    /** Size of the first layer's walls across from each other: of the second if a port has opened the first. */
+    private double first(Role wall, Role across, Axis axis) {
+        return row(wall, 0, axis).isEmpty() ? size(across, 0, axis) : size(wall, 0, axis);
+    }
+
+    /**
+     * Size of a wall in one layer; of one in stretches their sum and the gaskets between. A wall that a port opens from edge to
+     * edge holds nothing apart: it is as large as designed, the port takes up the rest.
+     */
     private double size(Role role, int layer, Axis axis) {
-        List<Panel> stretches = solid.panels().stream()
-                .filter(p -> p.role() == role && p.layer() == layer)
-                .toList();
-        if (axis != Axis.X || role.normal() == Axis.X) {
-            return side(stretches.get(0), axis);
+        List<Panel> row = row(role, layer, axis);
+        if (row.isEmpty()) {
+            return firstWall(axis);
         }
-        double sum = 0;
-        for (int i = 0; i < stretches.size(); i++) {
-            sum += side(stretches.get(i), axis);
-            sum += i == 0
-                    ? 0
-                    : stretches.get(i).bounds().x0()
-                            - stretches.get(i - 1).bounds().x1();
+        double size = extent(row, axis);
+        for (Panel piece : row) {
+            size += side(piece, axis) - piece.bounds().size(axis);
         }
-        return sum;
+        return size;
+    }
+
+    /** The pieces of a wall in a row along an axis; none if they do not hold its ends apart. */
+    private List<Panel> row(Role role, int layer, Axis axis) {
+        List<Panel> row = new ArrayList<>();
+        double between = 0;
+        for (Panel piece : solid.panels()) {
+            double end = row.isEmpty()
+                    ? Double.NEGATIVE_INFINITY
+                    : row.get(row.size() - 1).bounds().high(axis);
+            // Pieces above and below a port stand for each other.
+            if (piece.role() == role && piece.layer() == layer && piece.bounds().low(axis) > end - SAME) {
+                between = row.isEmpty() ? 0 : Math.max(between, piece.bounds().low(axis) - end);
+                row.add(piece);
+            }
+        }
+        boolean mayBeOpen = layer == 0 && role.normal() != Axis.Z;
+        boolean whole =
+                !row.isEmpty() && between < gasket + SAME && (!mayBeOpen || extent(row, axis) > firstWall(axis) - SAME);
+        return mayBeOpen && !whole ? List.of() : row;
+    }
+
+    /** Size of a wall of the first layer as designed. */
+    private double firstWall(Axis axis) {
+        double cavity = solid.cavity().size(axis);
+        return switch (axis) {
+            case X -> cavity + 2 * solid.box().shell().get(0).thickness();
+            case Y -> cavity;
+            case Z -> cavity - gasket;
+        };
+    }
+
+    private static double extent(List<Panel> pieces, Axis axis) {
+        return pieces.stream().mapToDouble(p -> p.bounds().high(axis)).max().orElseThrow()
+                - pieces.stream().mapToDouble(p -> p.bounds().low(axis)).min().orElseThrow();
     }
 
     /** A panel's u is x, or y where x is its normal; its v is z, or y where z is its normal. */
@@ -123,7 +161,7 @@ final class Assembly {
 
     private void baffles() {
         List<Cuboid> baffles = solid.baffles();
-        double wall = size(Role.FIRST_SIDE, 0, Axis.Z);
+        double wall = first(Role.FIRST_SIDE, Role.LAST_SIDE, Axis.Z);
         for (int i = 0; i < baffles.size(); i++) {
             double depth = slot(i, baffles);
             for (Panel panel : solid.panels()) {
@@ -141,25 +179,34 @@ final class Assembly {
         double low = Double.NEGATIVE_INFINITY;
         double high = Double.POSITIVE_INFINITY;
         double depth = Double.POSITIVE_INFINITY;
+        double stack =
+                solid.box().baffleLayers() * thick.applyAsDouble(solid.box().baffleBoard());
         for (Panel panel : solid.panels()) {
             boolean back = panel.role() == Role.BACK;
-            // The back begins at the outside of the first side, an end at its inside.
-            double from = back ? -thickness(0) : 0;
-            for (Groove g : cut.apply(panel).grooves()) {
-                double g0 = from + (back ? g.v0() : g.u0());
-                double g1 = from + (back ? g.v1() : g.u1());
-                if (nearest((g0 + g1) / 2, baffles) == baffle) {
-                    low = Math.max(low, g0);
-                    high = Math.min(high, g1);
+            // The back begins at the outside of the first side, an end at its inside. What a port cuts off of an end is
+            // free
+            // to be moved until its groove is over the back's.
+            double from = back ? -thickness(0) : panel.bounds().low(Axis.Y);
+            boolean free = !back && from > SAME;
+            Plate plate = cut.apply(panel);
+            double across = back ? plate.width() : plate.length();
+            for (Groove g : plate.grooves()) {
+                double g0 = back ? g.v0() : g.u0();
+                double g1 = back ? g.v1() : g.u1();
+                if (nearest(from + (g0 + g1) / 2, baffles) == baffle) {
+                    // Beside a port a groove may run out at the edge, where nothing stops the baffle.
+                    double least = g0 < SAME ? Double.NEGATIVE_INFINITY : g0;
+                    double most = g1 > across - SAME ? Double.POSITIVE_INFINITY : g1;
+                    low = free ? low : Math.max(low, from + least);
+                    high = free ? high : Math.min(high, from + most);
                     depth = Math.min(depth, g.depth());
+                    tight = Math.max(tight, stack - (most - least));
                 }
             }
         }
         if (depth == Double.POSITIVE_INFINITY) {
             return 0;
         }
-        double stack =
-                solid.box().baffleLayers() * thick.applyAsDouble(solid.box().baffleBoard());
         tight = Math.max(tight, stack - (high - low));
         return depth;
     }

@@ -26,6 +26,11 @@ public record LinerPiece(
         this(role, number, layer, liner, bounds, cutouts, 0);
     }
 
+    /** What is left of it in a block, with the cut-outs in there. */
+    LinerPiece in(Cuboid block, List<Cutout> holes) {
+        return new LinerPiece(role, number, layer, liner, block, holes, stretch);
+    }
+
     @Override
     public double thickness() {
         return liner.thickness();

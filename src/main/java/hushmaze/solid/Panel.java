@@ -40,6 +40,11 @@ public record Panel(
         return new Panel(role, number, layer, board, bounds, cutouts, more, stretch);
     }
 
+    /** What is left of it in a block, with the cut-outs and grooves in there. */
+    Panel in(Cuboid block, List<Cutout> holes, List<Groove> sunk) {
+        return new Panel(role, number, layer, board, block, holes, sunk, stretch);
+    }
+
     @Override
     public double thickness() {
         return board.thickness();

@@ -2,19 +2,13 @@ package hushmaze.solid;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
-import java.util.stream.DoubleStream;
 
 /**
- * The whole surface of a part as flat rectangles: cut-outs and grooves are really taken out. The planes of all its faces
- * divide the part's block into cells that are there or not as a whole; the surface lies where a cell that is there meets
- * nothing. Every edge of a rectangle is a whole edge of its neighbour, so that the surface closes without gaps. Holes for
+ * The whole surface of a part as flat rectangles: cut-outs and grooves are really taken out. It lies where one of
+ * {@link PartCells} that is there meets nothing. Every edge of a rectangle is a whole edge of its neighbour, so that the surface closes without gaps. Holes for
  * screws are left out.
  */
 public final class PartSurface {
-    /** Planes nearer than this are one, m. */
-    private static final double SAME = 1e-8;
-
     /**
      * One flat rectangle.
      *
@@ -44,78 +38,42 @@ public final class PartSurface {
         }
     }
 
-    private final List<Cuboid> taken;
-    private final double[][] planes = new double[Axis.values().length][];
+    private final PartCells cells;
+    private final List<Face> faces = new ArrayList<>();
 
     private PartSurface(Part part) {
-        Cuboid bounds = part.bounds();
-        taken = part.taken();
-        for (Axis axis : Axis.values()) {
-            planes[axis.ordinal()] = planes(bounds, axis);
-        }
+        cells = PartCells.of(part);
     }
 
     /** The rectangles of a part's surface. */
     public static List<Face> of(Part part) {
         PartSurface surface = new PartSurface(part);
-        List<Face> faces = new ArrayList<>();
         for (Axis across : Axis.values()) {
-            for (int i = 0; i < surface.cells(across.u()); i++) {
-                for (int j = 0; j < surface.cells(across.v()); j++) {
-                    surface.stack(faces, across, i, j);
+            for (int i = 0; i < surface.cells.count(across.u()); i++) {
+                for (int j = 0; j < surface.cells.count(across.v()); j++) {
+                    surface.stack(across, i, j);
                 }
             }
         }
-        return List.copyOf(faces);
-    }
-
-    private double[] planes(Cuboid bounds, Axis axis) {
-        TreeSet<Double> all = new TreeSet<>(List.of(bounds.low(axis), bounds.high(axis)));
-        taken.stream()
-                .flatMapToDouble(block -> DoubleStream.of(block.low(axis), block.high(axis)))
-                .filter(place -> all.first() < place && place < all.last())
-                .forEach(place -> {
-                    if (all.subSet(place - SAME, place + SAME).isEmpty()) {
-                        all.add(place);
-                    }
-                });
-        return all.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    private int cells(Axis axis) {
-        return planes[axis.ordinal()].length - 1;
+        return List.copyOf(surface.faces);
     }
 
     /** The faces across an axis along one row of cells. */
-    private void stack(List<Face> faces, Axis across, int i, int j) {
-        double[] at = planes[across.ordinal()];
-        double[] us = planes[across.u().ordinal()];
-        double[] vs = planes[across.v().ordinal()];
+    private void stack(Axis across, int i, int j) {
         boolean before = false;
-        for (int k = 0; k < at.length; k++) {
-            boolean there = k < at.length - 1 && there(across, k, i, j);
+        for (int k = 0; k <= cells.count(across); k++) {
+            boolean there = cells.there(across, k, i, j);
             if (there != before) {
-                faces.add(new Face(across, before, at[k], us[i], vs[j], us[i + 1], vs[j + 1]));
+                faces.add(new Face(
+                        across,
+                        before,
+                        cells.plane(across, k),
+                        cells.plane(across.u(), i),
+                        cells.plane(across.v(), j),
+                        cells.plane(across.u(), i + 1),
+                        cells.plane(across.v(), j + 1)));
             }
             before = there;
         }
-    }
-
-    private boolean there(Axis across, int k, int i, int j) {
-        double n = middle(across, k);
-        double u = middle(across.u(), i);
-        double v = middle(across.v(), j);
-        return taken.stream()
-                .noneMatch(block ->
-                        within(block, across, n) && within(block, across.u(), u) && within(block, across.v(), v));
-    }
-
-    private double middle(Axis axis, int cell) {
-        double[] all = planes[axis.ordinal()];
-        return (all[cell] + all[cell + 1]) / 2;
-    }
-
-    private static boolean within(Cuboid block, Axis axis, double place) {
-        return place > block.low(axis) && place < block.high(axis);
     }
 }

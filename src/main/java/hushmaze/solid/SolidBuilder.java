@@ -13,7 +13,7 @@ import java.util.List;
  * <p>The passes lie side by side along y, each between its liners, with a baffle between neighbours. Baffle i starts at
  * the near end when i is even and at the far end when it is odd, and stops short of the other end by the turn gap. The
  * shell is built by {@link ShellBuilder}, the baffles and their grooves by {@link BaffleBuilder}, the lining by {@link
- * LiningBuilder}; {@link SeamCutter} makes two of what a seam crosses, {@link LinerPieces} what is left of liner beside cut-outs.
+ * LiningBuilder}; {@link SeamCutter} makes two of what a seam crosses, {@link Leftovers} leaves what cut-outs leave of boards and liner.
  */
 public final class SolidBuilder {
     private SolidBuilder() {}
@@ -38,8 +38,8 @@ public final class SolidBuilder {
                 box,
                 frame.cavity(),
                 frame.outer(),
-                seams.panels(panels),
-                LinerPieces.left(seams.liners(LiningBuilder.pieces(frame, ports))),
+                Leftovers.panels(seams.panels(panels)),
+                Leftovers.liners(seams.liners(LiningBuilder.pieces(frame, ports))),
                 seals,
                 frame.baffles(),
                 passes(frame),

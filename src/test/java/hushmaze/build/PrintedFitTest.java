@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class PrintedFitTest {
     private static Box box(double thickness, int layers, Joinery joinery) {
         Board board = new Board("board", thickness, 700, 3e9, 0.02, false, "test");
-        Port end = new Port(PortFace.END, 0.1, 0.2, 0);
+        Port end = new Port(PortFace.END, 0.08, 0.15, 0);
         List<Board> shell = java.util.Collections.nCopies(layers, board);
         return new Box(Box.Form.MAZE, 1, 0.1, 0.2, 0.6, 0, shell, board, 1, null, LinedFaces.NONE, end, end)
                 .joined(joinery, List.of());

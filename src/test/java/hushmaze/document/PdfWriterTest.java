@@ -3,20 +3,27 @@ package hushmaze.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.assess.Assessment;
+import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.build.CutItem;
 import hushmaze.build.Plate;
 import hushmaze.build.PrintedSizes;
+import hushmaze.document.PdfRuns.Run;
 import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
+import hushmaze.project.Project;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.size.LayoutRules;
 import hushmaze.solid.Cutout;
 import hushmaze.solid.Groove;
+import hushmaze.store.SampleProjects;
+import hushmaze.work.Progress;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -42,6 +49,12 @@ import org.junit.jupiter.api.Test;
  */
 class PdfWriterTest {
     private static final FontMeasure MEASURE = new FontMeasure();
+
+    private static final double POINTS_PER_METRE = 72 / 0.0254;
+    /** Along a shorter side than this a figure has no room and may stand beyond it on a leader, turned the other way: 15 mm. */
+    private static final double ROOM = 0.015 * POINTS_PER_METRE;
+    /** Room two dimension lines with their figures take beside an outline: 20 mm. */
+    private static final double DIMENSION_LINES = 0.02 * POINTS_PER_METRE;
 
     @Test
     void everySizeOfTheCutListIsOnThePartsDrawing() throws IOException {
@@ -76,6 +89,72 @@ class PdfWriterTest {
                 }
             }
         }
+    }
+
+    /**
+     * The overall length stands level, over or under the middle of the outline, whose caption is below it; the width runs up
+     * beside it, half the outline's length from there at the page's scale.
+     */
+    @Test
+    void lengthIsPrintedAlongTheLengthAndWidthAlongTheWidth() throws IOException {
+        int compared = 0;
+        for (String name : SampleProjects.names()) {
+            Project project = LayoutRules.complete(SampleProjects.read(name), Progress.NONE);
+            Assessment assessment = Assessor.assess(project, Methods.ESTIMATE, Progress.NONE);
+            for (PathResult result : assessment.paths()) {
+                try (PDDocument pdf = Loader.loadPDF(bytes(assessment, result, Paper.A4, project.units()))) {
+                    compared += sidesInPlace(pdf, result, project.units(), name);
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(50);
+    }
+
+    private static int sidesInPlace(PDDocument pdf, PathResult result, UnitSystem units, String name)
+            throws IOException {
+        int compared = 0;
+        for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+            List<Run> runs = PdfRuns.of(pdf, page);
+            List<Run> captions =
+                    runs.stream().filter(r -> r.text().contains(" – make ")).toList();
+            for (CutItem item : items(result)) {
+                for (Run caption : captions) {
+                    if (caption.text().equals(item.mark() + " – make " + item.quantity())) {
+                        double shown = POINTS_PER_METRE / scale(runs);
+                        double half = item.length() * shown / 2;
+                        String length = LengthFormat.bare(item.length(), units);
+                        String width = LengthFormat.bare(item.width(), units);
+                        assertThat(runs)
+                                .as("%s length %s of %s", name, length, caption)
+                                .anyMatch(r -> (!r.upright() || item.length() * shown < ROOM)
+                                        && r.text().equals(length)
+                                        && beside(r, caption, 0));
+                        assertThat(runs)
+                                .as("%s width %s of %s", name, width, caption)
+                                .anyMatch(r -> (r.upright() || item.width() * shown < ROOM)
+                                        && r.text().equals(width)
+                                        && beside(r, caption, half));
+                        compared++;
+                    }
+                }
+            }
+        }
+        return compared;
+    }
+
+    /** Whether a figure is above a caption and as far to its side as the edge of an outline, or up to two dimension lines on. */
+    private static boolean beside(Run figure, Run caption, double side) {
+        double aside = Math.abs(figure.x() - caption.x());
+        return figure.y() > caption.y() && aside > side - DIMENSION_LINES && aside < side + DIMENSION_LINES;
+    }
+
+    /** How many times smaller than the part the page is. */
+    private static double scale(List<Run> runs) {
+        return runs.stream()
+                .filter(r -> r.text().matches("1:[0-9]+"))
+                .mapToDouble(r -> Double.parseDouble(r.text().substring(2)))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** From edge to edge of a plate by way of its cut-outs and grooves, along its length or its width, m. */

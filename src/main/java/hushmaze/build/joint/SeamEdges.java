@@ -13,13 +13,14 @@ public final class SeamEdges {
     private SeamEdges() {}
 
     /** Every board to whose far end the next stretch of the same wall, layer or baffle is glued. */
-    static List<Panel> glued(Solid solid) {
+    public static List<Panel> glued(Solid solid) {
         return solid.panels().stream()
                 .filter(p -> solid.panels().stream().anyMatch(q -> meet(p, q)))
                 .toList();
     }
 
-    private static boolean meet(Panel p, Panel q) {
+    /** Whether the far end of one board is glued to the near end of the other. */
+    public static boolean meet(Panel p, Panel q) {
         return p.role() == q.role()
                 && p.number() == q.number()
                 && p.layer() == q.layer()

@@ -24,7 +24,7 @@ public record Edge(Axis along, double from, double to, double u, double v) {
     }
 
     /** A stretch of it. */
-    Edge stretch(double low, double high) {
+    public Edge stretch(double low, double high) {
         return new Edge(along, low, high, u, v);
     }
 
@@ -44,7 +44,7 @@ public record Edge(Axis along, double from, double to, double u, double v) {
     }
 
     /** Turned by half a turn about the x axis: y and z change their signs. */
-    Edge turnedOver() {
+    public Edge turnedOver() {
         return switch (along) {
             case X -> new Edge(along, from, to, -u, -v);
             case Y, Z -> new Edge(along, -to, -from, u, -v);

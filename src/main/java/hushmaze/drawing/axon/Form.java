@@ -2,6 +2,7 @@ package hushmaze.drawing.axon;
 
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Part;
+import hushmaze.solid.PartCells;
 import java.util.List;
 
 /**
@@ -18,14 +19,16 @@ public record Form(List<Cuboid> blocks, List<Edge> edges) {
 
     /** A part in its place with its cut-outs and grooves. */
     public static Form of(Part part) {
-        PartCells cells = PartCells.of(part);
-        return new Form(cells.blocks(), cells.edges());
+        return of(PartCells.of(part));
     }
 
     /** One whole block. */
     public static Form of(Cuboid block) {
-        PartCells cells = new PartCells(block, List.of());
-        return new Form(cells.blocks(), cells.edges());
+        return of(new PartCells(block, List.of()));
+    }
+
+    private static Form of(PartCells cells) {
+        return new Form(cells.blocks(), CellEdges.of(cells));
     }
 
     /** The same elsewhere, m. */

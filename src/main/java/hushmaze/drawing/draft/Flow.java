@@ -21,20 +21,27 @@ public final class Flow {
     private final double columnWidth;
     private final List<Sketch> pages = new ArrayList<>();
     private final double gaps;
+    /** Number of a page that is filled less far down than the others, from 0. */
+    private final int shorter;
+    /** By how much, mm. */
+    private final double shorterBy;
+
     private int column;
     private double y;
 
-    private Flow(Bounds area, int columns, double gaps) {
+    private Flow(Bounds area, int columns, double gaps, int shorter, double shorterBy) {
         this.area = area;
         this.columns = columns;
         this.gaps = gaps;
+        this.shorter = shorter;
+        this.shorterBy = shorterBy;
         this.columnWidth = (area.width() - (columns - 1) * GUTTER) / columns;
         this.column = columns;
     }
 
     /**
      * The pages' contents. If one page takes it all, its columns are made about equally long. If the last page would be
-     * nearly empty, the gaps between blocks are made smaller when that saves it.
+     * nearly empty, the gaps between blocks are made smaller when that saves it; otherwise it takes over some of the page before.
      *
      * @param area of each page that may be filled
      * @param columns side by side
@@ -48,8 +55,23 @@ public final class Flow {
                     return tighter.pages;
                 }
             }
+            return shared(flow, blocks).pages;
         }
         return columns > 1 && flow.pages.size() == 1 ? balanced(flow, blocks) : flow.pages;
+    }
+
+    /** The same pages with so much more on the last one that it is no longer scant, as far as that can be. */
+    private static Flow shared(Flow scant, List<Block> blocks) {
+        Flow shared = scant;
+        int before = scant.pages.size() - 2;
+        for (double by = STEP; by < scant.area.height() / 2 && shared.endsScantily(); by += STEP) {
+            Flow next = set(blocks, new Flow(scant.area, scant.columns, 1, before, by));
+            if (next.pages.size() > scant.pages.size()) {
+                break;
+            }
+            shared = next;
+        }
+        return shared;
     }
 
     private static List<Sketch> balanced(Flow onePage, List<Block> blocks) {
@@ -71,7 +93,10 @@ public final class Flow {
     }
 
     private static Flow set(List<Block> blocks, Bounds area, int columns, double gaps) {
-        Flow flow = new Flow(area, columns, gaps);
+        return set(blocks, new Flow(area, columns, gaps, 0, 0));
+    }
+
+    private static Flow set(List<Block> blocks, Flow flow) {
         List<Row> rows = new ArrayList<>();
         for (Block block : blocks) {
             rows.addAll(block.rows(flow.columnWidth));
@@ -86,11 +111,11 @@ public final class Flow {
     private void place(List<Row> rows, int i) {
         Row row = rows.get(i);
         boolean startsRun = i == 0 || !rows.get(i - 1).keepWithNext();
-        if (y > area.y0() && startsRun && y + run(rows, i) > area.y1()) {
+        if (y > area.y0() && startsRun && y + run(rows, i) > foot()) {
             nextColumn();
         }
         boolean first = y == area.y0();
-        if (!first && y + gap(row) + row.height() > area.y1()) {
+        if (!first && y + gap(row) + row.height() > foot()) {
             nextColumn();
             first = true;
         }
@@ -99,6 +124,11 @@ public final class Flow {
             first = false;
         }
         put(row, first);
+    }
+
+    /** How far down the page may be filled. */
+    private double foot() {
+        return area.y1() - (pages.size() - 1 == shorter ? shorterBy : 0);
     }
 
     /** Height of a strip and all that must stay with it; never more than a column, or it would never be placed. */

@@ -3,12 +3,11 @@ package hushmaze.drawing.page;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.axon.Edge;
 import hushmaze.drawing.draft.Block;
+import hushmaze.drawing.page.AssemblyOrder.Step;
 import hushmaze.drawing.page.StepPicture.Kind;
 import hushmaze.drawing.page.StepPicture.Lie;
 import hushmaze.project.Box;
-import hushmaze.project.Seam;
 import hushmaze.solid.Axis;
-import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
@@ -23,13 +22,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The order in which a box is put together, step by step, each with a picture of the box so far, the marks of the parts it
+ * The steps of {@link AssemblyOrder}, each with a picture of the box so far, the marks of the parts it
  * adds and the sizes to measure.
  */
 final class AssemblyPages {
-    private static final List<Role> ENDS = List.of(Role.NEAR_END, Role.FAR_END);
-    private static final List<Role> SIDES = List.of(Role.FIRST_SIDE, Role.LAST_SIDE);
-
     private final Job job;
     private final Solid solid;
     private final Box box;
@@ -59,75 +55,62 @@ final class AssemblyPages {
     }
 
     private void steps() {
-        add("prepare", all(), List.of(), Lie.BACK);
-        if (box.hasSeam(Seam.Kind.GLUED)) {
-            add("join", all(), panels(p -> p.stretch() > 0).toList(), Lie.LIFTED);
+        for (Step step : AssemblyOrder.of(solid)) {
+            boolean onCover = step.way() == AssemblyOrder.Way.COVER;
+            if (step.places() && !onCover) {
+                soFar.addAll(step.parts());
+            }
+            add(step);
         }
-        List<Panel> carcass = carcass();
-        add("dryFit", carcass, carcass, Lie.BACK, inside(Axis.X), inside(Axis.Y), diagonal());
-        soFar.addAll(carcass);
-        add("carcass", soFar, carcass, Lie.BACK, lines.carcass(), Kind.GLUE, diagonal());
-        if (box.passes() > 1) {
-            List<Panel> baffles = panels(p -> p.role() == Role.BAFFLE).toList();
-            soFar.addAll(baffles);
-            add("baffles", soFar, baffles, Lie.BACK, lines.baffles(), Kind.GLUE);
+    }
+
+    private void add(Step step) {
+        List<Part> parts = step.parts();
+        boolean broad = box.linedFaces().broad();
+        switch (step.kind()) {
+            case PREPARE -> add("prepare", all(), parts, Lie.BACK);
+            case JOIN -> {
+                List<Edge> seams = lines.glued(StepPicture.lift(solid));
+                add("join", all(), parts, Lie.LIFTED, seams, Kind.GLUE);
+            }
+            case DRY_FIT -> add("dryFit", parts, parts, Lie.BACK, inside(Axis.X), inside(Axis.Y), diagonal());
+            case CARCASS -> add("carcass", soFar, parts, Lie.BACK, lines.carcass(), Kind.GLUE, diagonal());
+            case BAFFLES -> add("baffles", soFar, parts, Lie.BACK, lines.baffles(), Kind.GLUE);
+            case SEAL -> add("seal", soFar, parts, Lie.BACK, lines.inside(), Kind.SEALANT);
+            case LAYER -> {
+                int layer = parts.get(0).layer();
+                add(layer % 2 == 1 ? "layer.odd" : "layer.even", soFar, parts, Lie.BACK, String.valueOf(layer + 1));
+            }
+            case LINE_BACK -> add("line.broad", soFar, parts, Lie.BACK);
+            case LINE_ENDS -> add(broad ? "line.ends" : "line.bareEnds", soFar, parts, Lie.BACK);
+            case LINE_SIDES -> add("line.sides", soFar, parts, Lie.BACK);
+            case LINE_COVER -> {
+                List<Part> under = new ArrayList<>(parts);
+                panels(p -> p.role() == Role.FRONT && p.layer() == 0).forEach(under::add);
+                add("line.cover", under, parts, Lie.FRONT);
+            }
+            case GASKET -> add("gasket", soFar, parts, Lie.BACK, lines.cover(), Kind.GASKET);
+            case COVER -> add("cover", all(), parts, Lie.LIFTED, lines.cover(), Kind.GASKET);
+            case PART ->
+                add(
+                        "part",
+                        all(),
+                        parts,
+                        Lie.PARTED,
+                        String.valueOf(solid.modules().size()));
+            case MOUTH -> {
+                Lie mouth = solid.openingPort().role() == Role.BACK ? Lie.FRONT : Lie.BACK;
+                add("mouth", all(), parts, mouth, lines.mouth(), Kind.GASKET);
+            }
+            case CHECK -> {
+                String check = Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
+                cells.add(new StepCell(cells.size() + 1, "", check, null, false));
+            }
         }
-        add("seal", soFar, List.of(), Lie.BACK, lines.inside(), Kind.SEALANT);
-        for (int layer = 1; layer < box.shell().size(); layer++) {
-            outerLayer(layer);
-        }
-        lining();
-        add("gasket", soFar, List.of(), Lie.BACK, lines.cover(), Kind.GASKET);
-        add("cover", all(), panels(p -> p.role() == Role.FRONT).toList(), Lie.LIFTED, lines.cover(), Kind.GASKET);
-        if (box.hasSeam(Seam.Kind.PARTING)) {
-            String modules = String.valueOf(solid.modules().size());
-            add("part", all(), List.of(), Lie.PARTED, modules);
-        }
-        Lie mouth = solid.openingPort().role() == Role.BACK ? Lie.FRONT : Lie.BACK;
-        add("mouth", all(), List.of(), mouth, lines.mouth(), Kind.GASKET);
-        String check = Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
-        cells.add(new StepCell(cells.size() + 1, "", check, null, false));
     }
 
     private List<Part> all() {
         return solid.parts().toList();
-    }
-
-    private List<Panel> carcass() {
-        return panels(p -> p.layer() == 0 && p.role() != Role.FRONT && p.role() != Role.BAFFLE)
-                .toList();
-    }
-
-    private void outerLayer(int layer) {
-        // The boards that run through are put on last: in the second layer the ends, in the third the broad face.
-        List<Role> first = layer % 2 == 1 ? SIDES : ENDS;
-        List<Role> then = layer % 2 == 1 ? ENDS : SIDES;
-        List<Panel> boards = new ArrayList<>();
-        for (List<Role> roles : List.of(first, then, List.of(Role.BACK))) {
-            panels(p -> p.layer() == layer && roles.contains(p.role())).forEach(boards::add);
-        }
-        soFar.addAll(boards);
-        add(layer % 2 == 1 ? "layer.odd" : "layer.even", soFar, boards, Lie.BACK, String.valueOf(layer + 1));
-    }
-
-    private void lining() {
-        line("line.broad", l -> l.role() == Role.BACK);
-        line(box.linedFaces().broad() ? "line.ends" : "line.bareEnds", l -> ENDS.contains(l.role()));
-        line("line.sides", l -> SIDES.contains(l.role()) || l.role() == Role.BAFFLE);
-        List<Part> cover = new ArrayList<>(liners(l -> l.role() == Role.FRONT).toList());
-        if (!cover.isEmpty()) {
-            List<Part> under = new ArrayList<>(cover);
-            panels(p -> p.role() == Role.FRONT && p.layer() == 0).forEach(under::add);
-            add("line.cover", under, cover, Lie.FRONT);
-        }
-    }
-
-    private void line(String key, Predicate<LinerPiece> which) {
-        List<LinerPiece> pieces = liners(which).toList();
-        if (!pieces.isEmpty()) {
-            soFar.addAll(pieces);
-            add(key, soFar, pieces, Lie.BACK);
-        }
     }
 
     private void add(String key, Collection<? extends Part> so, List<? extends Part> added, Lie lie, String... values) {
@@ -149,10 +132,6 @@ final class AssemblyPages {
 
     private Stream<Panel> panels(Predicate<Panel> which) {
         return solid.panels().stream().filter(which);
-    }
-
-    private Stream<LinerPiece> liners(Predicate<LinerPiece> which) {
-        return solid.liners().stream().filter(which);
     }
 
     /** Marks of parts in their order, each once with its number. */

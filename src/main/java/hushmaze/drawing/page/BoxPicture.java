@@ -16,6 +16,7 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -24,6 +25,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Parts of a box, each somewhere, drawn with their marks. */
@@ -42,6 +44,8 @@ final class BoxPicture {
 
     private final List<Shown> shown;
     private final Scene scene;
+    /** What is seen of each, found when first asked for: it takes longest of all, and does not depend on the scale. */
+    private final Map<Integer, List<SeenArea>> areas = new HashMap<>();
 
     BoxPicture(List<Shown> shown) {
         this.shown = List.copyOf(shown);
@@ -92,10 +96,7 @@ final class BoxPicture {
                     .filter(s -> text.equals(name.apply(s.part())))
                     .findFirst()
                     .orElseThrow();
-            // A port may take all of a piece of liner away: its mark then points to where it would be.
-            Cuboid block = first.form().blocks().stream()
-                    .findFirst()
-                    .orElse(first.part().bounds());
+            Cuboid block = first.form().blocks().get(0);
             marks.add(new Mark(text, view.paper(block.centre(Axis.X), block.centre(Axis.Y), block.centre(Axis.Z))));
         }
         return marks;
@@ -107,10 +108,17 @@ final class BoxPicture {
     }
 
     private Set<String> missing(Map<String, SeenArea> seen, Function<Part, String> name) {
-        Set<String> missing = new TreeSet<>();
-        shown.stream().map(s -> name.apply(s.part())).filter(Objects::nonNull).forEach(missing::add);
+        Set<String> missing = names(name);
         missing.removeAll(seen.keySet());
         return missing;
+    }
+
+    /** All names, each once. */
+    Set<String> names(Function<Part, String> name) {
+        return shown.stream()
+                .map(s -> name.apply(s.part()))
+                .filter(Objects::nonNull)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private Map<String, SeenArea> best(Isometric view, Function<Part, String> name) {
@@ -119,7 +127,7 @@ final class BoxPicture {
         for (int i = 0; i < shown.size(); i++) {
             String text = name.apply(shown.get(i).part());
             if (text != null) {
-                best(scene.areas(i), view)
+                best(areas.computeIfAbsent(i, scene::areas), view)
                         .ifPresent(area -> best.merge(text, area, (p, q) -> worth(p, view) >= worth(q, view) ? p : q));
             }
         }

@@ -11,7 +11,6 @@ import hushmaze.drawing.Weight;
 import hushmaze.drawing.axon.Edge;
 import hushmaze.drawing.axon.Isometric;
 import hushmaze.drawing.axon.Marks;
-import hushmaze.drawing.axon.Marks.Mark;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.SheetFrame;
 import hushmaze.drawing.draft.Wrap;
@@ -97,8 +96,7 @@ final class ExplodedPages {
         List<Point> hull = picture.hull(one);
         double width = extent(hull.stream().mapToDouble(Point::x).toArray());
         double height = extent(hull.stream().mapToDouble(Point::y).toArray());
-        List<String> texts =
-                picture.marks(one, this::text).stream().map(Mark::text).toList();
+        List<String> texts = List.copyOf(picture.names(this::text));
         double beside = Marks.room(texts, Lettering.DIMENSION, job.measure());
         Bounds room = sheet.content();
         return Math.min((room.width() - 2 * beside) / width, (room.height() - WORDS - Lettering.DIMENSION) / height);

@@ -2,9 +2,12 @@ package hushmaze.drawing.page;
 
 import hushmaze.build.joint.Fastening;
 import hushmaze.build.joint.Joint;
+import hushmaze.build.joint.SeamEdges;
 import hushmaze.drawing.axon.Edge;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
+import hushmaze.solid.Panel;
+import hushmaze.solid.PortPlace;
 import hushmaze.solid.Role;
 import hushmaze.solid.Seal;
 import hushmaze.solid.Solid;
@@ -37,6 +40,26 @@ final class JointLines {
     /** Joints of the baffles with back and end. */
     List<Edge> baffles() {
         return both(j -> !j.cover() && j.edge().role() == Role.BAFFLE);
+    }
+
+    /**
+     * Round the edges at which halves of boards are glued together.
+     *
+     * @param lift how far the cover is held above its place, m
+     */
+    List<Edge> glued(double lift) {
+        List<Edge> lines = new ArrayList<>();
+        for (Panel half : SeamEdges.glued(solid)) {
+            Cuboid b = half.bounds();
+            double up = half.role() == Role.FRONT ? lift : 0;
+            for (double z : new double[] {b.z0() + up, b.z1() + up}) {
+                lines.add(new Edge(Axis.Y, b.y0(), b.y1(), b.x1(), z));
+            }
+            for (double y : new double[] {b.y0(), b.y1()}) {
+                lines.add(new Edge(Axis.Z, b.z0() + up, b.z1() + up, b.x1(), y));
+            }
+        }
+        return lines;
     }
 
     /** All joints inside, under the cover. */
@@ -86,13 +109,42 @@ final class JointLines {
             if (seal.kind() == Seal.Kind.COVER_GASKET) {
                 Cuboid b = seal.bounds();
                 boolean x = b.size(Axis.X) > b.size(Axis.Y);
-                lines.add(
+                lines.addAll(besidePorts(
                         x
                                 ? new Edge(Axis.X, b.x0(), b.x1(), b.centre(Axis.Y), b.z0())
-                                : new Edge(Axis.Y, b.y0(), b.y1(), b.centre(Axis.X), b.z0()));
+                                : new Edge(Axis.Y, b.y0(), b.y1(), b.centre(Axis.X), b.z0())));
             }
         }
         return lines;
+    }
+
+    /** What is left of a line where a port as high as its wall leaves no edge for the cover to lie on. */
+    private List<Edge> besidePorts(Edge line) {
+        List<Edge> left = List.of(line);
+        for (PortPlace port : List.of(solid.openingPort(), solid.roomPort())) {
+            Cuboid hole = port.hole();
+            Axis across = line.along() == Axis.X ? Axis.Y : Axis.X;
+            double at = line.at(0, across);
+            double height = line.at(0, Axis.Z);
+            boolean meets = hole.low(across) < at && at < hole.high(across) && hole.z1() > height - SLACK;
+            if (meets && port.role() != Role.FRONT && port.role() != Role.BACK) {
+                left = left.stream()
+                        .flatMap(e -> beside(e, hole.low(e.along()), hole.high(e.along())).stream())
+                        .toList();
+            }
+        }
+        return left;
+    }
+
+    private static List<Edge> beside(Edge e, double low, double high) {
+        List<Edge> beside = new ArrayList<>();
+        if (Math.min(e.to(), low) > e.from() + SLACK) {
+            beside.add(e.stretch(e.from(), Math.min(e.to(), low)));
+        }
+        if (Math.max(e.from(), high) < e.to() - SLACK) {
+            beside.add(e.stretch(Math.max(e.from(), high), e.to()));
+        }
+        return beside;
     }
 
     /** Round the port over the opening, on the outside of the box. */

@@ -76,13 +76,15 @@ record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, 
             if (lie == Lie.FRONT) {
                 form = form.turnedOver();
             }
-            form = form.moved(
-                    module * 0.25 * solid.outer().size(Axis.X),
-                    0,
-                    lifted ? 0.5 * (solid.outer().size(Axis.X) + solid.outer().size(Axis.Y)) * 0.5 : 0);
+            form = form.moved(module * 0.25 * solid.outer().size(Axis.X), 0, lifted ? lift(solid) : 0);
             shown.add(new BoxPicture.Shown(part, form, lifted ? 1 : module));
         }
         return new BoxPicture(shown);
+    }
+
+    /** How far above the box a lifted cover is held, m. */
+    static double lift(Solid solid) {
+        return 0.25 * (solid.outer().size(Axis.X) + solid.outer().size(Axis.Y));
     }
 
     private static int module(Part part, Solid solid) {
@@ -104,16 +106,10 @@ record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, 
         BoxPicture picture = picture(solid);
         Sketch sketch = new Sketch();
         Picture drawn = picture.draw(sketch, view, part -> added.contains(part) ? Ink.ACCENT_PALE : null);
-        drawn.lines(lie == Lie.FRONT ? lines.stream().map(StepPicture::over).toList() : lines, kind.stroke());
+        drawn.lines(lie == Lie.FRONT ? lines.stream().map(Edge::turnedOver).toList() : lines, kind.stroke());
         List<Marks.Mark> marks = picture.marks(view, part -> added.contains(part) ? mark.apply(part) : null);
         new Marks(picture.hull(view), MARK).draw(sketch, marks);
         return sketch;
-    }
-
-    private static Edge over(Edge e) {
-        return e.along() == Axis.X
-                ? new Edge(e.along(), e.from(), e.to(), -e.u(), -e.v())
-                : new Edge(e.along(), -e.to(), -e.from(), e.u(), -e.v());
     }
 
     /** Width without marks at 1 mm for a metre. */

@@ -9,7 +9,8 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Property: blocks fill pages from the top, and a nearly empty last page is saved when smaller gaps can save it. */
+/** Property: blocks fill pages from the top, and a nearly empty last page is saved when smaller gaps can save it, or
+ * shares with the page before. */
 class FlowTest {
     private static final Bounds PAGE = new Bounds(0, 0, 100, 100);
 
@@ -38,9 +39,12 @@ class FlowTest {
     }
 
     @Test
-    void whatSmallerGapsCannotSaveKeepsItsGaps() {
-        // By hand: 12 * 8 + 11 * 1.1 = 108 mm: two pages, the first set with whole gaps.
-        assertThat(counts(12)).containsExactly(10, 2);
+    void whatSmallerGapsCannotSaveTakesOverFromThePageBefore() {
+        // By hand: 12 * 8 + 11 * 1.1 = 108 mm: two pages, set with whole gaps. Two blocks on the last take 18 mm of
+        // 100, three
+        // 28, four 38, which is more than 30.
+        assertThat(counts(12)).containsExactly(8, 4);
+        assertThat(counts(23)).containsExactly(10, 9, 4);
     }
 
     @Test
