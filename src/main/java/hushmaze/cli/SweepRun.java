@@ -71,7 +71,8 @@ record SweepRun(Project project, NumberField field, SweepRange range, Methods me
                 + "to: " + range.to() + "\n"
                 + "steps: " + range.steps() + "\n"
                 + "part: " + part + " of " + parts + "\n"
-                + "methods: " + methods + "\n";
+                + "methods: quick wave " + methods.quick() + ", wave solution " + methods.wave() + ", sheet search "
+                + methods.sheets().spent(1) + "\n";
     }
 
     private static String digest(String text) {
