@@ -33,8 +33,9 @@ final class SweepCommand implements Callable<Integer> {
             names = "--field",
             required = true,
             paramLabel = "NAME",
-            description = "A number of the file: room.volumeM3, paths[0].brief.flowLps, paths[Supply].box.clearWidthMm, or as"
-                    + " much of the end of its name as no other number has.")
+            description =
+                    "A number of the file: room.volumeM3, paths[0].brief.flowLps, paths[Supply].box.clearWidthMm, or as"
+                            + " much of the end of its name as no other number has.")
     private String name;
 
     @Option(
@@ -65,7 +66,11 @@ final class SweepCommand implements Callable<Integer> {
             description = "How many parts, each for a run of its own (default: ${DEFAULT-VALUE}).")
     private int parts;
 
-    @Option(names = "--out", required = true, paramLabel = "CSV", description = "File of rows; with a side file .sweep.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "CSV",
+            description = "File of rows; with a side file .sweep.")
     private Path out;
 
     @Option(names = "--overwrite", description = "Replace a file that is there.")

@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * A box with one small change, as a builder meets it. Ports keep their size and place in the board, but none is larger than
- * what is clear behind it. Seams are left out: neither sound nor air nor outer sizes know of them.
+ * what is clear behind it; only a broad port of an offset chamber goes with the liner it lies against, when that is thinner. Seams are left out: neither sound nor air nor outer sizes know of them.
  */
 final class ChangedBox {
     /** Gap at a baffle's tip in clear widths, where a box of one pass had none: as first layouts have it. */

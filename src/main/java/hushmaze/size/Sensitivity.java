@@ -79,7 +79,8 @@ public record Sensitivity(Quick method, List<Row> rows) {
      */
     static Sensitivity of(Project project, int path, Quick method) {
         Judge judge = new Judge(project, path, method);
-        Judged now = judge.of(SolidBuilder.build(unseamed(project.paths().get(path).box())), false);
+        Judged now =
+                judge.of(SolidBuilder.build(unseamed(project.paths().get(path).box())), false);
         List<Row> rows = Arrays.stream(Change.values())
                 .parallel()
                 .map(change -> judge.row(change, now))
@@ -91,11 +92,15 @@ public record Sensitivity(Quick method, List<Row> rows) {
         return box.joined(box.joinery(), List.of());
     }
 
-    /** The error that costs most of the margin at the pessimistic edge; empty if none takes any. */
+    /** The error that costs most of the margin at the pessimistic edge, of those that cost some of the likely one too. */
     public Optional<Row> worstError() {
         return rows.stream()
-                .filter(row -> row.change().isError() && row.margin() != null && row.margin() < 0)
+                .filter(row -> row.change().isError() && isLoss(row.margin()) && isLoss(row.likely()))
                 .min(Comparator.comparingDouble(Row::margin));
+    }
+
+    private static boolean isLoss(Double margin) {
+        return margin != null && margin < 0;
     }
 
     /** A box as judged: high edge of the pressure drop in Pa. */

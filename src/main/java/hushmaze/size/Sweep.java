@@ -44,8 +44,10 @@ public final class Sweep {
         try {
             Project asked = projects.apply(value);
             Project complete = LayoutRules.complete(asked, progress);
-            List<Boolean> laidOut =
-                    asked.paths().stream().map(VentPath::box).map(box -> box == null).toList();
+            List<Boolean> laidOut = asked.paths().stream()
+                    .map(VentPath::box)
+                    .map(box -> box == null)
+                    .toList();
             Assessment assessment = Assessor.assess(complete, methods, progress);
             return new SweepRow(step, value, laidOut, assessment, null);
         } catch (IllegalArgumentException | NoBox refused) {
@@ -62,7 +64,7 @@ public final class Sweep {
      * @param finished gets each row as soon as those before it are done, on the calling thread
      */
     public void rows(List<Integer> steps, Progress progress, Consumer<SweepRow> finished) {
-        Progress each = new OneAtATime(progress, steps.size());
+        OneAtATime each = new OneAtATime(progress, steps.size());
         int threads = methods.wave() ? 1 : Runtime.getRuntime().availableProcessors();
         if (threads == 1 || steps.size() < 2) {
             for (int step : steps) {
@@ -88,9 +90,9 @@ public final class Sweep {
         }
     }
 
-    private static void hand(SweepRow row, Progress each, Consumer<SweepRow> finished) {
+    private static void hand(SweepRow row, OneAtATime each, Consumer<SweepRow> finished) {
         finished.accept(row);
-        ((OneAtATime) each).done.incrementAndGet();
+        each.done.incrementAndGet();
         each.check(0, "");
     }
 

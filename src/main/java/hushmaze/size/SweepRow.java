@@ -12,8 +12,7 @@ import java.util.List;
  * @param assessment of the project with this value; null when refused
  * @param refusal why there is none: a value that cannot be accepted, or {@link NoBox}; null when judged
  */
-public record SweepRow(
-        int step, double value, List<Boolean> laidOut, Assessment assessment, RuntimeException refusal) {
+public record SweepRow(int step, double value, List<Boolean> laidOut, Assessment assessment, RuntimeException refusal) {
     public SweepRow {
         laidOut = List.copyOf(laidOut);
         if ((assessment == null) == (refusal == null)) {

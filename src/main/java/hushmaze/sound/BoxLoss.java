@@ -67,8 +67,7 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
                 path,
                 new LossRange(low.loss(), likely.loss(), walls.high()),
                 low,
-                new LossRange(
-                        together(path.low(), low.loss()), together(path.likely(), likely.loss()), thirds.high()));
+                new LossRange(together(path.low(), low.loss()), together(path.likely(), likely.loss()), thirds.high()));
     }
 
     /** The same box with the likely figure for its pessimistic edge too. */

@@ -24,7 +24,8 @@ final class SensitivityJson {
             number(change, "likelyMarginDifferenceDb", row.likely());
             number(change, "pressureDropHighDifferencePa", row.pressureDrop());
             change.put("fits", row.fits());
-            change.put("unable", row.unable() == null ? null : lower(row.unable().name()));
+            change.put(
+                    "unable", row.unable() == null ? null : lower(row.unable().name()));
             change.put("detail", row.detail());
         }
     }

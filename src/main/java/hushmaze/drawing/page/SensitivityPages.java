@@ -48,8 +48,7 @@ final class SensitivityPages {
         all.add(blocks.paragraph(worst(sensitivity)));
         all.add(blocks.heading(Labels.of("change.meant")));
         Labels.list("change.meant").forEach(text -> all.add(blocks.bullet(text)));
-        all.add(blocks.bullet(Labels.of(
-                "change.meant.slit", small(Change.SLIT), small(BoxWalls.Edge.LOW.coverGap()))));
+        all.add(blocks.bullet(Labels.of("change.meant.slit", small(Change.SLIT), small(BoxWalls.Edge.LOW.coverGap()))));
         all.add(blocks.remark(Labels.of("change.remark", method)));
         return all;
     }
@@ -83,8 +82,8 @@ final class SensitivityPages {
         return sensitivity
                 .worstError()
                 .filter(row -> row.margin() <= -WORTH_SAYING)
-                .map(row -> Labels.of(
-                        "change.worst." + row.change(), job.amounts().decibels(-row.margin())))
+                .map(row ->
+                        Labels.of("change.worst." + row.change(), job.amounts().decibels(-row.margin())))
                 .orElse(Labels.of("change.harmless", job.amounts().decibels(WORTH_SAYING)));
     }
 
