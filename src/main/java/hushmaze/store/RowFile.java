@@ -128,7 +128,8 @@ public final class RowFile implements AutoCloseable {
 
     /** Checks the lines that are there, cuts off what is no whole line, and writes the first where there is none. */
     private void takeUp(String head, List<String> starts) throws IOException {
-        List<String> lines = wholeLines();
+        byte[] bytes = Files.readAllBytes(file);
+        List<String> lines = wholeLines(bytes);
         if (!lines.isEmpty() && !lines.get(0).equals(head)) {
             throw refuse(file, "its first line has other columns; " + WAY_OUT);
         }
@@ -137,14 +138,19 @@ public final class RowFile implements AutoCloseable {
                 throw refuse(file, "its line " + (i + 1) + " is not the row that belongs there; " + WAY_OUT);
             }
         }
+        int whole = bytes.length;
+        while (whole > 0 && bytes[whole - 1] != END) {
+            whole--;
+        }
+        channel.truncate(whole);
+        channel.position(whole);
         if (lines.isEmpty()) {
             write(head);
         }
         kept = Math.max(0, lines.size() - 1);
     }
 
-    private List<String> wholeLines() throws IOException {
-        byte[] bytes = Files.readAllBytes(file);
+    private static List<String> wholeLines(byte[] bytes) {
         List<String> lines = new ArrayList<>();
         int start = 0;
         for (int i = 0; i < bytes.length; i++) {
@@ -153,8 +159,6 @@ public final class RowFile implements AutoCloseable {
                 start = i + 1;
             }
         }
-        channel.truncate(start);
-        channel.position(start);
         return lines;
     }
 
