@@ -25,7 +25,8 @@ public final class BoxFit {
         };
     }
 
-    static PathResult.Fits fits(Solid solid, Brief brief) {
+    /** How a box lies in the space of a brief, and whether it goes into it. */
+    public static PathResult.Fits fits(Solid solid, Brief brief) {
         Axis away = away(solid.box().openingPort().face());
         double depth = solid.outer().size(away);
         double u = solid.outer().size(away.u());

@@ -63,11 +63,39 @@ public final class SoundJudge {
      */
     public double margin(int path, Solid solid, PathAir flow, PathCalculator.Quick quick) {
         VentPath vent = project.paths().get(path);
-        NoiseNeed need = needs.get(path);
         PathMethods methods = paths.methods(solid, vent.brief().opening(), quick, null);
         Spectrum low = BoxLoss.low(walls(vent, solid), methods);
         PathLevel level = PathLevel.of(project.room(), vent, solid, flow, methods, low, air);
+        NoiseNeed need = needs.get(path);
         return margin(need, level.total(need.noiseThirds(), low));
+    }
+
+    /**
+     * Margins of a box to the target, dB.
+     *
+     * @param low at the pessimistic edge, as {@link #margin} gives it
+     * @param likely with the likely loss of the box, and the noise of the moving air as for the other
+     */
+    public record Margins(double low, double likely) {}
+
+    /**
+     * Both margins of a box; arguments as for {@link #margin}.
+     *
+     * @param coverGap width of a slit all along the cover's joint, m; 0 for what the edges allow for
+     */
+    public Margins margins(int path, Solid solid, PathAir flow, PathCalculator.Quick quick, double coverGap) {
+        VentPath vent = project.paths().get(path);
+        PathMethods methods = paths.methods(solid, vent.brief().opening(), quick, null);
+        BoxWalls walls = walls(vent, solid);
+        BoxLoss plain = BoxLoss.of(walls, methods);
+        BoxLoss loss = coverGap > 0 ? plain.withCoverGap(walls, coverGap) : plain;
+        return new Margins(margin(path, solid, flow, loss), margin(path, solid, flow, loss.asLikely()));
+    }
+
+    private double margin(int path, Solid solid, PathAir flow, BoxLoss loss) {
+        NoiseNeed need = needs.get(path);
+        PathLevel level = PathLevel.of(project.room(), project.paths().get(path), solid, flow, loss, air);
+        return margin(need, level.total(need.noiseThirds(), loss.thirds().low()));
     }
 
     /**

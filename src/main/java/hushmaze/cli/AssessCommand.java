@@ -28,6 +28,11 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Results for programs, as JSON.")
     private boolean json;
 
+    @Option(
+            names = "--changes",
+            description = "With --json: also what small errors and changes of each box would do, by the quick wave.")
+    private boolean changes;
+
     @Option(names = "--strict", description = "End with exit code 1 if a verdict is not good.")
     private boolean strict;
 
@@ -41,7 +46,7 @@ final class AssessCommand implements Callable<Integer> {
                 LoadedProject.of(file, quick, spec.commandLine().getErr()).assessment();
         Wording wording = new Wording(assessment.project().units());
         if (json) {
-            out.println(AssessmentJson.of(assessment, wording));
+            out.println(AssessmentJson.of(assessment, wording, changes));
         } else {
             new Report(wording).full(assessment).forEach(out::println);
         }

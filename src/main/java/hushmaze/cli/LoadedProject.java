@@ -46,7 +46,11 @@ record LoadedProject(Project project, Assessment assessment) {
                 .filter(path -> path.box() == null)
                 .map(VentPath::name)
                 .forEach(name -> talk.println(wording.text("box.laidOut", name)));
-        Methods methods = quick ? WITHOUT_WAVE : Methods.ALL;
-        return new LoadedProject(complete, Assessor.assess(complete, methods, Progress.NONE));
+        return new LoadedProject(complete, Assessor.assess(complete, methods(quick), Progress.NONE));
+    }
+
+    /** Methods of the commands, with or without the wave solution. */
+    static Methods methods(boolean quick) {
+        return quick ? WITHOUT_WAVE : Methods.ALL;
     }
 }

@@ -4,9 +4,11 @@ import hushmaze.document.ExportFailure;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.size.NoBox;
 import hushmaze.store.UnreadableFile;
-import hushmaze.wording.Wording;
+import hushmaze.store.UnwritableFile;
+import hushmaze.wording.NoBoxWording;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -14,7 +16,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "hushmaze",
         mixinStandardHelpOptions = true,
-        version = "hushmaze 0.1.0",
+        version = Main.VERSION,
         description = "Designs a quiet air path for a sound-sealed room: a lined maze box over an opening.",
         subcommands = {
             AssessCommand.class,
@@ -22,11 +24,15 @@ import picocli.CommandLine.Command;
             NestCommand.class,
             SampleCommand.class,
             SizeCommand.class,
+            SweepCommand.class,
             WaveCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:the design fails its brief (assess --strict)", "2:bad input"})
 public final class Main implements Runnable {
+    /** Name and version of the program. */
+    static final String VERSION = "hushmaze 0.1.0";
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -59,7 +65,10 @@ public final class Main implements Runnable {
 
     private static int explain(Exception e, CommandLine failed) throws Exception {
         PrintWriter err = failed.getErr();
-        if (e instanceof UnreadableFile || e instanceof InvalidValue || e instanceof ExportFailure) {
+        if (e instanceof UnreadableFile
+                || e instanceof UnwritableFile
+                || e instanceof InvalidValue
+                || e instanceof ExportFailure) {
             err.println(e.getMessage());
             return ExitCode.BAD_INPUT;
         }
@@ -71,11 +80,8 @@ public final class Main implements Runnable {
     }
 
     private static void explain(NoBox none, PrintWriter err) {
-        Wording wording = new Wording(none.units());
-        err.println(wording.text("relax.intro", none.path()));
-        none.proposal().relaxations().forEach(r -> err.println("  " + wording.relaxation(r)));
-        if (none.proposal().relaxations().isEmpty()) {
-            err.println("  " + wording.text("relax.none"));
-        }
+        List<String> lines = NoBoxWording.lines(none);
+        err.println(lines.get(0));
+        lines.subList(1, lines.size()).forEach(line -> err.println("  " + line));
     }
 }

@@ -69,12 +69,17 @@ public final class DocumentSet {
         Map<String, Outbox.Content> files = new LinkedHashMap<>();
         files.put(FileNames.safe(assessment.project().name()) + "_project.json", text(project));
         FileNames names = new FileNames();
-        for (PathResult result : assessment.paths()) {
+        // Drawing takes most of the time, so the paths are drawn at once; each drawing depends on its path alone.
+        List<Drawing> drawings = assessment.paths().parallelStream()
+                .map(result -> new PathDrawing(assessment, result, paper, units, measure).draw())
+                .toList();
+        for (int i = 0; i < drawings.size(); i++) {
+            PathResult result = assessment.paths().get(i);
+            Drawing drawing = drawings.get(i);
             String base = FileNames.safe(assessment.project().name())
                     + "_"
                     + names.unique(result.path().name());
             bases.add(base);
-            Drawing drawing = new PathDrawing(assessment, result, paper, units, measure).draw();
             files.put(base + "_drawings.pdf", out -> new PdfWriter(measure).write(drawing, out));
             files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
             files.put(base + "_cut-sequence.csv", text(CutSequenceCsv.of(result)));

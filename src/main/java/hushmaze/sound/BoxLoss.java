@@ -2,7 +2,9 @@ package hushmaze.sound;
 
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
+import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
 import hushmaze.sound.wall.BoxWalls;
 import hushmaze.sound.wall.BoxWalls.Edge;
 import hushmaze.sound.wall.WallChoices;
@@ -59,6 +61,31 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
         LossRange path = methods.range();
         WallRoute walls = boards.route(levels(methods.levels(), path.likely(), path.low()), Edge.LOW);
         return together(path.low(), walls.loss());
+    }
+
+    /**
+     * The same box with its cover's joint open all along, at the pessimistic edge and in the likely figure.
+     *
+     * @param boards walls of the box
+     * @param gap m; at least what the pessimistic edge has
+     */
+    public BoxLoss withCoverGap(BoxWalls boards, double gap) {
+        InvalidValue.within("gap", gap, Edge.LOW.coverGap(), 0.1, Unit.MILLIMETRE);
+        List<Spectrum> inside = methods.levels();
+        WallRoute low = boards.routeWithCoverGap(levels(inside, path.likely(), path.low()), Edge.LOW, gap);
+        WallRoute likely = boards.routeWithCoverGap(inside, Edge.LIKELY, gap);
+        return new BoxLoss(
+                methods,
+                path,
+                new LossRange(low.loss(), likely.loss(), walls.high()),
+                low,
+                new LossRange(together(path.low(), low.loss()), together(path.likely(), likely.loss()), thirds.high()));
+    }
+
+    /** The same box with the likely figure for its pessimistic edge too. */
+    public BoxLoss asLikely() {
+        return new BoxLoss(
+                methods, path, walls, lowWalls, new LossRange(thirds.likely(), thirds.likely(), thirds.high()));
     }
 
     /** What one more layer and tight joints would make of the pessimistic edge of these walls. */

@@ -15,6 +15,7 @@ import hushmaze.project.Project;
 import hushmaze.project.Seam;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
+import hushmaze.size.Sensitivity;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Module;
 import hushmaze.solid.Solid;
@@ -37,15 +38,27 @@ public final class AssessmentJson {
     private final SoundJson sound;
     private final AirJson air;
 
-    private AssessmentJson(Wording wording) {
+    private final boolean changes;
+
+    private AssessmentJson(Wording wording, boolean changes) {
         this.wording = wording;
+        this.changes = changes;
         this.sound = new SoundJson(mapper, wording);
         this.air = new AirJson(mapper);
     }
 
     /** The whole assessment as one JSON text. */
     public static String of(Assessment assessment, Wording wording) {
-        AssessmentJson writer = new AssessmentJson(wording);
+        return of(assessment, wording, false);
+    }
+
+    /**
+     * The whole assessment as one JSON text.
+     *
+     * @param changes whether each path also says what small errors and changes would do, which takes a second or so
+     */
+    public static String of(Assessment assessment, Wording wording, boolean changes) {
+        AssessmentJson writer = new AssessmentJson(wording, changes);
         try {
             return writer.mapper.writeValueAsString(writer.assessment(assessment));
         } catch (JsonProcessingException e) {
@@ -61,7 +74,13 @@ public final class AssessmentJson {
         room.put("ok", assessment.roomOk());
         node.set("room", room);
         ArrayNode paths = node.putArray("paths");
-        assessment.paths().forEach(p -> paths.add(path(p, assessment.project())));
+        for (int i = 0; i < assessment.paths().size(); i++) {
+            ObjectNode path = path(assessment.paths().get(i), assessment.project());
+            if (changes) {
+                SensitivityJson.put(path, Sensitivity.of(assessment, i));
+            }
+            paths.add(path);
+        }
         ArrayNode notices = node.putArray("notices");
         assessment.notices().forEach(n -> notices.add(notice(n, null)));
         for (PathResult path : assessment.paths()) {

@@ -16,7 +16,7 @@ import java.util.List;
  */
 final class SpectrumJson {
     private static final String BANDS = "bands";
-    private static final String VALUES = "valuesDb";
+    static final String VALUES = "valuesDb";
     private static final String OCTAVE = "octave";
     private static final String THIRD_OCTAVE = "thirdOctave";
     private static final List<String> FIELDS = List.of(BANDS, VALUES);

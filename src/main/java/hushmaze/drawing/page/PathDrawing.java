@@ -39,7 +39,7 @@ public final class PathDrawing {
         this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
     }
 
-    /** All pages: summary, arrangement, exploded view, cut list, parts, sheets, joints, assembly, fixing, measuring, cautions, methods. */
+    /** All pages: summary, arrangement, exploded view, cut list, parts, sheets, joints, assembly, fixing, measuring, changes, cautions, methods. */
     public Drawing draw() {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(new SummaryPages(job).pages());
@@ -54,6 +54,7 @@ public final class PathDrawing {
         drafts.addAll(new AssemblyPages(job).pages());
         drafts.addAll(new FixingPages(job).pages());
         drafts.addAll(new MeasuringPages(job).pages());
+        drafts.addAll(new SensitivityPages(job).pages());
         drafts.addAll(new WordPages(job).pages());
         List<Page> pages = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {

@@ -185,6 +185,17 @@ public final class BoxWalls {
         return route(levels, edge, edge.gap, edge.coverGap);
     }
 
+    /**
+     * The route with another gap all along the cover's joint than the edge has.
+     *
+     * @param levels as for {@link #route}
+     * @param edge of the range
+     * @param coverGap m
+     */
+    public WallRoute routeWithCoverGap(List<Spectrum> levels, Edge edge, double coverGap) {
+        return route(levels, edge, edge.gap, coverGap);
+    }
+
     /** What one more layer and tight joints would buy; arguments as for {@link #route}. */
     public WallChoices choices(List<Spectrum> levels, Edge edge) {
         BoxWalls more = withOneMoreLayer();
