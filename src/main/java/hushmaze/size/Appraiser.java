@@ -35,6 +35,7 @@ final class Appraiser {
     private static final Effort SHEETS = Effort.rounds(1_000);
 
     private final int index;
+    private final Methods confirming;
     private final VentPath path;
     private final AirState air;
     private final SoundJudge sound;
@@ -48,8 +49,10 @@ final class Appraiser {
     /**
      * @param project with every flow settled
      * @param index of the path
+     * @param confirming methods of the last level
      */
-    Appraiser(Project project, int index) {
+    Appraiser(Project project, int index, Methods confirming) {
+        this.confirming = confirming;
         this.project = project;
         this.index = index;
         this.path = project.paths().get(index);
@@ -152,7 +155,7 @@ final class Appraiser {
     }
 
     private Verdict assess(Candidate candidate, Progress progress) {
-        PathResult result = Assessor.alone(project, index, candidate.box(), Methods.ALL, progress);
+        PathResult result = Assessor.alone(project, index, candidate.box(), confirming, progress);
         boolean good =
                 result.air().ok() && result.fits().ok() && result.buildable().ok() && result.othersOk();
         if (!good) {

@@ -1,5 +1,6 @@
 package hushmaze.size;
 
+import hushmaze.assess.Methods;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
 import hushmaze.work.Progress;
@@ -48,13 +49,18 @@ final class BoxSearch {
      * @param path its number
      */
     BoxSearch(Project project, int path, Progress progress) {
-        this(project, path, Freedom.of(project.paths().get(path).brief()), progress);
+        this(project, path, Methods.ALL, progress);
     }
 
-    BoxSearch(Project project, int path, Freedom freedom, Progress progress) {
+    /** @param confirming methods of the last level */
+    BoxSearch(Project project, int path, Methods confirming, Progress progress) {
+        this(project, path, confirming, Freedom.of(project.paths().get(path).brief()), progress);
+    }
+
+    BoxSearch(Project project, int path, Methods confirming, Freedom freedom, Progress progress) {
         Brief brief = project.paths().get(path).brief();
         Steps steps = new Steps(project.units());
-        this.appraiser = new Appraiser(project, path);
+        this.appraiser = new Appraiser(project, path, confirming);
         this.grid = new PatternGrid(brief, freedom, steps);
         this.neighbours = new Neighbours(brief, freedom, steps);
         this.progress = progress;

@@ -28,7 +28,7 @@ public enum Kind {
     private static final double TWENTIETH = 0.05;
 
     /** What a box that is not assessed yet must have in hand to be counted as quiet, dB. */
-    private static final double DOUBT = 0.3;
+    static final double DOUBT = 0.3;
 
     private final Comparator<Candidate> order;
 

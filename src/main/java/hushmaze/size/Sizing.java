@@ -32,6 +32,7 @@ public final class Sizing {
     private final Project asked;
     private final Project settled;
     private final int keep;
+    private final Methods confirming;
     private final Progress progress;
     private final Watch watch;
     private Project shared;
@@ -48,7 +49,8 @@ public final class Sizing {
         void found(int path, List<Design> designs);
     }
 
-    private Sizing(Project asked, int keep, Progress progress, Watch watch) {
+    private Sizing(Project asked, int keep, Methods confirming, Progress progress, Watch watch) {
+        this.confirming = confirming;
         this.asked = asked;
         this.settled = AskedFlows.settled(asked);
         this.shared = settled;
@@ -64,12 +66,20 @@ public final class Sizing {
      * @param keep most designs per path, at least 1
      */
     public static Sized of(Project project, int keep, Progress progress, Watch watch) {
-        return new Sizing(project, keep, progress, watch).sized(null);
+        return of(project, keep, Methods.ALL, progress, watch);
+    }
+
+    /** The same with other methods to confirm designs by than those of documents. */
+    static Sized of(Project project, int keep, Methods confirming, Progress progress, Watch watch) {
+        return new Sizing(project, keep, confirming, progress, watch).sized(null);
     }
 
     /** Sizes one path of a project; the others and all shares stay as they are. */
     public static PathDesigns ofPath(Project project, int path, int keep, Progress progress, Watch watch) {
-        return new Sizing(project, keep, progress, watch).sized(path).paths().get(0);
+        return new Sizing(project, keep, Methods.ALL, progress, watch)
+                .sized(path)
+                .paths()
+                .get(0);
     }
 
     private Sized sized(Integer only) {
@@ -81,8 +91,8 @@ public final class Sizing {
         }
         List<BoxSearch> searches = new ArrayList<>();
         for (int n = 0; n < numbers.size(); n++) {
-            BoxSearch search =
-                    new BoxSearch(settled, numbers.get(n), part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
+            BoxSearch search = new BoxSearch(
+                    settled, numbers.get(n), confirming, part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
             search.begin();
             search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
             searches.add(search);
@@ -134,14 +144,21 @@ public final class Sizing {
         }
         double whole = 1 - given;
         double equal = whole / open.size();
-        List<List<TargetShares.Offer>> offers =
-                open.stream().map(i -> offers(searches.get(i), equal)).toList();
-        TargetShares.of(offers, whole).ifPresent(shares -> reshare(searches, open, shares, equal));
+        for (double inHand : new double[] {Kind.IN_HAND, Kind.DOUBT}) {
+            List<List<TargetShares.Offer>> offers = open.stream()
+                    .map(i -> offers(searches.get(i), equal, inHand))
+                    .toList();
+            Optional<double[]> shares = TargetShares.of(offers, whole);
+            if (shares.isPresent()) {
+                reshare(searches, open, shares.get(), equal);
+                return;
+            }
+        }
     }
 
-    private static List<TargetShares.Offer> offers(BoxSearch search, double equal) {
+    private static List<TargetShares.Offer> offers(BoxSearch search, double equal, double inHand) {
         return search.pool().known(Level.QUICK).stream()
-                .map(c -> new TargetShares.Offer(c.cost(), TargetShares.needed(equal, c.margin(), Kind.IN_HAND)))
+                .map(c -> new TargetShares.Offer(c.cost(), TargetShares.needed(equal, c.margin(), inHand)))
                 .toList();
     }
 
@@ -199,7 +216,7 @@ public final class Sizing {
         Freedom freedom = like == null
                 ? all
                 : new Freedom(List.of(like.build()), List.of(like.openingFace()), List.of(like.roomFace()));
-        BoxSearch search = new BoxSearch(shared.withPaths(paths), path, freedom, progress);
+        BoxSearch search = new BoxSearch(shared.withPaths(paths), path, confirming, freedom, progress);
         search.begin();
         if (like == null) {
             return !search.pool().isEmpty();

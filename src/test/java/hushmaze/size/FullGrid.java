@@ -1,5 +1,6 @@
 package hushmaze.size;
 
+import hushmaze.assess.Methods;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.PortFace;
@@ -29,7 +30,7 @@ final class FullGrid {
      */
     static FullGrid of(Project project, int path, double step) {
         Brief brief = project.paths().get(path).brief();
-        Appraiser appraiser = new Appraiser(project, path);
+        Appraiser appraiser = new Appraiser(project, path, Methods.QUICK);
         List<Candidate> all = patterns(brief, Freedom.of(brief), new Steps(project.units()), step).parallelStream()
                 .map(p -> appraiser.first(p, null))
                 .filter(first -> first.end() == Appraiser.End.DONE)

@@ -41,22 +41,37 @@ class SizingTest {
         return TestRooms.project(TestRooms.nc(20), null, paths);
     }
 
+    /** Everything as documents have it but the wave solution, for the sake of time. */
+    private static final Methods SOON = new Methods(Methods.ALL.quick(), false, Methods.ALL.sheets());
+
     private static Sized sized(Project project, int keep) {
-        return Sizing.of(project, keep, Progress.NONE, Sizing.Watch.NOBODY);
+        return Sizing.of(project, keep, SOON, Progress.NONE, Sizing.Watch.NOBODY);
+    }
+
+    @Test
+    void whatIsRecommendedIsConfirmedByTheWaveSolution() {
+        Choices straight = new Choices(null, null, 1, List.of(PortFace.END), List.of(PortFace.END));
+        Project project = project(path("in", 26, new Space(0.45, 0.3, 0.6), straight));
+        Sized sized = Sizing.of(project, 1, Progress.NONE, Sizing.Watch.NOBODY);
+        Design design = sized.paths().get(0).recommended().orElseThrow();
+        assertThat(design.good()).isTrue();
+        assertThat(design.result().sound().loss().methods().wave()).isNotNull();
+        Assessment again = Assessor.assess(sized.project(), Methods.ALL, Progress.NONE);
+        assertThat(again.paths().get(0).quiet().margin()).isEqualTo(design.margin());
     }
 
     @Test
     void designsKeepTheBriefAndAreTheBestOfTheirKind() {
-        Project project = project(path("in", 42, new Space(0.7, 0.5, 0.3), FEW));
+        Project project = project(path("in", 26, new Space(0.6, 0.34, 0.25), FEW));
         List<List<Design>> told = new ArrayList<>();
-        Sized sized = Sizing.of(project, 6, Progress.NONE, (path, designs) -> told.add(designs));
+        Sized sized = Sizing.of(project, 6, SOON, Progress.NONE, (path, designs) -> told.add(designs));
         PathDesigns found = sized.paths().get(0);
         assertThat(found.designs()).hasSizeGreaterThan(1);
         assertThat(told.get(told.size() - 1)).isEqualTo(found.designs());
         assertThat(found.designs().get(0).kinds()).contains(Kind.RECOMMENDED);
         for (Design design : found.designs()) {
             Project whole = project.withPaths(List.of(project.paths().get(0).withBox(design.box())));
-            Assessment again = Assessor.assess(whole, Methods.ALL, Progress.NONE);
+            Assessment again = Assessor.assess(whole, SOON, Progress.NONE);
             PathResult result = again.paths().get(0);
             assertThat(design.good()).isTrue();
             assertThat(result.quiet().margin()).isEqualTo(design.margin());
@@ -86,30 +101,33 @@ class SizingTest {
         return found.designs().stream().mapToDouble(figure).min().orElseThrow();
     }
 
-    /** All sizes in steps of 20 mm, both methods as in the search: nothing beats it by a sheet or half a decibel. */
+    /** All sizes in steps of 30 mm, by the methods of the search but the last: nothing beats it by a sheet or half a decibel. */
     @Test
     void noBoxOfAFullGridBeatsTheRecommendedOne() {
         Choices one = new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT));
-        Project project = project(path("in", 40, new Space(0.6, 0.34, 0.25), one));
-        Design recommended = sized(project, 1).paths().get(0).recommended().orElseThrow();
-        FullGrid grid = FullGrid.of(project, 0, 0.02);
+        Project project = project(path("in", 26, new Space(0.6, 0.34, 0.25), one));
+        BoxSearch search = new BoxSearch(project, 0, Progress.NONE);
+        search.begin();
+        Candidate found = search.settle(List.of(Kind.RECOMMENDED), Level.LINERS).get(Kind.RECOMMENDED);
+        FullGrid grid = FullGrid.of(project, 0, 0.03);
         assertThat(grid.judged()).isGreaterThan(60);
         FullGrid.Best best = grid.best();
-        assertThat(recommended.cost()).isLessThanOrEqualTo(best.cost() + 1e-9);
-        if (recommended.cost() > best.cost() - 1e-9) {
-            assertThat(Math.min(recommended.margin(), Kind.ENOUGH))
+        assertThat(found.margin(Level.QUICK)).isGreaterThan(0);
+        assertThat(found.cost()).isLessThanOrEqualTo(best.cost() + 1e-9);
+        if (found.cost() > best.cost() - 1e-9) {
+            assertThat(Math.min(found.margin(Level.QUICK), Kind.ENOUGH))
                     .isGreaterThan(Math.min(best.margin(), Kind.ENOUGH) - 0.5);
         }
     }
 
     @Test
     void whereNoBoxIsQuietEnoughTheNearestIsToldAndWhatWouldHelp() {
-        Project project = project(path("in", 62, new Space(0.5, 0.34, 0.25), FEW));
+        Project project = project(path("in", 40, new Space(0.5, 0.34, 0.25), FEW));
         PathDesigns found = sized(project, 1).paths().get(0);
         assertThat(found.designs()).hasSize(1);
         assertThat(found.shortfall()).isPositive();
         assertThat(found.designs().get(0).margin()).isCloseTo(-found.shortfall(), within(1e-9));
-        Project quieter = project(path("in", 62 - found.shortfall() - 0.5, new Space(0.5, 0.34, 0.25), FEW));
+        Project quieter = project(path("in", 40 - found.shortfall() - 0.5, new Space(0.5, 0.34, 0.25), FEW));
         assertThat(sized(quieter, 1).paths().get(0).shortfall()).isZero();
     }
 
@@ -123,7 +141,7 @@ class SizingTest {
                 .filter(r -> r.limit() == Relaxation.Limit.SPACE_DEPTH)
                 .findFirst()
                 .orElseThrow();
-        assertThat(deeper.to()).isBetween(0.08, 0.2);
+        assertThat(deeper.to()).isBetween(0.075, 0.2);
         Project relaxed = project(path("in", 40, new Space(0.6, 0.34, deeper.to()), FEW));
         assertThat(sized(relaxed, 1).paths().get(0).designs()).isNotEmpty();
     }
@@ -131,14 +149,14 @@ class SizingTest {
     /** A loud path and a faint one: equal shares would ask more of the loud one's box than it can give. */
     @Test
     void theTargetIsSharedWhereThatHelps() {
-        VentPath loud = path("loud", 43, new Space(0.6, 0.34, 0.25), FEW);
-        VentPath faint = path("faint", 25, new Space(0.6, 0.34, 0.25), FEW);
+        VentPath loud = path("loud", 29, new Space(0.6, 0.34, 0.25), FEW);
+        VentPath faint = path("faint", 15, new Space(0.6, 0.34, 0.25), FEW);
         Sized sized = sized(project(loud, faint), 1);
         double first = sized.project().paths().get(0).brief().noiseShare();
         double second = sized.project().paths().get(1).brief().noiseShare();
         assertThat(first).isGreaterThan(0.6);
         assertThat(first + second).isLessThanOrEqualTo(1);
-        Assessment whole = Assessor.assess(sized.project(), Methods.ALL, Progress.NONE);
+        Assessment whole = Assessor.assess(sized.project(), SOON, Progress.NONE);
         for (int i = 0; i < 2; i++) {
             assertThat(whole.paths().get(i).quiet().margin())
                     .isCloseTo(sized.paths().get(i).designs().get(0).margin(), within(1e-9));
@@ -152,7 +170,7 @@ class SizingTest {
                 .board();
         Board other = new Board("other", 0.012, 650, 3.5e9, 0.02, false, "invented for a test");
         Choices choices = new Choices(List.of(thin, other), null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT));
-        PathDesigns found = sized(project(path("in", 38, new Space(0.6, 0.34, 0.25), choices)), 6)
+        PathDesigns found = sized(project(path("in", 26, new Space(0.6, 0.34, 0.25), choices)), 6)
                 .paths()
                 .get(0);
         assertThat(found.designs())
@@ -165,7 +183,7 @@ class SizingTest {
 
     @Test
     void cancellingEndsIt() {
-        Project project = project(path("in", 42, new Space(0.7, 0.5, 0.3), FEW));
+        Project project = project(path("in", 32, new Space(0.7, 0.5, 0.3), FEW));
         int[] left = {5};
         Progress impatient = (fraction, doing) -> {
             if (left[0]-- == 0) {

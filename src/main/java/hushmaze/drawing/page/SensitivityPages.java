@@ -11,6 +11,7 @@ import hushmaze.size.Change;
 import hushmaze.size.Sensitivity;
 import hushmaze.size.Unable;
 import hushmaze.sound.PathCalculator.Quick;
+import hushmaze.sound.PathMethods;
 import hushmaze.sound.wall.BoxWalls;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +29,12 @@ final class SensitivityPages {
         this.blocks = job.blocks();
     }
 
+    /** None where the wave solution was left out for the sake of time: the quick wave of all the changed boxes takes seconds. */
     List<Draft> pages() {
+        PathMethods methods = job.result().sound().loss().methods();
+        if (methods.quick() != null && methods.wave() == null) {
+            return List.of();
+        }
         List<PathResult> paths = job.assessment().paths();
         String name = job.result().path().name();
         int index = 0;

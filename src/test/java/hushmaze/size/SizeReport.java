@@ -1,0 +1,98 @@
+package hushmaze.size;
+
+import hushmaze.assess.Methods;
+import hushmaze.assess.TestRooms;
+import hushmaze.project.Brief;
+import hushmaze.project.Choices;
+import hushmaze.project.Opening;
+import hushmaze.project.PortFace;
+import hushmaze.project.Project;
+import hushmaze.project.Purpose;
+import hushmaze.project.Space;
+import hushmaze.project.VentPath;
+import hushmaze.work.Progress;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+
+/**
+ * Prints how the box a search recommends stands to the best of a full grid, for 20 seeded briefs: same methods (quick wave, a
+ * short sheet search), same limits. The grid has every clear width, height and length in steps of 30 mm, 1 to 6 passes, both ways
+ * round, broad faces lined or bare; the search may choose among the same faces, builds and forms, an offset chamber left out of both counts where
+ * it wins. Not a test: it takes the better part of an hour.
+ *
+ * <p>Arguments: first and last brief, 0 to 19.
+ */
+final class SizeReport {
+    private static final double STEP = 0.03;
+    private static final PortFace[][] FACES = {
+        {PortFace.BACK, PortFace.FRONT},
+        {PortFace.BACK, PortFace.END},
+        {PortFace.END, PortFace.END},
+        {PortFace.SIDE, PortFace.SIDE},
+        {PortFace.END, PortFace.SIDE}
+    };
+
+    private SizeReport() {}
+
+    public static void main(String[] args) {
+        int first = args.length > 0 ? Integer.parseInt(args[0]) : 0;
+        int last = args.length > 1 ? Integer.parseInt(args[1]) : 19;
+        System.out.println(
+                "| brief (space, mm; noise, dB; faces) | looked at, s | recommended, dB / m2 | boxes of the grid | its best, dB / m2 |");
+        System.out.println("|---|---|---|---|---|");
+        for (int n = 0; n <= last; n++) {
+            Random random = new Random(n);
+            Space space = new Space(
+                    0.45 + 0.3 * random.nextDouble(),
+                    0.3 + 0.25 * random.nextDouble(),
+                    0.2 + 0.15 * random.nextDouble());
+            double level = 24 + 10 * random.nextDouble();
+            PortFace[] faces = FACES[n % FACES.length];
+            if (n >= first) {
+                print(space, level, faces);
+            }
+        }
+    }
+
+    private static void print(Space space, double level, PortFace[] faces) {
+        Choices choices = new Choices(null, null, 1, List.of(faces[0]), List.of(faces[1]));
+        Brief brief =
+                TestRooms.brief(level, null, space, Opening.Beyond.INDOORS).choosing(choices);
+        Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, brief, null));
+        long start = System.nanoTime();
+        BoxSearch search = new BoxSearch(project, 0, Methods.QUICK, Progress.NONE);
+        search.begin();
+        Candidate found = search.settle(List.of(Kind.RECOMMENDED), Level.LINERS).get(Kind.RECOMMENDED);
+        double seconds = (System.nanoTime() - start) / 1e9;
+        FullGrid grid = FullGrid.of(project, 0, STEP);
+        String best = grid.judged() == 0
+                ? "none"
+                : String.format(
+                        Locale.ROOT,
+                        "%.1f / %.2f",
+                        grid.best().margin(),
+                        grid.best().cost());
+        System.out.printf(
+                Locale.ROOT,
+                "| %.0f x %.0f x %.0f; %.1f; %s, %s | %d, %.1f | %s | %d | %s |%n",
+                space.width() * 1000,
+                space.height() * 1000,
+                space.depth() * 1000,
+                level,
+                faces[0],
+                faces[1],
+                search.tally().all(),
+                seconds,
+                found == null
+                        ? "none"
+                        : String.format(
+                                Locale.ROOT,
+                                "%.1f / %.2f (%s)",
+                                found.margin(Level.QUICK),
+                                found.cost(),
+                                found.pattern().form()),
+                grid.judged(),
+                best);
+    }
+}
