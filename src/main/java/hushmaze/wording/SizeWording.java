@@ -3,6 +3,7 @@ package hushmaze.wording;
 import hushmaze.project.Box;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Project;
+import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
 import hushmaze.size.Kind;
 import hushmaze.size.PathDesigns;
@@ -23,10 +24,14 @@ public final class SizeWording {
     private final Wording wording;
     private final Amounts amounts;
 
+    public SizeWording(UnitSystem units) {
+        this.wording = new Wording(units);
+        this.amounts = new Amounts(units);
+    }
+
     /** @param project whose units are used */
     public SizeWording(Project project) {
-        this.wording = new Wording(project.units());
-        this.amounts = new Amounts(project.units());
+        this(project.units());
     }
 
     /** All of it, line by line. */

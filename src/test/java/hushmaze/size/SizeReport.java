@@ -18,8 +18,8 @@ import java.util.Random;
 /**
  * Prints how the box a search recommends stands to the best of a full grid, for 20 seeded briefs: same methods (quick wave, a
  * short sheet search), same limits. The grid has every clear width, height and length in steps of 30 mm, 1 to 6 passes, both ways
- * round, broad faces lined or bare; the search may choose among the same faces, builds and forms, an offset chamber left out of both counts where
- * it wins. Not a test: it takes the better part of an hour.
+ * round, broad faces lined or bare; the search may choose among the same faces and builds, sizes in steps of 5 mm, and offset chambers besides. Not a
+ * test: it takes the better part of an hour.
  *
  * <p>Arguments: first and last brief, 0 to 19.
  */

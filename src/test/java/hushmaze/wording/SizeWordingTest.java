@@ -1,0 +1,48 @@
+package hushmaze.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.quantity.Unit;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.size.Kind;
+import hushmaze.size.PathDesigns;
+import hushmaze.size.Relaxation;
+import hushmaze.size.Tally;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Property: there are words for every kind of design and every limit, and figures stand in them. */
+class SizeWordingTest {
+    private final SizeWording words = new SizeWording(UnitSystem.METRIC);
+
+    private static PathDesigns nothing(List<Relaxation> ways) {
+        return new PathDesigns(0, List.of(), new Tally(1000, 200, 30, 4, 0, 0), true, 0, ways);
+    }
+
+    @Test
+    void everyKindHasAName() {
+        for (Kind kind : Kind.values()) {
+            assertThat(new Wording(UnitSystem.METRIC).text("kind." + kind)).isNotBlank();
+        }
+    }
+
+    @Test
+    void whatBecameOfBoxesIsSaidInFigures() {
+        assertThat(words.looked(new Tally(1000, 200, 30, 4, 3, 2)))
+                .contains("1,234 boxes", "1,000", "200", "30", "4 were judged", "3 of them", "2 by the wave");
+    }
+
+    @Test
+    void everyLimitThatWouldHelpIsSaid() {
+        for (Relaxation.Limit limit : Relaxation.Limit.values()) {
+            Relaxation way = new Relaxation(limit, 0.25, 0.5, Unit.MILLIMETRE);
+            assertThat(words.ways(nothing(List.of(way))))
+                    .hasSize(2)
+                    .last()
+                    .asString()
+                    .contains("500", "250");
+        }
+        assertThat(words.ways(nothing(List.of()))).hasSize(1).first().asString().startsWith("No single limit helps");
+        assertThat(words.head("in", nothing(List.of()))).isEqualTo("in: no box keeps every limit.");
+    }
+}
