@@ -30,7 +30,7 @@ final class BoxSearch {
     private static final double ONE_DOES = 3.5;
     /** Most boxes judged at each level, per round of a search. */
     private static final Map<Level, Integer> MOST =
-            new EnumMap<>(Map.of(Level.QUICK, 90, Level.LINERS, 14, Level.ASSESSED, 3));
+            new EnumMap<>(Map.of(Level.QUICK, 120, Level.LINERS, 14, Level.ASSESSED, 3));
     /** Most leaders whose neighbours are tried. */
     private static final int MOST_SURROUNDED = 30;
     /** Lines judged between two looks at whether the work is still wanted. */

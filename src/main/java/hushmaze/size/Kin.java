@@ -1,14 +1,17 @@
 package hushmaze.size;
 
 /**
- * What better methods made of the margins of boxes that differ in sizes only. Where none of them was judged yet, the best
- * that such methods made of any box: so every kind of box gets its chance.
+ * What better methods made of the margins of boxes that differ in sizes only.
+ *
+ * <p>A method more can only take something off, since the least counts. So of the quick wave nothing bad is expected before it
+ * was run on a box of the kind, and then no worse than the best it did: every kind of box, and the better ones of it, get their
+ * chance. Of later methods what they did on the average is expected, of any box where there was none of the kind.
  */
 final class Kin {
     private final Kin all;
     private final double[] sums = new double[Level.values().length - 1];
     private final int[] counts = new int[sums.length];
-    private final double[] best = new double[sums.length];
+    private double best = Double.NEGATIVE_INFINITY;
     private double bonus;
 
     /** @param all kinds together; null for that itself */
@@ -18,10 +21,13 @@ final class Kin {
 
     /** What is expected of the step from one level to the next, dB. */
     double step(int from) {
+        if (from == Level.ESTIMATE.ordinal()) {
+            return counts[from] > 0 ? best : 0;
+        }
         if (counts[from] > 0) {
             return sums[from] / counts[from];
         }
-        return all == null ? 0 : all.most(from);
+        return all == null ? 0 : all.step(from);
     }
 
     /** What another share of the target than the one margins were judged at gives, dB. */
@@ -33,15 +39,13 @@ final class Kin {
         bonus = decibels;
     }
 
-    private double most(int from) {
-        return counts[from] == 0 ? 0 : best[from];
-    }
-
     void learn(int from, double difference) {
         if (!Double.isFinite(difference)) {
             return;
         }
-        best[from] = counts[from] == 0 ? difference : Math.max(best[from], difference);
+        if (from == Level.ESTIMATE.ordinal()) {
+            best = Math.max(best, difference);
+        }
         sums[from] += difference;
         counts[from]++;
         if (all != null) {

@@ -42,7 +42,7 @@ final class SizeReport {
                 "| brief (space, mm; noise, dB; faces) | looked at, s | recommended, dB / m2 | boxes of the grid | its best, dB / m2 |");
         System.out.println("|---|---|---|---|---|");
         for (int n = 0; n <= last; n++) {
-            Random random = new Random(n);
+            Random random = new Random(1_000_003L * n + 17);
             Space space = new Space(
                     0.45 + 0.3 * random.nextDouble(),
                     0.3 + 0.25 * random.nextDouble(),
