@@ -74,15 +74,17 @@ final class LevelTable {
             return;
         }
         String first = row.fields().get(0);
+        String second = row.fields().size() > 1 ? row.fields().get(1) : "";
         OptionalDouble frequency = FrequencyText.parse(first);
         if (frequency.isPresent()) {
-            String second = row.fields().size() > 1 ? row.fields().get(1) : "";
             data(row, frequency.getAsDouble(), second);
-        } else if (isNoNumber(first) && row.fields().size() > 1 || size > 0 && startsAsNumber(first)) {
-            if (!COMMENT.matcher(line).matches()) {
-                throw lines.problem("frequency", quoted(first), "a frequency such as 125, 1k or \"1.25 kHz\"", "");
-            }
+        } else if (!COMMENT.matcher(line).matches() && isBrokenFrequency(first, second)) {
+            throw lines.problem("frequency", quoted(first), "a frequency such as 125, 1k or \"1.25 kHz\"", "");
         }
+    }
+
+    private boolean isBrokenFrequency(String first, String second) {
+        return isNoNumber(first) && TextRow.level(second).isPresent() || size > 0 && startsAsNumber(first);
     }
 
     private void data(TextRow row, double frequency, String second) {
