@@ -17,9 +17,20 @@ import java.util.List;
  * @param rows one per band, lowest first
  * @param findings most telling first
  * @param withBackground whether the background was measured
+ * @param levels what the levels before and after are
  */
 public record Comparison(
-        String path, BandSet bands, List<ComparedBand> rows, List<Finding> findings, boolean withBackground) {
+        String path, BandSet bands, List<ComparedBand> rows, List<Finding> findings, boolean withBackground, Levels levels) {
+    /** What levels before and after are worth. */
+    public enum Levels {
+        /** As the files give them. */
+        AS_GIVEN,
+        /** Of recordings without calibration: a sine at full scale is 0 dB. */
+        FULL_SCALE,
+        /** Of recordings with a stated offset or a calibrator. */
+        CALIBRATED
+    }
+
     private static final int RESONANCES = 3;
 
     public Comparison {
@@ -36,6 +47,7 @@ public record Comparison(
      * @param floor positions with the source off; may be empty
      * @param afterFan positions with the box and its fan or the ventilation running; may be empty
      * @param soundSpeed in the path, m/s
+     * @param levels what the levels are
      */
     public static Comparison of(
             PathResult predicted,
@@ -43,7 +55,8 @@ public record Comparison(
             List<BandLevels> after,
             List<BandLevels> floor,
             List<BandLevels> afterFan,
-            double soundSpeed) {
+            double soundSpeed,
+            Levels levels) {
         Reduction measured = Reduction.of(before, after, floor);
         List<BandResult> bands =
                 measured.bands() == BandSet.OCTAVE ? predicted.octaves() : predicted.thirds();
@@ -58,7 +71,7 @@ public record Comparison(
         Box box = predicted.path().box();
         double[] resonances = box.liner() == null ? new double[0] : resonances(box.clearLength(), soundSpeed);
         findings.addAll(Diagnosis.of(measured.bands(), rows, resonances));
-        return new Comparison(predicted.path().name(), measured.bands(), rows, findings, !floor.isEmpty());
+        return new Comparison(predicted.path().name(), measured.bands(), rows, findings, !floor.isEmpty(), levels);
     }
 
     /** The first frequencies at which whole numbers of half waves fit into a length, Hz: n c / (2 L). */

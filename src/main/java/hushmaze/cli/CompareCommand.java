@@ -6,7 +6,6 @@ import hushmaze.assess.PathResult;
 import hushmaze.measure.BandLevels;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.store.ComparisonJson;
-import hushmaze.store.MeasuredFile;
 import hushmaze.wording.CompareWording;
 import hushmaze.wording.Wording;
 import java.io.PrintWriter;
@@ -25,8 +24,8 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description =
                 "Measured against predicted: levels in bands without the box less levels with it, against the predicted"
-                        + " range, with what the difference points to. Files are texts of frequency and level: octaves,"
-                        + " third octaves or narrow bands. Several files of one kind are positions, averaged by energy.")
+                        + " range, with what the difference points to. Files are texts of frequency and level (octaves,"
+                        + " third octaves or narrow bands) or WAV recordings. Several files of one kind are positions, averaged by energy.")
 final class CompareCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -49,6 +48,9 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--path", paramLabel = "NAME", description = "The path measured; else the first one.")
     private String name;
 
+    @CommandLine.Mixin
+    private RecordingOptions recordings;
+
     @Option(names = "--json", description = "Results for programs, as JSON.")
     private boolean json;
 
@@ -60,14 +62,16 @@ final class CompareCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         // readings first: a wrong file is told at once, not after the wave solution
-        List<BandLevels> open = levels(before);
-        List<BandLevels> box = levels(after);
-        List<BandLevels> quiet = levels(floor);
-        List<BandLevels> fan = levels(afterFan);
+        MeasuredFiles files = new MeasuredFiles(recordings, err);
+        List<BandLevels> open = files.levels(before);
+        List<BandLevels> box = files.levels(after);
+        List<BandLevels> quiet = files.levels(floor);
+        List<BandLevels> fan = files.levels(afterFan);
+        Comparison.Levels levels = files.kind();
         LoadedProject loaded = LoadedProject.of(file, quick, err);
         PathResult path = path(loaded.assessment().paths(), err);
         double soundSpeed = AirState.of(loaded.project().room()).soundSpeed();
-        Comparison comparison = Comparison.of(path, open, box, quiet, fan, soundSpeed);
+        Comparison comparison = Comparison.of(path, open, box, quiet, fan, soundSpeed, levels);
         CompareWording words = new CompareWording(new Wording(loaded.project().units()));
         if (json) {
             out.println(ComparisonJson.of(comparison, words));
@@ -75,12 +79,6 @@ final class CompareCommand implements Callable<Integer> {
             words.lines(comparison).forEach(out::println);
         }
         return ExitCode.DONE;
-    }
-
-    private static List<BandLevels> levels(List<Path> files) {
-        return files == null
-                ? List.of()
-                : files.stream().map(MeasuredFile::levels).toList();
     }
 
     private PathResult path(List<PathResult> paths, PrintWriter err) {

@@ -35,8 +35,24 @@ public final class CompareWording {
 
     /** What the figures are worth. */
     public String claims(Comparison comparison) {
-        String differences = wording.text("compare.claims");
+        String differences = wording.text("compare.claims." + comparison.levels());
         return comparison.withBackground() ? differences : differences + " " + wording.text("compare.noBackground");
+    }
+
+    /** The weighted levels of a recording in a line. */
+    public String recording(String name, double seconds, double leq, double l10, double l90) {
+        return wording.text(
+                "compare.recording",
+                name,
+                Amounts.number(seconds, 1),
+                Amounts.number(leq, 1),
+                Amounts.number(l10, 1),
+                Amounts.number(l90, 1));
+    }
+
+    /** That a recording was overloaded. */
+    public String overloaded(String name, long samples) {
+        return wording.text("compare.overloaded", name, Long.toString(samples));
     }
 
     /** What was found, as a sentence. */
