@@ -20,7 +20,12 @@ import java.util.List;
  * @param levels what the levels before and after are
  */
 public record Comparison(
-        String path, BandSet bands, List<ComparedBand> rows, List<Finding> findings, boolean withBackground, Levels levels) {
+        String path,
+        BandSet bands,
+        List<ComparedBand> rows,
+        List<Finding> findings,
+        boolean withBackground,
+        Levels levels) {
     /** What levels before and after are worth. */
     public enum Levels {
         /** As the files give them. */
@@ -58,8 +63,7 @@ public record Comparison(
             double soundSpeed,
             Levels levels) {
         Reduction measured = Reduction.of(before, after, floor);
-        List<BandResult> bands =
-                measured.bands() == BandSet.OCTAVE ? predicted.octaves() : predicted.thirds();
+        List<BandResult> bands = measured.bands() == BandSet.OCTAVE ? predicted.octaves() : predicted.thirds();
         List<ComparedBand> rows = new ArrayList<>();
         for (int i = 0; i < bands.size(); i++) {
             rows.add(row(measured.rows().get(i), bands.get(i)));
@@ -94,9 +98,8 @@ public record Comparison(
                     predicted.high());
         } else {
             // with both readings there but no difference, background hides the one without the box
-            verdict = measured.overBackground() == null
-                    ? ComparedBand.Verdict.NOT_MEASURED
-                    : ComparedBand.Verdict.HIDDEN;
+            verdict =
+                    measured.overBackground() == null ? ComparedBand.Verdict.NOT_MEASURED : ComparedBand.Verdict.HIDDEN;
         }
         return new ComparedBand(
                 predicted.band(),

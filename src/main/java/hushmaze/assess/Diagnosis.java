@@ -100,10 +100,8 @@ final class Diagnosis {
     }
 
     private Finding noCause() {
-        double most = below.stream()
-                .mapToDouble(r -> r.low() - r.reduction())
-                .max()
-                .orElseThrow();
+        double most =
+                below.stream().mapToDouble(r -> r.low() - r.reduction()).max().orElseThrow();
         boolean low = below.stream().allMatch(r -> r.band().centreHz() <= LOW_TO);
         if (low && most <= FEW) {
             boolean near = below.stream().allMatch(r -> r.overBackground() != null && r.overBackground() < NEAR);
@@ -131,8 +129,8 @@ final class Diagnosis {
         }
         boolean flat = spread(high, ComparedBand::shortfall) <= FLAT || spread(high, ComparedBand::reduction) <= FLAT;
         List<ComparedBand> low = part(hz -> hz < MIDDLE);
-        boolean onlyHigh = low.isEmpty()
-                || mean(high, ComparedBand::shortfall) - mean(low, ComparedBand::shortfall) >= STANDS_OUT;
+        boolean onlyHigh =
+                low.isEmpty() || mean(high, ComparedBand::shortfall) - mean(low, ComparedBand::shortfall) >= STANDS_OUT;
         return flat && onlyHigh;
     }
 

@@ -30,7 +30,6 @@ final class FanRise {
         }
         return bands.size() < LEAST_BANDS
                 ? Optional.empty()
-                : Optional.of(
-                        new Finding(Finding.Kind.FLOW_NOISE, bands.get(0), bands.get(bands.size() - 1), most));
+                : Optional.of(new Finding(Finding.Kind.FLOW_NOISE, bands.get(0), bands.get(bands.size() - 1), most));
     }
 }

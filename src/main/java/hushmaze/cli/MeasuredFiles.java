@@ -41,13 +41,12 @@ final class MeasuredFiles {
         if (options.offset() != null) {
             throw new InvalidValue("--offset", "an offset and a calibrator", "one of them", "");
         }
-        MeasuredFile tone = MeasuredFile.read(
-                options.calibrator(), new Recording.Span(options.channel(), 0, null), Progress.NONE);
+        MeasuredFile tone =
+                MeasuredFile.read(options.calibrator(), new Recording.Span(options.channel(), 0, null), Progress.NONE);
         if (tone.recording() == null) {
             throw new InvalidValue("--calibrator", options.calibrator() + ", a text", "a WAV recording", "");
         }
-        return Calibration.offset(
-                tone.recording(), options.calibrator().toString(), options.calibratorLevel());
+        return Calibration.offset(tone.recording(), options.calibrator().toString(), options.calibratorLevel());
     }
 
     /** Levels of some files; none if there are no files. */
@@ -87,8 +86,8 @@ final class MeasuredFiles {
         recordings++;
         double more = offset == null ? 0 : offset;
         Recording.Levels a = recording.weighted().get(Weighting.A);
-        talk.println(words.recording(
-                file.toString(), recording.seconds(), a.leq() + more, a.l10() + more, a.l90() + more));
+        talk.println(
+                words.recording(file.toString(), recording.seconds(), a.leq() + more, a.l10() + more, a.l90() + more));
         if (recording.overloads() > 0) {
             talk.println(words.overloaded(file.toString(), recording.overloads()));
         }

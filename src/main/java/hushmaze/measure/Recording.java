@@ -120,8 +120,7 @@ public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, doubl
             Map<Weighting, Levels> levels = new EnumMap<>(Weighting.class);
             weighted.forEach((weighting, level) -> levels.put(
                     weighting,
-                    new Levels(
-                            level.leq() - SINE, level.exceeded(TENTH) - SINE, level.exceeded(1 - TENTH) - SINE)));
+                    new Levels(level.leq() - SINE, level.exceeded(TENTH) - SINE, level.exceeded(1 - TENTH) - SINE)));
             return new Recording(bank.levels().plus(-SINE), levels, (double) frames / rate, overloads);
         }
     }

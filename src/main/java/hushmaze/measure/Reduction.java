@@ -82,8 +82,8 @@ public record Reduction(BandSet bands, List<ReducedBand> rows) {
             return new ReducedBand(band, null, clean, null, null, over, hidden);
         }
         double loud = Energy.minus(before, floor);
-        double u = uncertainty(
-                band, i, open, growth(before - floor), box, growth(Math.max(over, LEAST_OVER_BACKGROUND)));
+        double u =
+                uncertainty(band, i, open, growth(before - floor), box, growth(Math.max(over, LEAST_OVER_BACKGROUND)));
         return new ReducedBand(band, loud, clean, loud - clean, u, over, hidden);
     }
 
@@ -91,7 +91,8 @@ public record Reduction(BandSet bands, List<ReducedBand> rows) {
         return 1 / (1 - Energy.ratio(-over));
     }
 
-    private static double uncertainty(Band band, int i, Readings open, double openGrows, Readings box, double boxGrows) {
+    private static double uncertainty(
+            Band band, int i, Readings open, double openGrows, Readings box, double boxGrows) {
         int least = Math.min(open.count(), box.count());
         double openVariance;
         double boxVariance;
@@ -135,10 +136,8 @@ public record Reduction(BandSet bands, List<ReducedBand> rows) {
 
         /** Of the levels in dB, with one less than their number. */
         double variance(int band) {
-            double average = positions.stream()
-                    .mapToDouble(p -> p.level(band))
-                    .average()
-                    .orElseThrow();
+            double average =
+                    positions.stream().mapToDouble(p -> p.level(band)).average().orElseThrow();
             double squares = positions.stream()
                     .mapToDouble(p -> (p.level(band) - average) * (p.level(band) - average))
                     .sum();

@@ -88,8 +88,6 @@ public enum Weighting {
 
     /** Two sections of first order {b0, b1, a1} as one of second {b0, b1, b2, a1, a2}. */
     private static double[] multiply(double[] x, double[] y) {
-        return new double[] {
-            x[0] * y[0], x[0] * y[1] + x[1] * y[0], x[1] * y[1], x[2] + y[2], x[2] * y[2]
-        };
+        return new double[] {x[0] * y[0], x[0] * y[1] + x[1] * y[0], x[1] * y[1], x[2] + y[2], x[2] * y[2]};
     }
 }

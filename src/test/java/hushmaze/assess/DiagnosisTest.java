@@ -77,8 +77,7 @@ class DiagnosisTest {
     @Test
     void shortAboveOneKilohertzIsAGap() {
         assertThat(kinds(hz -> hz > 900 ? 10 : 0)).containsExactly(Finding.Kind.GAP_OR_THIN_PANEL);
-        assertThat(kinds(BandSet.OCTAVE, hz -> hz > 900 ? 10 : 0, 20))
-                .containsExactly(Finding.Kind.GAP_OR_THIN_PANEL);
+        assertThat(kinds(BandSet.OCTAVE, hz -> hz > 900 ? 10 : 0, 20)).containsExactly(Finding.Kind.GAP_OR_THIN_PANEL);
         // A gap holds the reduction at 18 dB while the prediction goes on rising.
         assertThat(kinds(hz -> Math.max(0, likely(hz) - 18))).containsExactly(Finding.Kind.GAP_OR_THIN_PANEL);
     }
@@ -149,7 +148,10 @@ class DiagnosisTest {
         assertThat(found.to().label()).isEqualTo("400");
         assertThat(found.amount()).isEqualTo(6.5);
         assertThat(FanRise.of(off, off)).isEmpty();
-        assertThat(FanRise.of(off, List.of(on.get(0).inOctaves())).orElseThrow().from().label())
+        assertThat(FanRise.of(off, List.of(on.get(0).inOctaves()))
+                        .orElseThrow()
+                        .from()
+                        .label())
                 .isEqualTo("125");
     }
 }

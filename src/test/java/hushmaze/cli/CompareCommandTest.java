@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hushmaze.assess.ComparedBand;
 import hushmaze.assess.Finding;
+import hushmaze.measure.WavBytes;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.UnitSystem;
@@ -95,7 +96,17 @@ class CompareCommandTest {
         String before = levels("before.csv", i -> 80);
         String floor = levels("floor.csv", i -> 60);
         Outcome outcome = run(
-                "compare", SAMPLE, "--before", before, "--before", before, "--after", floor, "--floor", floor, "--quick");
+                "compare",
+                SAMPLE,
+                "--before",
+                before,
+                "--before",
+                before,
+                "--after",
+                floor,
+                "--floor",
+                floor,
+                "--quick");
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out())
                 .contains("third octaves", "not below low", "Only differences are claimed", "\u226523.0")
@@ -106,7 +117,8 @@ class CompareCommandTest {
     @Test
     void wrongInputIsToldWithItsPlace() throws IOException {
         String before = levels("before.csv", i -> 80);
-        String wrong = Files.writeString(folder.resolve("wrong.csv"), "100;50\n125;NaN\n160;40\n", StandardCharsets.UTF_8)
+        String wrong = Files.writeString(
+                        folder.resolve("wrong.csv"), "100;50\n125;NaN\n160;40\n", StandardCharsets.UTF_8)
                 .toString();
         Outcome broken = run("compare", SAMPLE, "--before", before, "--after", wrong);
         assertThat(broken.code()).isEqualTo(2);
@@ -117,11 +129,70 @@ class CompareCommandTest {
         assertThat(run("compare", SAMPLE, "--before", before, "--after", folder.resolve("none") + "")
                         .err())
                 .contains("does not exist");
-        Outcome path =
-                run("compare", SAMPLE, "--before", before, "--after", before, "--path", "Nowhere", "--quick");
+        Outcome path = run("compare", SAMPLE, "--before", before, "--after", before, "--path", "Nowhere", "--quick");
         assertThat(path.code()).isEqualTo(2);
         assertThat(path.err()).contains("--path", "Nowhere", SECOND);
         assertThat(run("compare", SAMPLE, "--before", before).code()).isEqualTo(2);
+    }
+
+    private String wav(String name, double amplitude) throws IOException {
+        byte[] bytes =
+                WavBytes.of(WavBytes.Kind.PCM24, 48_000, 1, 96_000, i -> amplitude * Math.sin(2 * Math.PI * i / 48));
+        return Files.write(folder.resolve(name), bytes).toString();
+    }
+
+    @Test
+    void recordingsAreComparedAndOnlyDifferencesClaimed() throws IOException {
+        String before = wav("before.wav", 0.5);
+        String after = wav("after.wav", 0.05);
+        // By hand: a tenth of the amplitude is 20 dB less; 0.5 of full scale is -6.02 dB.
+        JsonNode json = compare(before, after);
+        assertThat(json.path("levels").asText()).isEqualTo("FULL_SCALE");
+        assertThat(json.path("claims").asText()).contains("Only differences", "no calibration");
+        JsonNode band = json.path("bands").get(13);
+        assertThat(band.path("reductionDb").asDouble()).isCloseTo(20, within(0.05));
+        assertThat(band.path("beforeDb").asDouble()).isCloseTo(-6.02, within(0.05));
+        Outcome calibrated = run(
+                "compare",
+                SAMPLE,
+                "--before",
+                before,
+                "--after",
+                after,
+                "--calibrator",
+                before,
+                "--calibrator-level",
+                "94",
+                "--from",
+                "1",
+                "--json",
+                "--quick");
+        JsonNode levels = new ObjectMapper().readTree(calibrated.out());
+        assertThat(levels.path("levels").asText()).isEqualTo("CALIBRATED");
+        assertThat(levels.path("bands").get(13).path("beforeDb").asDouble()).isCloseTo(94, within(0.05));
+        assertThat(calibrated.err()).contains("before.wav: 1 s, A-weighted Leq 94");
+    }
+
+    @Test
+    void recordingsThatDoNotGoTogetherAreRefused() throws IOException {
+        String text = levels("before.csv", i -> 80);
+        String after = wav("after.wav", 1);
+        Outcome mixed = run("compare", SAMPLE, "--before", text, "--after", after);
+        assertThat(mixed.code()).isEqualTo(2);
+        assertThat(mixed.err()).contains("texts and recordings without calibration", "overloaded");
+        assertThat(run("compare", SAMPLE, "--before", after, "--after", after, "--calibrator", text)
+                        .err())
+                .contains("--calibrator", "a text");
+        assertThat(run("compare", SAMPLE, "--before", after, "--after", after, "--calibrator", after, "--offset", "120")
+                        .err())
+                .contains("--offset", "one of them");
+        assertThat(run("compare", SAMPLE, "--before", after, "--after", after, "--channel", "2")
+                        .err())
+                .contains("channel: 2");
+        String broken =
+                Files.writeString(folder.resolve("broken.wav"), "no sound").toString();
+        assertThat(run("compare", SAMPLE, "--before", broken, "--after", after).err())
+                .contains("broken.wav");
     }
 
     @ParameterizedTest

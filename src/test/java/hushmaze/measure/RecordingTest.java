@@ -98,8 +98,12 @@ class RecordingTest {
 
     @Test
     void percentilesOfASignalThatIsLoudAFifthOfTheTime() {
-        byte[] wav = WavBytes.of(WavBytes.Kind.PCM16, 8000, 1, 80_000, i -> (i / 8000 % 5 == 4 ? 0.5 : 0.005)
-                * Math.sin(2 * Math.PI * 500 * i / 8000.0));
+        byte[] wav = WavBytes.of(
+                WavBytes.Kind.PCM16,
+                8000,
+                1,
+                80_000,
+                i -> (i / 8000 % 5 == 4 ? 0.5 : 0.005) * Math.sin(2 * Math.PI * 500 * i / 8000.0));
         Recording.Levels levels = read(wav, Span.ALL).weighted().get(Weighting.Z);
         // loud -6.02 dB for a fifth: mean 6.99 dB lower, -13.01 dB; L10 is the loud part, settled to 0.1 dB
         assertThat(levels.leq()).isCloseTo(-13.01, within(0.05));

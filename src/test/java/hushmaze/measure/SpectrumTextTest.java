@@ -125,7 +125,8 @@ class SpectrumTextTest {
             }
         }
         BandLevels levels = read(text.toString());
-        // A third of the width holds a step of 10 Hz from 130 Hz up; the hole is at 1000 to 1100 Hz; 4925 Hz is not reached.
+        // A third of the width holds a step of 10 Hz from 130 Hz up; the hole is at 1000 to 1100 Hz; 4925 Hz is not
+        // reached.
         assertThat(levels.missing().stream().map(Band::label).toList())
                 .contains("50", "100", "125", "1k", "5k", "6.3k", "10k")
                 .doesNotContain("160", "800", "1.25k", "4k");

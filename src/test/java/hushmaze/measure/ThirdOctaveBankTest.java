@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class ThirdOctaveBankTest {
     /** Frequency over that of the centre, for thirds; the limits hold for one over it too. */
-    private static final double[] RATIO = {1, 1.02667, 1.05575, 1.08746, 1.12202, 1.12202, 1.29437, 1.88173, 3.05365, 5.39195
+    private static final double[] RATIO = {
+        1, 1.02667, 1.05575, 1.08746, 1.12202, 1.12202, 1.29437, 1.88173, 3.05365, 5.39195
     };
     /** Least attenuation, dB; between the ratios in a straight line over the logarithm of the ratio. */
     private static final double[] LEAST_1995 = {-0.3, -0.3, -0.3, -0.3, -0.3, 2, 17.5, 42, 61, 70};
@@ -22,6 +23,7 @@ class ThirdOctaveBankTest {
     private static final double[] LEAST_2014 = {-0.4, -0.4, -0.4, -0.4, -0.4, 1.6, 16.6, 40.5, 60, 70};
     /** Most attenuation inside the band, dB; those of 2014 are 0.4, 0.5, 0.7, 1.4, 5.3. */
     private static final double[] MOST_1995 = {0.3, 0.4, 0.6, 1.3, 5};
+
     private static final int INSIDE = 5;
     private static final int STEPS = 4000;
 

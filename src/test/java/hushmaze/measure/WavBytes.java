@@ -58,7 +58,10 @@ public final class WavBytes {
         boolean extended = kind == Kind.EXTENSIBLE24;
         ByteBuffer format = ByteBuffer.allocate(extended ? 40 : 16).order(ByteOrder.LITTLE_ENDIAN);
         int frame = channels * kind.bits / 8;
-        format.putShort((short) kind.tag).putShort((short) channels).putInt(rate).putInt(rate * frame);
+        format.putShort((short) kind.tag)
+                .putShort((short) channels)
+                .putInt(rate)
+                .putInt(rate * frame);
         format.putShort((short) frame).putShort((short) kind.bits);
         if (extended) {
             format.putShort((short) 22).putShort((short) 24).putInt(4).putShort((short) 1);

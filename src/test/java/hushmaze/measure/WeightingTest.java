@@ -63,7 +63,9 @@ class WeightingTest {
             Weighting weighting, double hz, double rate, double design, double over, double under, double tight) {
         double db = db(weighting, hz, rate);
         assertThat(db).isBetween(design - under, design + over);
-        assertThat(db).as("%s at %.0f Hz, %.0f Hz sampling", weighting, hz, rate).isCloseTo(design, within(tight));
+        assertThat(db)
+                .as("%s at %.0f Hz, %.0f Hz sampling", weighting, hz, rate)
+                .isCloseTo(design, within(tight));
     }
 
     private static double db(Weighting weighting, double hz, double rate) {
