@@ -60,9 +60,7 @@ final class BandPass {
 
     /** Filters the first samples of an array in place. */
     void run(double[] samples, int count) {
-        for (Biquad section : sections) {
-            section.run(samples, count);
-        }
+        Biquad.run(sections[0], sections[1], sections[2], samples, count);
     }
 
     /** Square of the gain at an angular frequency in radians per sample. */

@@ -27,8 +27,8 @@ final class Biquad {
 
     /** Filters the first samples of an array in place. */
     void run(double[] samples, int count) {
-        double t1 = Math.abs(s1) < SILENCE ? 0 : s1;
-        double t2 = Math.abs(s2) < SILENCE ? 0 : s2;
+        double t1 = audible(s1);
+        double t2 = audible(s2);
         for (int i = 0; i < count; i++) {
             double x = samples[i];
             double y = b0 * x + t1;
@@ -38,6 +38,42 @@ final class Biquad {
         }
         s1 = t1;
         s2 = t2;
+    }
+
+    /**
+     * Filters the first samples of an array in place by three sections in a row. All three go along together, because each
+     * sample of one section has to wait for the one before it, and the others can be worked out meanwhile.
+     */
+    static void run(Biquad f, Biquad g, Biquad h, double[] samples, int count) {
+        double f1 = audible(f.s1);
+        double f2 = audible(f.s2);
+        double g1 = audible(g.s1);
+        double g2 = audible(g.s2);
+        double h1 = audible(h.s1);
+        double h2 = audible(h.s2);
+        for (int i = 0; i < count; i++) {
+            double x = samples[i];
+            double y = f.b0 * x + f1;
+            f1 = f.b1 * x - f.a1 * y + f2;
+            f2 = f.b2 * x - f.a2 * y;
+            double z = g.b0 * y + g1;
+            g1 = g.b1 * y - g.a1 * z + g2;
+            g2 = g.b2 * y - g.a2 * z;
+            double w = h.b0 * z + h1;
+            h1 = h.b1 * z - h.a1 * w + h2;
+            h2 = h.b2 * z - h.a2 * w;
+            samples[i] = w;
+        }
+        f.s1 = f1;
+        f.s2 = f2;
+        g.s1 = g1;
+        g.s2 = g2;
+        h.s1 = h1;
+        h.s2 = h2;
+    }
+
+    private static double audible(double state) {
+        return Math.abs(state) < SILENCE ? 0 : state;
     }
 
     /** Square of the gain at an angular frequency in radians per sample. */
