@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
         description = "Designs a quiet air path for a sound-sealed room: a lined maze box over an opening.",
         subcommands = {
             AssessCommand.class,
+            CompareCommand.class,
             ExportCommand.class,
             NestCommand.class,
             SampleCommand.class,

@@ -1,0 +1,127 @@
+package hushmaze.measure;
+
+import hushmaze.quantity.Energy;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.Unit;
+import hushmaze.work.Progress;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * Levels of a recording: third octaves, and weighted mean and percentiles. A sine at full scale is 0 dB, so that without a
+ * calibration only differences between recordings of the same chain mean anything.
+ *
+ * @param bands mean levels in third octaves, dB; bands too high for the sampling rate have none
+ * @param weighted by frequency weighting
+ * @param seconds that were measured
+ * @param overloads samples at full scale among them, or just before
+ */
+public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, double seconds, long overloads) {
+    /** Mean square of a sine at full scale, dB re one. */
+    private static final double SINE = Energy.db(0.5);
+
+    /** So long before the span the filters are brought into swing, s. */
+    private static final double SWING_S = 2;
+
+    private static final double SHORTEST_S = 1;
+    private static final double TENTH = 0.1;
+
+    /**
+     * Weighted levels, dB.
+     *
+     * @param leq mean
+     * @param l10 exceeded for a tenth of the time, Fast
+     * @param l90 exceeded for nine tenths of the time, Fast
+     */
+    public record Levels(double leq, double l10, double l90) {}
+
+    /**
+     * Which part of a recording.
+     *
+     * @param channel counted from 1
+     * @param from begin of the span, s
+     * @param to end of the span, s; null for the end of the recording
+     */
+    public record Span(int channel, double from, Double to) {
+        /** All of the first channel. */
+        public static final Span ALL = new Span(1, 0, null);
+
+        public Span {
+            InvalidValue.within("from", from, 0, 1e6, Unit.NUMBER);
+            if (to != null && !(to >= from + SHORTEST_S && to <= 1e6)) {
+                throw new InvalidValue("to", to + " s", "at least " + SHORTEST_S + " s after from", "");
+            }
+        }
+    }
+
+    public Recording {
+        weighted = Map.copyOf(weighted);
+    }
+
+    /**
+     * Measures a WAVE file.
+     *
+     * @param in its bytes, buffered; read up to the end of the span and not closed
+     * @param name for messages
+     * @param span which part
+     * @throws InvalidValue if it cannot be read, or the span is not in it
+     */
+    public static Recording read(InputStream in, String name, Span span, Progress progress) throws IOException {
+        WavSamples samples = new WavSamples(in, name, span.channel());
+        int rate = samples.header().rate();
+        long from = Math.round(span.from() * rate);
+        long to = span.to() == null ? samples.header().frames() : Math.round(span.to() * rate);
+        if (to > samples.header().frames() || to - from < SHORTEST_S * rate) {
+            throw new InvalidValue(
+                    name,
+                    InvalidValue.shown((double) samples.header().frames() / rate, Unit.NUMBER) + " s long",
+                    "at least as long as the span, which must have " + SHORTEST_S + " s or more",
+                    "");
+        }
+        return new Meter(rate).run(samples, from, to, progress);
+    }
+
+    private static final class Meter {
+        private final int rate;
+        private final ThirdOctaveBank bank;
+        private final Map<Weighting, WeightedLevel> weighted = new EnumMap<>(Weighting.class);
+        private final double[] block = new double[ThirdOctaveBank.BLOCK];
+        private final double[] work = new double[ThirdOctaveBank.BLOCK];
+
+        Meter(int rate) {
+            this.rate = rate;
+            this.bank = new ThirdOctaveBank(rate);
+            for (Weighting weighting : Weighting.values()) {
+                weighted.put(weighting, new WeightedLevel(weighting, rate));
+            }
+        }
+
+        Recording run(WavSamples samples, long from, long to, Progress progress) throws IOException {
+            long begin = Math.max(0, from - Math.round(SWING_S * rate));
+            samples.skipTo(begin);
+            long at = begin;
+            while (at < to) {
+                boolean count = at >= from;
+                int n = samples.next(block, (int) Math.min(block.length, (count ? to : from) - at));
+                bank.run(block, n, count);
+                for (WeightedLevel level : weighted.values()) {
+                    System.arraycopy(block, 0, work, 0, n);
+                    level.run(work, n, count);
+                }
+                at += n;
+                progress.check((double) (at - begin) / (to - begin), "recording");
+            }
+            return result(to - from, samples.overloads());
+        }
+
+        private Recording result(long frames, long overloads) {
+            Map<Weighting, Levels> levels = new EnumMap<>(Weighting.class);
+            weighted.forEach((weighting, level) -> levels.put(
+                    weighting,
+                    new Levels(level.leq() - SINE, level.exceeded(TENTH) - SINE, level.exceeded(1 - TENTH) - SINE)));
+            return new Recording(bank.levels().plus(-SINE), levels, (double) frames / rate, overloads);
+        }
+    }
+}
