@@ -24,6 +24,7 @@ public final class Designer {
     private final SeamsModel seams;
     private final PathsModel paths;
     private final ResultModel results;
+    private final SizingModel sizing;
     private final FileModel files;
     private final PagesModel pages;
     private final ObservableStringValue title;
@@ -31,13 +32,20 @@ public final class Designer {
     /**
      * Begins with the first sample project; nothing is computed yet.
      *
-     * @param runner for everything that takes long
+     * @param runner for everything that takes long, but a search
+     * @param searches for what takes minutes, so that results need not wait for it
      * @param presets to choose from
      * @param measure widths of texts on drawings
      * @param unnamed where work without a file is kept, as if it were the user's file
      * @param stages methods to judge the project by, one after another, fast ones first
      */
-    public Designer(TaskRunner runner, Presets presets, TextMeasure measure, Path unnamed, List<Methods> stages) {
+    public Designer(
+            TaskRunner runner,
+            TaskRunner searches,
+            Presets presets,
+            TextMeasure measure,
+            Path unnamed,
+            List<Methods> stages) {
         this.presets = presets;
         this.measure = measure;
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
@@ -47,6 +55,7 @@ public final class Designer {
         seams = new SeamsModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
+        sizing = new SizingModel(edit, searches, message);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         title = Bindings.createStringBinding(
@@ -84,6 +93,10 @@ public final class Designer {
 
     public ResultModel results() {
         return results;
+    }
+
+    public SizingModel sizing() {
+        return sizing;
     }
 
     public FileModel files() {

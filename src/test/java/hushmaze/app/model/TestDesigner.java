@@ -11,8 +11,11 @@ import java.util.List;
 public final class TestDesigner {
     private TestDesigner() {}
 
-    /** @param unnamed file its work is kept in until it has one */
+    /**
+     * @param runner for everything, searches too
+     * @param unnamed file its work is kept in until it has one
+     */
     public static Designer of(TaskRunner runner, Path unnamed) {
-        return new Designer(runner, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
+        return new Designer(runner, runner, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
     }
 }
