@@ -36,6 +36,7 @@ public final class FoundView extends BorderPane {
     private final Label progress = words("found-state");
     private final Label outdated = words("found-outdated");
     private final VBox empty = new VBox();
+    private final Label waiting = words("found-waiting");
     private final VBox results = new VBox();
     private final VBox cards = new VBox();
     private final VBox ways = new VBox();
@@ -52,12 +53,13 @@ public final class FoundView extends BorderPane {
         chartBox = chart();
         setTop(top());
         fillEmpty();
+        waiting.setText(Texts.of("found.waiting"));
         results.getStyleClass().add("found-results");
         results.getChildren().addAll(ways, cards);
         ways.getStyleClass().add("found-ways");
         ways.setId("found-ways");
         cards.getStyleClass().add("found-cards");
-        ScrollPane scroll = new ScrollPane(new VBox(empty, results));
+        ScrollPane scroll = new ScrollPane(new VBox(empty, waiting, results));
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setMinHeight(0);
@@ -161,6 +163,7 @@ public final class FoundView extends BorderPane {
         within.setText(model.limits());
         visible(outdated, model.outdatedProperty().get() && state != State.NONE);
         visible(empty, state == State.NONE);
+        visible(waiting, searching && designs.isEmpty());
         showProgress();
         showWays();
         showCards(designs);

@@ -3,6 +3,7 @@ package hushmaze.app.model;
 import hushmaze.assess.Methods;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.project.Project;
+import hushmaze.size.Sizing;
 import hushmaze.store.Presets;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.TaskRunner;
@@ -46,6 +47,18 @@ public final class Designer {
             TextMeasure measure,
             Path unnamed,
             List<Methods> stages) {
+        this(runner, searches, Sizing::ofPath, presets, measure, unnamed, stages);
+    }
+
+    /** With boxes found in another way. */
+    Designer(
+            TaskRunner runner,
+            TaskRunner searches,
+            SizingModel.Finder finder,
+            Presets presets,
+            TextMeasure measure,
+            Path unnamed,
+            List<Methods> stages) {
         this.presets = presets;
         this.measure = measure;
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
@@ -55,7 +68,7 @@ public final class Designer {
         seams = new SeamsModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
-        sizing = new SizingModel(edit, searches, message);
+        sizing = new SizingModel(edit, searches, finder, message);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         title = Bindings.createStringBinding(

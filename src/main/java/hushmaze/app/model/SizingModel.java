@@ -50,6 +50,18 @@ public final class SizingModel {
         FAILED
     }
 
+    /** How boxes are found; what a window uses is {@link Sizing#ofPath}. */
+    @FunctionalInterface
+    public interface Finder {
+        /**
+         * What is found for one path.
+         *
+         * @param keep most designs
+         * @param watch told of designs as they are found
+         */
+        PathDesigns find(Project project, int path, int keep, Progress progress, Sizing.Watch watch);
+    }
+
     /** Everything that is known of one search. */
     private record Search(
             Project asked,
@@ -66,6 +78,7 @@ public final class SizingModel {
 
     private final EditModel edit;
     private final TaskRunner runner;
+    private final Finder finder;
     private final ObjectProperty<Message> message;
     private final AtomicInteger wanted = new AtomicInteger();
     private final Map<Integer, Search> searches = new HashMap<>();
@@ -81,9 +94,10 @@ public final class SizingModel {
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ObjectProperty<Design> selected = new SimpleObjectProperty<>();
 
-    SizingModel(EditModel edit, TaskRunner runner, ObjectProperty<Message> message) {
+    SizingModel(EditModel edit, TaskRunner runner, Finder finder, ObjectProperty<Message> message) {
         this.edit = edit;
         this.runner = runner;
+        this.finder = finder;
         this.message = message;
         edit.whenStarted(this::forget);
         edit.projectProperty().addListener((p, before, after) -> show());
@@ -141,7 +155,7 @@ public final class SizingModel {
         put(path, new Search(asked, State.SEARCHING, 0, "", List.of(), null, ""));
         News news = new News(ticket, path);
         runner.run(
-                progress -> Sizing.ofPath(
+                progress -> finder.find(
                         asked, path, KEEP, (share, what) -> news.at(progress, share, what), (p, found) -> news.found(found)),
                 found -> finish(found, ticket, path),
                 e -> fail(e, ticket, path));
@@ -236,7 +250,8 @@ public final class SizingModel {
         outcome.set(now.outcome());
         designs.set(now.designs());
         state.set(now.state());
-        if (!now.designs().contains(selected.get())) {
+        Design looked = selected.get();
+        if (looked == null || !now.designs().contains(looked)) {
             selected.set(now.designs().isEmpty() ? null : now.designs().get(0));
         }
     }

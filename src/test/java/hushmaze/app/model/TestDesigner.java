@@ -2,6 +2,7 @@ package hushmaze.app.model;
 
 import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
+import hushmaze.size.Sizing;
 import hushmaze.store.Presets;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
@@ -16,6 +17,16 @@ public final class TestDesigner {
      * @param unnamed file its work is kept in until it has one
      */
     public static Designer of(TaskRunner runner, Path unnamed) {
-        return new Designer(runner, runner, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
+        return of(runner, runner, Sizing::ofPath, unnamed);
+    }
+
+    /**
+     * @param searches for searches alone
+     * @param finder how boxes are found
+     * @param unnamed file its work is kept in until it has one
+     */
+    public static Designer of(TaskRunner runner, TaskRunner searches, SizingModel.Finder finder, Path unnamed) {
+        return new Designer(
+                runner, searches, finder, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
     }
 }
