@@ -37,9 +37,7 @@ class FoundWindowTest {
     @Start
     void start(Stage stage) {
         designer = TestWindow.show(
-                stage,
-                TestDesigner.of(runner, runner, new PreparedFinds(20), folder.resolve("unnamed.json")),
-                folder);
+                stage, TestDesigner.of(runner, runner, new PreparedFinds(20), folder.resolve("unnamed.json")), folder);
         designer.edit().edit("small", p -> PreparedFinds.project(20, 0.6));
     }
 
@@ -52,7 +50,8 @@ class FoundWindowTest {
     void aBoxIsFoundTakenAndGivenBack(FxRobot robot) throws Exception {
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT6).release(KeyCode.CONTROL);
         assertThat(robot.lookup(".found-empty").query().isVisible()).isTrue();
-        assertThat(text(robot, "#found-within")).isEqualTo("Within 600 × 340 × 250 mm; 15 L/s of air at no more than 30 Pa; target NC curve 20.");
+        assertThat(text(robot, "#found-within"))
+                .isEqualTo("Within 600 × 340 × 250 mm; 15 L/s of air at no more than 30 Pa; target NC curve 20.");
         robot.press(KeyCode.CONTROL).type(KeyCode.B).release(KeyCode.CONTROL);
         await(() -> designer.sizing().stateProperty().get() == State.FINISHED);
         assertThat(text(robot, "#found-state")).isEqualTo("in: the target is met.");

@@ -79,8 +79,7 @@ final class DesignCard extends HBox {
         FlowPane figures = new FlowPane();
         figures.getStyleClass().add("design-figures");
         HBox margin = figure(
-                design.good() ? "found.spare" : "found.short",
-                model.amounts().decibels(Math.abs(design.margin())));
+                design.good() ? "found.spare" : "found.short", model.amounts().decibels(Math.abs(design.margin())));
         margin.getChildren().add(0, new Mark(design.good()));
         figures.getChildren()
                 .addAll(
@@ -102,7 +101,8 @@ final class DesignCard extends HBox {
     private static HBox figure(String key, String... gaps) {
         Label name = new Label(Texts.of(key));
         name.getStyleClass().addAll("figure-name", "quiet-words");
-        Label value = new Label(Texts.find(key + ".value").isPresent() ? Texts.of(key + ".value", (Object[]) gaps) : gaps[0]);
+        Label value =
+                new Label(Texts.find(key + ".value").isPresent() ? Texts.of(key + ".value", (Object[]) gaps) : gaps[0]);
         value.getStyleClass().add("figure");
         HBox pair = new HBox(name, value);
         name.setMinWidth(Region.USE_PREF_SIZE);

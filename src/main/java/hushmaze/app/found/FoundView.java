@@ -174,20 +174,25 @@ public final class FoundView extends BorderPane {
     private void showProgress() {
         bar.setProgress(model.fractionProperty().get());
         int count = model.designsProperty().get().size();
-        String percent = String.valueOf(Math.round(100 * model.fractionProperty().get()));
+        String percent =
+                String.valueOf(Math.round(100 * model.fractionProperty().get()));
         String found = count == 0
                 ? Texts.of("found.count.none")
                 : count == 1 ? Texts.of("found.count.one") : Texts.of("found.count.many", String.valueOf(count));
         progress.setText(
                 switch (model.stateProperty().get()) {
                     case NONE -> "";
-                    case SEARCHING -> Texts.of("found.searching", percent, model.doingProperty().get(), found);
+                    case SEARCHING ->
+                        Texts.of(
+                                "found.searching",
+                                percent,
+                                model.doingProperty().get(),
+                                found);
                     case STOPPED -> Texts.of("found.stopped", found);
                     case FAILED -> model.problemProperty().get();
                     case FINISHED -> model.head();
                 });
-        progress.setTooltip(
-                model.looked().isEmpty() ? null : new Tooltip(model.looked()));
+        progress.setTooltip(model.looked().isEmpty() ? null : new Tooltip(model.looked()));
         visible(progress, !progress.getText().isEmpty());
     }
 

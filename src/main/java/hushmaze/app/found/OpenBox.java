@@ -61,8 +61,7 @@ final class OpenBox implements PageSource {
             }
         }
         picture.edges(false);
-        Sketch placed = new Sketch()
-                .add(sketch, width / 2 - scale * (x0 + x1) / 2, height / 2 - scale * (y0 + y1) / 2);
+        Sketch placed = new Sketch().add(sketch, width / 2 - scale * (x0 + x1) / 2, height / 2 - scale * (y0 + y1) / 2);
         return Page.of(Texts.of("found.picture"), width, height, LINE, placed.shapes());
     }
 }

@@ -46,8 +46,10 @@ final class TradeOff implements PageSource {
     @Override
     public Page page(double width, double height) {
         Sketch sketch = new Sketch();
-        double low = Math.min(0, designs.stream().mapToDouble(Design::margin).min().orElse(0)) - 0.5;
-        double high = Math.max(1, designs.stream().mapToDouble(Design::margin).max().orElse(1)) + 0.5;
+        double low =
+                Math.min(0, designs.stream().mapToDouble(Design::margin).min().orElse(0)) - 0.5;
+        double high =
+                Math.max(1, designs.stream().mapToDouble(Design::margin).max().orElse(1)) + 0.5;
         double per = (width - 2 * SIDE) / (high - low);
         double foot = height - BELOW;
         axis(sketch, low, high, per, foot);

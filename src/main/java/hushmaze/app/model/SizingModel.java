@@ -156,7 +156,11 @@ public final class SizingModel {
         News news = new News(ticket, path);
         runner.run(
                 progress -> finder.find(
-                        asked, path, KEEP, (share, what) -> news.at(progress, share, what), (p, found) -> news.found(found)),
+                        asked,
+                        path,
+                        KEEP,
+                        (share, what) -> news.at(progress, share, what),
+                        (p, found) -> news.found(found)),
                 found -> finish(found, ticket, path),
                 e -> fail(e, ticket, path));
     }
@@ -303,8 +307,9 @@ public final class SizingModel {
         Amounts amounts = new Amounts(project.units());
         var space = brief.space();
         Target target = project.room().target();
-        String flow =
-                brief.flow() == null ? Texts.of("found.flowAsNeeded") : Texts.of("found.flow", amounts.flow(brief.flow()));
+        String flow = brief.flow() == null
+                ? Texts.of("found.flowAsNeeded")
+                : Texts.of("found.flow", amounts.flow(brief.flow()));
         return Texts.of(
                 "found.within",
                 amounts.sizes(space.width(), space.height(), space.depth()),
@@ -336,7 +341,10 @@ public final class SizingModel {
     public String cost(Design design) {
         Search now = searches.get(edit.path());
         Stock stock = (now == null ? edit.project() : now.asked()).stock();
-        return wording().cost(design, outcome.get() == null ? inMoney(stock) : outcome.get().inMoney());
+        return wording()
+                .cost(
+                        design,
+                        outcome.get() == null ? inMoney(stock) : outcome.get().inMoney());
     }
 
     /** Costs are in money if every sheet that must be bought has a price; a search that has ended says so itself. */

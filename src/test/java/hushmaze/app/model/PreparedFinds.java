@@ -47,9 +47,8 @@ public final class PreparedFinds implements SizingModel.Finder {
 
     private static Design design(Project project, Kind... kinds) {
         Project whole = LayoutRules.complete(project, Progress.NONE);
-        PathResult result = Assessor.assess(whole, Methods.ESTIMATE, Progress.NONE)
-                .paths()
-                .get(0);
+        PathResult result =
+                Assessor.assess(whole, Methods.ESTIMATE, Progress.NONE).paths().get(0);
         return new Design(List.of(kinds), whole.paths().get(0).box(), result, 2.98);
     }
 

@@ -60,8 +60,8 @@ class SizingModelTest {
     }
 
     private void begin(double level) {
-        designer = TestDesigner.of(
-                new HeldRunner(), searches, new PreparedFinds(level), folder.resolve("unnamed.json"));
+        designer =
+                TestDesigner.of(new HeldRunner(), searches, new PreparedFinds(level), folder.resolve("unnamed.json"));
         model = designer.sizing();
         put(PreparedFinds.project(level, 0.6));
     }
@@ -182,8 +182,7 @@ class SizingModelTest {
                         "in",
                         Purpose.SUPPLY,
                         TestRooms.brief(40, null, new Space(0.6, 0.34, 0.07), Opening.Beyond.INDOORS)
-                                .choosing(new Choices(
-                                        null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT))),
+                                .choosing(new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT))),
                         null)));
         model.start();
         assertThat(model.stateProperty().get()).isEqualTo(State.FINISHED);
