@@ -2,8 +2,8 @@ package hushmaze.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.application.Platform;
@@ -17,7 +17,7 @@ import org.testfx.util.WaitForAsyncUtils;
 class BackgroundRunnerTest {
     @Test
     void muchNewsIsThinnedButTheLastArrives() throws Exception {
-        List<Integer> heard = new ArrayList<>();
+        List<Integer> heard = new CopyOnWriteArrayList<>();
         AtomicBoolean onWindowThread = new AtomicBoolean(true);
         try (BackgroundRunner runner = new BackgroundRunner()) {
             long begin = System.nanoTime();

@@ -2,22 +2,19 @@ package hushmaze.app.found;
 
 import hushmaze.app.model.SizingModel;
 import hushmaze.size.Design;
-import java.util.function.ToDoubleFunction;
 
 /** What quiet can be paid for with: the upright axis of the chart. */
 enum Cost {
-    DEPTH(Design::depth),
-    MASS(Design::mass),
-    SHEETS(Design::cost);
-
-    private final ToDoubleFunction<Design> figure;
-
-    Cost(ToDoubleFunction<Design> figure) {
-        this.figure = figure;
-    }
+    DEPTH,
+    MASS,
+    SHEETS;
 
     double of(Design design) {
-        return figure.applyAsDouble(design);
+        return switch (this) {
+            case DEPTH -> design.depth();
+            case MASS -> design.mass();
+            case SHEETS -> design.cost();
+        };
     }
 
     /** In words with its unit. */

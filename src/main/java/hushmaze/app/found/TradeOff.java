@@ -130,7 +130,8 @@ final class TradeOff implements PageSource {
     private static Bounds place(double x, double y, double wide, double width, double foot, List<Bounds> taken) {
         Bounds first = null;
         for (int step = 0; step < 24; step++) {
-            double at = y + (step % 2 == 0 ? -1 : 1) * (step + 1) / 2 * ROW / 2;
+            int halfRows = (step + 1) / 2;
+            double at = y + (step % 2 == 0 ? -halfRows : halfRows) * ROW / 2;
             for (boolean right : new boolean[] {true, false}) {
                 double x0 = right ? x + GAP : x - GAP - wide;
                 Bounds b = new Bounds(x0, at - ROW / 2, x0 + wide, at + ROW / 2);

@@ -13,6 +13,8 @@ public final class TestDesigner {
     private TestDesigner() {}
 
     /**
+     * With the search the window has.
+     *
      * @param runner for everything, searches too
      * @param unnamed file its work is kept in until it has one
      */
@@ -21,6 +23,8 @@ public final class TestDesigner {
     }
 
     /**
+     * With a search of its own.
+     *
      * @param searches for searches alone
      * @param finder how boxes are found
      * @param unnamed file its work is kept in until it has one
