@@ -32,12 +32,15 @@ class FoundWindowTest {
     static Path folder;
 
     private final BackgroundRunner runner = new BackgroundRunner();
+    /** Laid out before the window opens: it takes a while. */
+    private final PreparedFinds finds = new PreparedFinds(20);
+
     private Designer designer;
 
     @Start
     void start(Stage stage) {
         designer = TestWindow.show(
-                stage, TestDesigner.of(runner, runner, new PreparedFinds(20), folder.resolve("unnamed.json")), folder);
+                stage, TestDesigner.of(runner, runner, finds, folder.resolve("unnamed.json")), folder);
         designer.edit().edit("small", p -> PreparedFinds.project(20, 0.6));
     }
 
