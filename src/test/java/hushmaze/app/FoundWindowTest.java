@@ -39,8 +39,8 @@ class FoundWindowTest {
 
     @Start
     void start(Stage stage) {
-        designer = TestWindow.show(
-                stage, TestDesigner.of(runner, runner, finds, folder.resolve("unnamed.json")), folder);
+        designer =
+                TestWindow.show(stage, TestDesigner.of(runner, runner, finds, folder.resolve("unnamed.json")), folder);
         designer.edit().edit("small", p -> PreparedFinds.project(20, 0.6));
     }
 
