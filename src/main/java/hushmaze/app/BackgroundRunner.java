@@ -2,9 +2,11 @@ package hushmaze.app;
 
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.application.Platform;
@@ -16,11 +18,17 @@ import javafx.application.Platform;
 final class BackgroundRunner implements TaskRunner, AutoCloseable {
     private static final long PATIENCE_S = 3;
 
+    /** Between two pieces of news, so that the window has time for other things. */
+    private static final long REST_MS = 50;
+
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "hushmaze-worker");
         thread.setDaemon(true);
         return thread;
     });
+    /** What was told last and is not handed over yet. */
+    private final AtomicReference<Runnable> news = new AtomicReference<>();
+
     private volatile boolean closed;
 
     @Override
@@ -41,6 +49,15 @@ final class BackgroundRunner implements TaskRunner, AutoCloseable {
                 deliver(() -> failed.accept(new IllegalStateException(e)));
             }
         });
+    }
+
+    /** The newest news, at most about twenty times a second; none after closing. */
+    @Override
+    public void tell(Runnable newest) {
+        if (!closed && news.getAndSet(newest) == null) {
+            CompletableFuture.delayedExecutor(REST_MS, TimeUnit.MILLISECONDS)
+                    .execute(() -> deliver(() -> news.getAndSet(null).run()));
+        }
     }
 
     private void stopIfClosed() {

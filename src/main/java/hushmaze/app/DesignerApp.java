@@ -15,6 +15,7 @@ import javafx.stage.Stage;
 /** The designer. Its one argument is the project file to open; without it the first sample project is opened. */
 public final class DesignerApp extends Application {
     private final BackgroundRunner runner = new BackgroundRunner();
+    private final BackgroundRunner searches = new BackgroundRunner();
     private Designer designer;
 
     /** Opens the window and returns when it is closed. */
@@ -27,6 +28,7 @@ public final class DesignerApp extends Application {
         Path unnamed = Path.of(System.getProperty("user.home"), ".hushmaze", "unnamed.json");
         designer = new Designer(
                 runner,
+                searches,
                 Presets.load(),
                 new FontMeasure(),
                 unnamed,
@@ -39,6 +41,7 @@ public final class DesignerApp extends Application {
 
     @Override
     public void stop() {
+        searches.close();
         runner.close();
         designer.files().forget();
     }

@@ -30,4 +30,14 @@ public interface TaskRunner {
      * @param failed called with what went wrong
      */
     <T> void run(Function<Progress, T> work, Consumer<T> done, Consumer<Exception> failed);
+
+    /**
+     * Hands news of running work to the thread the outcome goes to. Each piece tells all there is to know: a newer one may take the
+     * place of one that was not handed over yet. Unless a runner says otherwise it is handed over at once, on the calling thread.
+     *
+     * @param news called once, or never if newer news or the end of the runner came before it
+     */
+    default void tell(Runnable news) {
+        news.run();
+    }
 }

@@ -20,7 +20,11 @@ final class TestWindow {
      * @param unnamed name of the file work is kept in until it has one
      */
     static Designer show(Stage stage, TaskRunner runner, Path folder, String unnamed) {
-        Designer designer = TestDesigner.of(runner, folder.resolve(unnamed));
+        return show(stage, TestDesigner.of(runner, folder.resolve(unnamed)), folder);
+    }
+
+    /** Shows that of a designer. */
+    static Designer show(Stage stage, Designer designer, Path folder) {
         Commands commands = new Commands(designer, new Answers(folder));
         new DesignerWindow(designer, commands, stage).show();
         commands.begin(Optional.empty());

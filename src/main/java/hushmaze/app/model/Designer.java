@@ -3,6 +3,7 @@ package hushmaze.app.model;
 import hushmaze.assess.Methods;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.project.Project;
+import hushmaze.size.Sizing;
 import hushmaze.store.Presets;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.TaskRunner;
@@ -24,6 +25,7 @@ public final class Designer {
     private final SeamsModel seams;
     private final PathsModel paths;
     private final ResultModel results;
+    private final SizingModel sizing;
     private final FileModel files;
     private final PagesModel pages;
     private final ObservableStringValue title;
@@ -31,13 +33,32 @@ public final class Designer {
     /**
      * Begins with the first sample project; nothing is computed yet.
      *
-     * @param runner for everything that takes long
+     * @param runner for everything that takes long, but a search
+     * @param searches for what takes minutes, so that results need not wait for it
      * @param presets to choose from
      * @param measure widths of texts on drawings
      * @param unnamed where work without a file is kept, as if it were the user's file
      * @param stages methods to judge the project by, one after another, fast ones first
      */
-    public Designer(TaskRunner runner, Presets presets, TextMeasure measure, Path unnamed, List<Methods> stages) {
+    public Designer(
+            TaskRunner runner,
+            TaskRunner searches,
+            Presets presets,
+            TextMeasure measure,
+            Path unnamed,
+            List<Methods> stages) {
+        this(runner, searches, Sizing::ofPath, presets, measure, unnamed, stages);
+    }
+
+    /** With boxes found in another way. */
+    Designer(
+            TaskRunner runner,
+            TaskRunner searches,
+            SizingModel.Finder finder,
+            Presets presets,
+            TextMeasure measure,
+            Path unnamed,
+            List<Methods> stages) {
         this.presets = presets;
         this.measure = measure;
         Project first = SampleProjects.read(SampleProjects.DEFAULT);
@@ -47,6 +68,7 @@ public final class Designer {
         seams = new SeamsModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
+        sizing = new SizingModel(edit, searches, finder, message);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         title = Bindings.createStringBinding(
@@ -84,6 +106,10 @@ public final class Designer {
 
     public ResultModel results() {
         return results;
+    }
+
+    public SizingModel sizing() {
+        return sizing;
     }
 
     public FileModel files() {

@@ -33,6 +33,7 @@ public final class EditModel {
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
     private final List<BiConsumer<Project, Project>> amended = new ArrayList<>();
     private final ObjectProperty<Message> message;
+    private final List<Runnable> started = new ArrayList<>();
     private History history;
 
     /** @param message what there is to tell; an edit puts it away */
@@ -72,7 +73,13 @@ public final class EditModel {
     void start(Project first) {
         history = new History(first);
         path.set(0);
+        started.forEach(Runnable::run);
         show();
+    }
+
+    /** Told when another project is put on the table. */
+    void whenStarted(Runnable listener) {
+        started.add(listener);
     }
 
     /** Told when a project is replaced by a more complete one without an edit: the one before and the one after. */

@@ -1,6 +1,7 @@
 package hushmaze.app.window;
 
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.SizingModel;
 import hushmaze.app.model.Texts;
 import hushmaze.store.SampleProjects;
 import java.util.List;
@@ -71,6 +72,7 @@ final class Menus {
         follow(redo, "menu.redo", designer.edit().redoableProperty());
         MenuItem layOut = item("menu.layOut", "Shortcut+L", designer.results()::layOut);
         layOut.disableProperty().bind(designer.results().layingOutProperty());
+        MenuItem find = item("menu.find", "Shortcut+B", this::find);
         Menu menu = new Menu(Texts.of("menu.edit"));
         MenuItem add = item("menu.pathAdd", "Shortcut+Shift+P", designer.paths()::add);
         MenuItem remove = item("menu.pathRemove", "Shortcut+Shift+R", designer.paths()::remove);
@@ -78,8 +80,16 @@ final class Menus {
             add.setDisable(!designer.paths().mayAdd());
             remove.setDisable(!designer.paths().mayRemove());
         });
-        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), layOut, new SeparatorMenuItem(), add, remove);
+        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), layOut, find, new SeparatorMenuItem(), add, remove);
         return menu;
+    }
+
+    /** Shows the best boxes and begins to look for them, unless that is going on. */
+    private void find() {
+        views.show(Views.NAMES.indexOf("found"));
+        if (designer.sizing().stateProperty().get() != SizingModel.State.SEARCHING) {
+            designer.sizing().start();
+        }
     }
 
     private static void follow(MenuItem item, String key, ObservableStringValue what) {

@@ -1,5 +1,6 @@
 package hushmaze.app.window;
 
+import hushmaze.app.found.FoundView;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.CutView;
@@ -20,7 +21,7 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages");
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages", "found");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
@@ -33,7 +34,8 @@ final class Views extends VBox {
                 new SolidPane(designer),
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
                 new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
-                new PagesView(designer));
+                new PagesView(designer),
+                new FoundView(designer));
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");
         for (int i = 0; i < NAMES.size(); i++) {

@@ -44,7 +44,12 @@ class AirModelTest {
     @BeforeEach
     void open() {
         designer = new Designer(
-                new HeldRunner(), PRESETS, MEASURE, folder.resolve("unnamed.json"), List.of(Methods.ESTIMATE));
+                new HeldRunner(),
+                new HeldRunner(),
+                PRESETS,
+                MEASURE,
+                folder.resolve("unnamed.json"),
+                List.of(Methods.ESTIMATE));
         designer.files().newFrom("lesson-cabin");
         edit = designer.edit();
         edit.edit("plain", PlainAir::of);

@@ -79,6 +79,7 @@ class CommandsTest {
     private void start(Optional<Path> file) {
         designer = new Designer(
                 TaskRunner.ON_THIS_THREAD,
+                TaskRunner.ON_THIS_THREAD,
                 Presets.load(),
                 new FontMeasure(),
                 folder.resolve("unnamed.json"),
