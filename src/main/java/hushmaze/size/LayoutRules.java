@@ -184,6 +184,9 @@ public final class LayoutRules {
     private List<Relaxation> relaxations(VentPath path, Progress progress) {
         Relaxer relaxer =
                 new Relaxer(brief -> !candidates(path, brief, 1, progress).isEmpty(), STEPS, HALVINGS);
-        return relaxer.relaxations(path.brief(), List.of(Relaxation.Limit.values()));
+        // A larger opening asks for larger boxes, which takes long to try and helps rarely: the search tries that.
+        List<Relaxation.Limit> limits = new ArrayList<>(List.of(Relaxation.Limit.values()));
+        limits.remove(Relaxation.Limit.OPENING);
+        return relaxer.relaxations(path.brief(), limits);
     }
 }
