@@ -33,6 +33,10 @@ final class Leftovers {
     }
 
     private static <P extends Part> void add(P part, Cut<P> cut, List<P> into) {
+        if (part.cutouts().isEmpty()) {
+            into.add(part);
+            return;
+        }
         List<Cuboid> taken = part.cutouts().stream().map(part::space).toList();
         List<List<Cuboid>> bodies = new PartCells(part.bounds(), taken).bodies();
         for (List<Cuboid> body : bodies) {
