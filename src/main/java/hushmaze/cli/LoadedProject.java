@@ -34,7 +34,7 @@ record LoadedProject(Project project, Assessment assessment) {
         try {
             return of(project, quick, talk);
         } catch (InvalidValue e) {
-            throw new InvalidValue(file + ": " + e.field(), e.given(), e.limit(), e.unit());
+            throw e.in(file);
         }
     }
 

@@ -84,7 +84,7 @@ final class SizeCommand implements Callable<Integer> {
         try {
             return Sizing.of(project, keep, progress, Sizing.Watch.NOBODY);
         } catch (InvalidValue e) {
-            throw new InvalidValue(file + ": " + e.field(), e.given(), e.limit(), e.unit());
+            throw e.in(file);
         }
     }
 

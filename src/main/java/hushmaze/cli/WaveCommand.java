@@ -54,7 +54,7 @@ final class WaveCommand implements Callable<Integer> {
         try {
             return SectionSolver.solve(task, Progress.NONE);
         } catch (InvalidValue e) {
-            throw new InvalidValue(file + ": " + e.field(), e.given(), e.limit(), e.unit());
+            throw e.in(file);
         }
     }
 

@@ -57,6 +57,8 @@ public record Box(
         OFFSET_CHAMBER
     }
 
+    /** Most layers of board in a wall. */
+    public static final int MAX_LAYERS = 3;
     /** Most passes a box may have. */
     public static final int MAX_PASSES = 6;
     /** Shortest useful baffle, from its fixed end to its tip, m. */
@@ -78,7 +80,7 @@ public record Box(
             InvalidValue.within("turnGap", turnGap, 0, 5, Unit.MILLIMETRE);
         }
         shell = List.copyOf(InvalidValue.present("shell", shell));
-        if (shell.isEmpty() || shell.size() > 3) {
+        if (shell.isEmpty() || shell.size() > MAX_LAYERS) {
             throw new InvalidValue("shell", shell.size() + " layers", "1 to 3 layers of board", "");
         }
         InvalidValue.present("baffleBoard", baffleBoard);

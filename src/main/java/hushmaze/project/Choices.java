@@ -25,13 +25,12 @@ public record Choices(
     public static final Choices FREE = new Choices(null, null, null, null, null);
 
     private static final int MOST_MATERIALS = 4;
-    private static final int MOST_LAYERS = 3;
 
     public Choices {
         boards = few("boards", boards);
         liners = few("liners", liners);
         if (mostLayers != null) {
-            InvalidValue.within("mostLayers", mostLayers, 1, MOST_LAYERS);
+            InvalidValue.within("mostLayers", mostLayers, 1, Box.MAX_LAYERS);
         }
         openingFaces = few("openingFaces", openingFaces);
         roomFaces = few("roomFaces", roomFaces);
@@ -39,7 +38,7 @@ public record Choices(
 
     /** Most layers of board in a wall. */
     public int layers() {
-        return mostLayers == null ? MOST_LAYERS : mostLayers;
+        return mostLayers == null ? Box.MAX_LAYERS : mostLayers;
     }
 
     private static <T> List<T> few(String field, List<T> values) {

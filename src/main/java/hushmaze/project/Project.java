@@ -2,6 +2,7 @@ package hushmaze.project;
 
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -48,6 +49,13 @@ public record Project(
                         "paths[" + i + "].brief.flow", "nothing", "given, or room.use that it follows from", "");
             }
         }
+    }
+
+    /** The same project with another path in a place. */
+    public Project withPath(int index, VentPath other) {
+        List<VentPath> others = new ArrayList<>(paths);
+        others.set(index, other);
+        return withPaths(others);
     }
 
     /** The same project with other paths. */

@@ -22,6 +22,11 @@ public record VentPath(
         InvalidValue.present("brief", brief);
     }
 
+    /** The same path with another brief. */
+    public VentPath withBrief(Brief other) {
+        return new VentPath(name, purpose, other, box);
+    }
+
     /** The same path with another box. */
     public VentPath withBox(Box other) {
         return new VentPath(name, purpose, brief, other);

@@ -53,6 +53,11 @@ public final class InvalidValue extends IllegalArgumentException {
         return new InvalidValue(parent + "." + field, given, limit, unit);
     }
 
+    /** The same problem of a field in a file, or in another place with a name of its own. */
+    public InvalidValue in(Object place) {
+        return new InvalidValue(place + ": " + field, given, limit, unit);
+    }
+
     /**
      * Requires a finite number within limits, all in SI; the message shows them in the given unit.
      *

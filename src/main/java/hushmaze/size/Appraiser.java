@@ -110,6 +110,15 @@ final class Appraiser {
         return new First(End.DONE, new Candidate(pattern, box, sizes, margin, cost, lead, kin));
     }
 
+    /** Whether a pattern is a box that keeps the limits on air; its sound is not looked at. */
+    boolean keepsLimits(Pattern pattern) {
+        Solid solid = maker.box(pattern).map(Appraiser::solid).orElse(null);
+        return solid != null
+                && !facesBuilding(solid)
+                && AirJudge.verdict(path.brief(), AirJudge.air(path, solid, air))
+                        .ok();
+    }
+
     /** What is to be written into a candidate once it was judged; judging itself changes nothing. */
     interface Verdict {
         void apply();
@@ -132,7 +141,7 @@ final class Appraiser {
             return candidate::drop;
         }
         Box seamed = candidate.box().joined(candidate.box().joinery(), plan.seams());
-        Solid solid = solid(seamed);
+        Solid solid = plan.seams().isEmpty() ? whole : solid(seamed);
         if (solid == null) {
             return candidate::drop;
         }

@@ -55,6 +55,25 @@ final class BoxMaker {
         return brief.flow() / brief.maxOpeningVelocity();
     }
 
+    /**
+     * The least clear width that keeps the limits on velocity, lets the opening in and is no less than the liner is thick, m.
+     *
+     * @param height clear, m
+     */
+    double leastWidth(Place place, Pattern kind, double height) {
+        double least = Math.max(MIN_CLEAR, brief.flow() / brief.maxPathVelocity() / height);
+        least = Math.max(least, kind.build().liner().thickness());
+        if (kind.openingFace() == PortFace.END) {
+            least = Math.max(least, place.openingWidth());
+        } else if (kind.openingFace().isBroad()) {
+            least = Math.max(least, place.openingHeight());
+        }
+        if (kind.roomFace() == PortFace.END) {
+            least = Math.max(least, leastMouth() / height);
+        }
+        return least;
+    }
+
     /** As wide as its pass, and as long as its area asks; an end is open as a whole. In a chamber half as wide, out of line. */
     private Port roomPort(Pattern pattern) {
         PortFace face = pattern.roomFace();

@@ -100,6 +100,24 @@ final class BoxSearch {
         judge(lines.get(false), oneDoes, lines.get(true).size(), all);
     }
 
+    /** Judges the longest of every line alone, which are the quietest. */
+    void beginWithLongest() {
+        List<PatternGrid.Line> lines = grid.lines();
+        judge(lines, true, 0, lines.size());
+    }
+
+    /** Whether any box of the grid keeps the limits on space and air. */
+    boolean hasBox() {
+        for (PatternGrid.Line line : grid.lines()) {
+            progress.check(0, "looking for a box");
+            if (line.lengths().stream()
+                    .anyMatch(l -> appraiser.keepsLimits(line.longest().ofLength(l)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void judge(List<PatternGrid.Line> lines, boolean longestOnly, int done, double all) {
         for (int from = 0; from < lines.size(); from += CHUNK) {
             progress.check((done + from) / all, "estimating boxes");

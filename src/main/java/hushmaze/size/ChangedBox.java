@@ -15,11 +15,6 @@ import java.util.Optional;
  * what is clear behind it; only a broad port of an offset chamber goes with the liner it lies against, when that is thinner. Seams are left out: neither sound nor air nor outer sizes know of them.
  */
 final class ChangedBox {
-    /** Gap at a baffle's tip in clear widths, where a box of one pass had none: as first layouts have it. */
-    private static final double GAP_RATIO = 1.1;
-    /** Most layers of a wall. */
-    private static final int MOST_LAYERS = 3;
-
     private final Box box;
 
     ChangedBox(Box box) {
@@ -34,7 +29,7 @@ final class ChangedBox {
                     case THICKER_LINER, THINNER_LINER ->
                         box.liner() == null ? Unable.NO_LINER : isUneven() ? Unable.UNEVEN_LINING : null;
                     case HALF_RESISTIVITY, DOUBLE_RESISTIVITY -> box.liner() == null ? Unable.NO_LINER : null;
-                    case ONE_MORE_LAYER -> box.shell().size() >= MOST_LAYERS ? Unable.MOST_LAYERS : null;
+                    case ONE_MORE_LAYER -> box.shell().size() >= Box.MAX_LAYERS ? Unable.MOST_LAYERS : null;
                     case ONE_MORE_PASS ->
                         box.form() != Box.Form.MAZE
                                 ? Unable.NO_MAZE
@@ -138,7 +133,7 @@ final class ChangedBox {
                 box.clearWidth(),
                 box.clearHeight(),
                 box.clearLength(),
-                box.passes() > 1 ? box.turnGap() : GAP_RATIO * box.clearWidth(),
+                box.passes() > 1 ? box.turnGap() : PatternGrid.GAP_RATIO * box.clearWidth(),
                 box.liner(),
                 box.openingPort(),
                 box.roomPort());

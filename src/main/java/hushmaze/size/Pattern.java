@@ -30,6 +30,15 @@ record Pattern(
         double length,
         double gap,
         double mouth) {
+    /** A straight maze without sizes yet, its room port as small as may be. */
+    static Pattern straight(boolean turned, PortFace openingFace, PortFace roomFace, Build build) {
+        return new Pattern(Box.Form.MAZE, 1, turned, openingFace, roomFace, build, 0, 0, 0, 0, 1);
+    }
+
+    Pattern ofForm(Box.Form other) {
+        return new Pattern(other, passes, turned, openingFace, roomFace, build, width, height, length, gap, mouth);
+    }
+
     Pattern ofLength(double other) {
         return new Pattern(form, passes, turned, openingFace, roomFace, build, width, height, other, gap, mouth);
     }

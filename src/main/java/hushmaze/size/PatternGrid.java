@@ -54,7 +54,7 @@ final class PatternGrid {
                 for (boolean turned : new boolean[] {false, true}) {
                     Place place = Place.of(brief, over, turned);
                     for (PortFace room : freedom.roomFaces()) {
-                        add(lines, place, new Pattern(Box.Form.MAZE, 1, turned, over, room, build, 0, 0, 0, 0, 1));
+                        add(lines, place, Pattern.straight(turned, over, room, build));
                     }
                 }
             }
@@ -71,14 +71,14 @@ final class PatternGrid {
         for (int passes = 1; passes <= Box.MAX_PASSES; passes++) {
             addMazes(lines, place, kind, passes);
         }
-        addChambers(lines, place, kind);
+        addChambers(lines, place, kind.ofForm(Box.Form.OFFSET_CHAMBER));
     }
 
     private void addMazes(List<Line> lines, Place place, Pattern kind, int passes) {
         double fill = steps.down(place.width(kind.build(), passes));
         double most = highest(place, kind.build());
         for (double height : heights(place, kind, most, fill)) {
-            double least = leastWidth(place, kind, height);
+            double least = maker.leastWidth(place, kind, height);
             TreeSet<Double> widths = new TreeSet<>();
             for (double wider : WIDER) {
                 double width = steps.up(least * wider);
@@ -93,50 +93,24 @@ final class PatternGrid {
             }
             for (double width : widths) {
                 double gap = passes > 1 ? steps.up(GAP_RATIO * width) : 0;
-                Pattern pattern = new Pattern(
-                        Box.Form.MAZE,
-                        passes,
-                        kind.turned(),
-                        kind.openingFace(),
-                        kind.roomFace(),
-                        kind.build(),
-                        width,
-                        height,
-                        0,
-                        gap,
-                        1);
-                addLine(lines, place, pattern);
+                addLine(lines, place, kind.ofPasses(passes, width, gap).ofHeight(height));
             }
         }
     }
 
     /** Openings out of line, so the chamber is at least twice as wide as what goes into it. */
-    private void addChambers(List<Line> lines, Place place, Pattern kind) {
-        double fill = steps.down(place.width(kind.build(), 1));
-        double most = highest(place, kind.build());
-        for (double height : heights(place, kind, most, fill)) {
-            double least = 2 * leastWidth(place, kind, height);
+    private void addChambers(List<Line> lines, Place place, Pattern chamber) {
+        double fill = steps.down(place.width(chamber.build(), 1));
+        double most = highest(place, chamber.build());
+        for (double height : heights(place, chamber, most, fill)) {
+            double least = 2 * maker.leastWidth(place, chamber, height);
             for (double share : NARROWER) {
                 double width = steps.down(fill * share);
                 if (width < least - SLACK) {
                     tooNarrow += SHORTER.length;
                     continue;
                 }
-                addLine(
-                        lines,
-                        place,
-                        new Pattern(
-                                Box.Form.OFFSET_CHAMBER,
-                                1,
-                                kind.turned(),
-                                kind.openingFace(),
-                                kind.roomFace(),
-                                kind.build(),
-                                width,
-                                height,
-                                0,
-                                0,
-                                1));
+                addLine(lines, place, chamber.ofWidth(width, 0).ofHeight(height));
             }
         }
     }
@@ -186,19 +160,5 @@ final class PatternGrid {
 
     private static double leastHeight(Place place, Pattern kind) {
         return kind.openingFace().isBroad() ? BoxMaker.MIN_CLEAR : Math.max(BoxMaker.MIN_CLEAR, place.openingHeight());
-    }
-
-    private double leastWidth(Place place, Pattern kind, double height) {
-        double least = Math.max(BoxMaker.MIN_CLEAR, brief.flow() / brief.maxPathVelocity() / height);
-        least = Math.max(least, kind.build().liner().thickness());
-        if (kind.openingFace() == PortFace.END) {
-            least = Math.max(least, place.openingWidth());
-        } else if (kind.openingFace().isBroad()) {
-            least = Math.max(least, place.openingHeight());
-        }
-        if (kind.roomFace() == PortFace.END) {
-            least = Math.max(least, maker.leastMouth() / height);
-        }
-        return least;
     }
 }

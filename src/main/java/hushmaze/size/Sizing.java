@@ -6,11 +6,12 @@ import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
+import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
+import hushmaze.quantity.Energy;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -80,6 +81,11 @@ public final class Sizing {
                 .sized(path)
                 .paths()
                 .get(0);
+    }
+
+    /** Whether costs are in the user's currency; else, where a sheet to be bought has no price, in m² of sheets. */
+    public static boolean inMoney(Stock stock) {
+        return new Prices(stock).inMoney();
     }
 
     private Sized sized(Integer only) {
@@ -170,23 +176,19 @@ public final class Sizing {
         if (same) {
             return;
         }
-        List<VentPath> paths = new ArrayList<>(settled.paths());
         for (int i = 0; i < shares.length; i++) {
-            VentPath path = paths.get(open.get(i));
+            VentPath path = settled.paths().get(open.get(i));
             double share = Math.max(1, Math.floor(shares[i] * SHARE_PARTS)) / SHARE_PARTS;
-            paths.set(
-                    open.get(i),
-                    new VentPath(path.name(), path.purpose(), path.brief().withNoiseShare(share), path.box()));
+            shared = shared.withPath(open.get(i), path.withBrief(path.brief().withNoiseShare(share)));
         }
-        shared = settled.withPaths(paths);
-        for (int i = 0; i < shares.length; i++) {
-            double share = paths.get(open.get(i)).brief().noiseShare();
-            searches.get(open.get(i)).share(shared, 10 * Math.log10(share / equal));
+        for (int number : open) {
+            double share = shared.paths().get(number).brief().noiseShare();
+            searches.get(number).share(shared, Energy.db(share / equal));
         }
     }
 
     private PathDesigns designs(BoxSearch search, Chosen chosen, int path) {
-        boolean money = new Prices(settled.stock()).inMoney();
+        boolean money = inMoney(settled.stock());
         List<Design> designs = chosen.designs();
         if (designs.isEmpty()) {
             return new PathDesigns(path, designs, search.tally(), money, 0, relaxations(path, null, 0));
@@ -209,18 +211,14 @@ public final class Sizing {
     }
 
     private boolean possible(Brief brief, int path, Pattern like, double estimate) {
-        List<VentPath> paths = new ArrayList<>(shared.paths());
-        VentPath old = paths.get(path);
-        paths.set(path, new VentPath(old.name(), old.purpose(), brief, null));
-        Freedom all = Freedom.of(brief);
-        Freedom freedom = like == null
-                ? all
-                : new Freedom(List.of(like.build()), List.of(like.openingFace()), List.of(like.roomFace()));
-        BoxSearch search = new BoxSearch(shared.withPaths(paths), path, confirming, freedom, progress);
-        search.begin();
+        VentPath old = shared.paths().get(path);
+        Project relaxed = shared.withPath(path, old.withBrief(brief));
         if (like == null) {
-            return !search.pool().isEmpty();
+            return new BoxSearch(relaxed, path, confirming, Freedom.of(brief), progress).hasBox();
         }
+        Freedom freedom = new Freedom(List.of(like.build()), List.of(like.openingFace()), List.of(like.roomFace()));
+        BoxSearch search = new BoxSearch(relaxed, path, confirming, freedom, progress);
+        search.beginWithLongest();
         Candidate quietest = search.pool().best(Kind.QUIETEST, Level.ESTIMATE);
         return quietest != null && quietest.margin(Level.ESTIMATE) >= estimate;
     }
@@ -230,9 +228,7 @@ public final class Sizing {
         for (int i = 0; i < asked.paths().size(); i++) {
             VentPath path = asked.paths().get(i);
             Double share = shared.paths().get(i).brief().noiseShare();
-            if (!Objects.equals(share, path.brief().noiseShare())) {
-                path = new VentPath(path.name(), path.purpose(), path.brief().withNoiseShare(share), path.box());
-            }
+            path = path.withBrief(path.brief().withNoiseShare(share));
             int found = numbers.indexOf(i);
             Optional<Design> design =
                     found < 0 ? Optional.empty() : designs.get(found).recommended();

@@ -1,5 +1,6 @@
 package hushmaze.size;
 
+import hushmaze.quantity.Energy;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,7 +30,7 @@ final class TargetShares {
 
     /** The share that a box needs, from its margin at another one; dB. */
     static double needed(double share, double margin, double inHand) {
-        return share * Math.pow(10, (inHand - margin) / 10);
+        return share * Energy.ratio(inHand - margin);
     }
 
     /**

@@ -14,8 +14,6 @@ import hushmaze.quantity.UnitSystem;
 import hushmaze.wording.CompareWording;
 import hushmaze.wording.Wording;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,15 +33,6 @@ class CompareCommandTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     private String levels(String name, IntToDoubleFunction level) throws IOException {
         StringBuilder text = new StringBuilder("Frequency;Level\n");
         for (int i = 0; i < BandSet.THIRD_OCTAVE.size(); i++) {
@@ -57,8 +46,8 @@ class CompareCommandTest {
     }
 
     private JsonNode compare(String before, String after) throws IOException {
-        Outcome outcome =
-                run("compare", SAMPLE, "--path", SECOND, "--before", before, "--after", after, "--json", "--quick");
+        Outcome outcome = Outcome.run(
+                "compare", SAMPLE, "--path", SECOND, "--before", before, "--after", after, "--json", "--quick");
         assertThat(outcome.code()).isZero();
         return new ObjectMapper().readTree(outcome.out());
     }
@@ -95,7 +84,7 @@ class CompareCommandTest {
     void textHasTheTableTheClaimAndTheNextStep() throws IOException {
         String before = levels("before.csv", i -> 80);
         String floor = levels("floor.csv", i -> 60);
-        Outcome outcome = run(
+        Outcome outcome = Outcome.run(
                 "compare",
                 SAMPLE,
                 "--before",
@@ -120,19 +109,20 @@ class CompareCommandTest {
         String wrong = Files.writeString(
                         folder.resolve("wrong.csv"), "100;50\n125;NaN\n160;40\n", StandardCharsets.UTF_8)
                 .toString();
-        Outcome broken = run("compare", SAMPLE, "--before", before, "--after", wrong);
+        Outcome broken = Outcome.run("compare", SAMPLE, "--before", before, "--after", wrong);
         assertThat(broken.code()).isEqualTo(2);
         assertThat(broken.err()).contains("wrong.csv, line 2, level", "NaN");
-        assertThat(run("compare", SAMPLE, "--before", before, "--after", folder.toString())
+        assertThat(Outcome.run("compare", SAMPLE, "--before", before, "--after", folder.toString())
                         .err())
                 .contains("a folder");
-        assertThat(run("compare", SAMPLE, "--before", before, "--after", folder.resolve("none") + "")
+        assertThat(Outcome.run("compare", SAMPLE, "--before", before, "--after", folder.resolve("none") + "")
                         .err())
                 .contains("does not exist");
-        Outcome path = run("compare", SAMPLE, "--before", before, "--after", before, "--path", "Nowhere", "--quick");
+        Outcome path =
+                Outcome.run("compare", SAMPLE, "--before", before, "--after", before, "--path", "Nowhere", "--quick");
         assertThat(path.code()).isEqualTo(2);
         assertThat(path.err()).contains("--path", "Nowhere", SECOND);
-        assertThat(run("compare", SAMPLE, "--before", before).code()).isEqualTo(2);
+        assertThat(Outcome.run("compare", SAMPLE, "--before", before).code()).isEqualTo(2);
     }
 
     private String wav(String name, double amplitude) throws IOException {
@@ -152,7 +142,7 @@ class CompareCommandTest {
         JsonNode band = json.path("bands").get(13);
         assertThat(band.path("reductionDb").asDouble()).isCloseTo(20, within(0.05));
         assertThat(band.path("beforeDb").asDouble()).isCloseTo(-6.02, within(0.05));
-        Outcome calibrated = run(
+        Outcome calibrated = Outcome.run(
                 "compare",
                 SAMPLE,
                 "--before",
@@ -177,21 +167,32 @@ class CompareCommandTest {
     void recordingsThatDoNotGoTogetherAreRefused() throws IOException {
         String text = levels("before.csv", i -> 80);
         String after = wav("after.wav", 1);
-        Outcome mixed = run("compare", SAMPLE, "--before", text, "--after", after);
+        Outcome mixed = Outcome.run("compare", SAMPLE, "--before", text, "--after", after);
         assertThat(mixed.code()).isEqualTo(2);
         assertThat(mixed.err()).contains("texts and recordings without calibration", "overloaded");
-        assertThat(run("compare", SAMPLE, "--before", after, "--after", after, "--calibrator", text)
+        assertThat(Outcome.run("compare", SAMPLE, "--before", after, "--after", after, "--calibrator", text)
                         .err())
                 .contains("--calibrator", "a text");
-        assertThat(run("compare", SAMPLE, "--before", after, "--after", after, "--calibrator", after, "--offset", "120")
+        assertThat(Outcome.run(
+                                "compare",
+                                SAMPLE,
+                                "--before",
+                                after,
+                                "--after",
+                                after,
+                                "--calibrator",
+                                after,
+                                "--offset",
+                                "120")
                         .err())
                 .contains("--offset", "one of them");
-        assertThat(run("compare", SAMPLE, "--before", after, "--after", after, "--channel", "2")
+        assertThat(Outcome.run("compare", SAMPLE, "--before", after, "--after", after, "--channel", "2")
                         .err())
                 .contains("channel: 2");
         String broken =
                 Files.writeString(folder.resolve("broken.wav"), "no sound").toString();
-        assertThat(run("compare", SAMPLE, "--before", broken, "--after", after).err())
+        assertThat(Outcome.run("compare", SAMPLE, "--before", broken, "--after", after)
+                        .err())
                 .contains("broken.wav");
     }
 

@@ -6,8 +6,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hushmaze.store.ProjectFile;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,18 +20,9 @@ class MainTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     @Test
     void assessPrintsVerdicts() {
-        Outcome outcome = run("assess", SAMPLE, "--quick");
+        Outcome outcome = Outcome.run("assess", SAMPLE, "--quick");
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out())
                 .contains("uiet enough", "nough air", "Fits", "uildable")
@@ -46,7 +35,7 @@ class MainTest {
     void aBriefNoBoxCanMeetNamesWhatWouldHaveToGive() throws IOException {
         String text = Files.readString(Path.of(SAMPLE)).replaceAll("\"depthMm\"\\s*:\\s*350", "\"depthMm\": 60");
         Path file = Files.writeString(folder.resolve("shallow.json"), text);
-        Outcome outcome = run("assess", file.toString());
+        Outcome outcome = Outcome.run("assess", file.toString());
         assertThat(outcome.code()).isEqualTo(1);
         assertThat(outcome.err()).contains("Warm air from the furnace", " deep instead of 60 mm");
         assertThat(outcome.out()).isEmpty();
@@ -54,7 +43,7 @@ class MainTest {
 
     @Test
     void assessJsonHasTheContractsFields() throws IOException {
-        Outcome outcome = run("assess", SAMPLE, "--json", "--quick");
+        Outcome outcome = Outcome.run("assess", SAMPLE, "--json", "--quick");
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertThat(json.path("formatVersion").asInt()).isEqualTo(1);
         assertThat(has(json.path("room"), "pressurePa", "co2SteadyPpm", "temperatureRiseK"))
@@ -113,13 +102,13 @@ class MainTest {
         String text = Files.readString(Path.of(SAMPLE))
                 .replaceAll("\"maxPressureDropPa\"\\s*:\\s*[0-9.]+", "\"maxPressureDropPa\": 0.5");
         Path file = Files.writeString(folder.resolve("tight.json"), text);
-        Outcome strict = run("assess", file.toString(), "--strict", "--quick");
+        Outcome strict = Outcome.run("assess", file.toString(), "--strict", "--quick");
         assertThat(strict.code()).isEqualTo(1);
     }
 
     @Test
     void aMissingFileIsBadInput() {
-        Outcome outcome = run("assess", folder.resolve("none.json").toString());
+        Outcome outcome = Outcome.run("assess", folder.resolve("none.json").toString());
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.err()).contains("none.json");
         assertThat(outcome.out()).isEmpty();
@@ -129,7 +118,7 @@ class MainTest {
     void aWrongValueNamesFileFieldValueAndLimit() throws IOException {
         String text = Files.readString(Path.of(SAMPLE)).replaceAll("\"volumeM3\"\\s*:\\s*[0-9.]+", "\"volumeM3\": -3");
         Path file = Files.writeString(folder.resolve("wrong.json"), text);
-        Outcome outcome = run("assess", file.toString());
+        Outcome outcome = Outcome.run("assess", file.toString());
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.err()).contains("wrong.json", "room.volumeM3", "-3", "5000", "m³");
     }
@@ -137,7 +126,8 @@ class MainTest {
     @Test
     void exportWritesTheDocumentSet() throws IOException {
         Path to = folder.resolve("out");
-        Outcome outcome = run("export", SAMPLE, "--to", to.toString(), "--paper", "Letter", "--units", "in", "--quick");
+        Outcome outcome =
+                Outcome.run("export", SAMPLE, "--to", to.toString(), "--paper", "Letter", "--units", "in", "--quick");
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out()).isEmpty();
         try (Stream<Path> files = Files.list(to)) {
@@ -155,12 +145,13 @@ class MainTest {
     @Test
     void theProjectInTheSetMakesTheSameSetAgain() throws IOException {
         Path to = folder.resolve("out");
-        assertThat(run("export", SAMPLE, "--to", to.toString(), "--quick").code())
+        assertThat(Outcome.run("export", SAMPLE, "--to", to.toString(), "--quick")
+                        .code())
                 .isZero();
         Path project = only(to, "_project.json");
         assertThat(ProjectFile.read(project).paths()).allMatch(path -> path.box() != null);
         Path again = folder.resolve("again");
-        assertThat(run("export", project.toString(), "--to", again.toString(), "--quick")
+        assertThat(Outcome.run("export", project.toString(), "--to", again.toString(), "--quick")
                         .code())
                 .isZero();
         try (Stream<Path> files = Files.list(to)) {
@@ -181,10 +172,10 @@ class MainTest {
 
     @Test
     void exportRefusesUnknownUnitsAndPaper() {
-        assertThat(run("export", SAMPLE, "--to", folder.toString(), "--units", "cubits")
+        assertThat(Outcome.run("export", SAMPLE, "--to", folder.toString(), "--units", "cubits")
                         .code())
                 .isEqualTo(2);
-        assertThat(run("export", SAMPLE, "--to", folder.toString(), "--paper", "B7")
+        assertThat(Outcome.run("export", SAMPLE, "--to", folder.toString(), "--paper", "B7")
                         .code())
                 .isEqualTo(2);
     }
@@ -192,7 +183,7 @@ class MainTest {
     @Test
     void exportIntoAFileIsBadInput() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "mine");
-        Outcome outcome = run("export", SAMPLE, "--to", file.toString(), "--quick");
+        Outcome outcome = Outcome.run("export", SAMPLE, "--to", file.toString(), "--quick");
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.err()).contains(file.toString());
         assertThat(Files.readString(file)).isEqualTo("mine");
@@ -200,7 +191,8 @@ class MainTest {
 
     @Test
     void theSampleDoesTheWholeJobInFewLines() {
-        Outcome outcome = run("sample", "--quick", "--to", folder.resolve("s").toString());
+        Outcome outcome =
+                Outcome.run("sample", "--quick", "--to", folder.resolve("s").toString());
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out().lines().count()).isLessThan(36);
         assertThat(outcome.out().lines())
@@ -209,9 +201,9 @@ class MainTest {
 
     @Test
     void helpAndMistakes() {
-        assertThat(run("--help").code()).isZero();
-        assertThat(run("assess", "--help").out()).contains("PROJECT.json");
-        assertThat(run("fly").code()).isEqualTo(2);
-        assertThat(run().code()).isEqualTo(2);
+        assertThat(Outcome.run("--help").code()).isZero();
+        assertThat(Outcome.run("assess", "--help").out()).contains("PROJECT.json");
+        assertThat(Outcome.run("fly").code()).isEqualTo(2);
+        assertThat(Outcome.run().code()).isEqualTo(2);
     }
 }

@@ -14,8 +14,6 @@ import hushmaze.project.Space;
 import hushmaze.project.VentPath;
 import hushmaze.store.ProjectFile;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,15 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 class SizeCommandTest {
     @TempDir
     private Path folder;
-
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Outcome(code, out.toString(), err.toString());
-    }
 
     /** Straight boxes only, which the flat section shows: the wave solution takes a second. */
     private Path project(double level, Space space) {
@@ -53,7 +42,7 @@ class SizeCommandTest {
     void whatIsPrintedIsWhatIsSaved() throws IOException {
         Path file = project(26, new Space(0.4, 0.3, 0.6));
         Path saved = folder.resolve("sized.json");
-        Outcome outcome = run("size", file.toString(), "--json", "--keep", "1", "--save", saved.toString());
+        Outcome outcome = Outcome.run("size", file.toString(), "--json", "--keep", "1", "--save", saved.toString());
         assertThat(outcome.code()).isZero();
         assertThat(outcome.err()).contains("%", "wrote " + saved);
         JsonNode json = new ObjectMapper().readTree(outcome.out());
@@ -75,12 +64,12 @@ class SizeCommandTest {
         assertThat(design.path("box")).isEqualTo(box);
         assertThat(project.withPaths(List.of(project.paths().get(0).withBox(null))))
                 .isEqualTo(ProjectFile.read(file));
-        Outcome judged = run("assess", saved.toString(), "--json");
+        Outcome judged = Outcome.run("assess", saved.toString(), "--json");
         JsonNode quiet =
                 new ObjectMapper().readTree(judged.out()).path("paths").path(0).path("quiet");
         assertThat(quiet.path("marginDb").asDouble())
                 .isEqualTo(design.path("marginDb").asDouble());
-        assertThat(run("size", file.toString(), "--save", saved.toString()))
+        assertThat(Outcome.run("size", file.toString(), "--save", saved.toString()))
                 .matches(o -> o.code() == ExitCode.BAD_INPUT)
                 .matches(o -> o.err().contains("--save: " + saved + " is there already"));
     }
@@ -88,7 +77,7 @@ class SizeCommandTest {
     @Test
     void whatWouldHelpIsSaidWhereNothingFits() {
         Path file = project(26, new Space(0.4, 0.3, 0.1));
-        Outcome outcome = run("size", file.toString());
+        Outcome outcome = Outcome.run("size", file.toString());
         assertThat(outcome.code()).isEqualTo(ExitCode.DESIGN_FAILS);
         assertThat(outcome.out()).contains("no box keeps every limit", "What would help", "A space");
     }
@@ -96,9 +85,10 @@ class SizeCommandTest {
     @Test
     void badArgumentsAreRefusedWithTheirLimit() {
         Path file = project(26, new Space(0.4, 0.3, 0.6));
-        assertThat(run("size", file.toString(), "--keep", "0"))
+        assertThat(Outcome.run("size", file.toString(), "--keep", "0"))
                 .matches(o -> o.code() == ExitCode.BAD_INPUT)
                 .matches(o -> o.err().contains("--keep: 0 is not accepted; it must be 1 to 6"));
-        assertThat(run("size", folder.resolve("none.json").toString()).code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(Outcome.run("size", folder.resolve("none.json").toString()).code())
+                .isEqualTo(ExitCode.BAD_INPUT);
     }
 }

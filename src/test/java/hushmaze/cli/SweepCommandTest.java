@@ -16,8 +16,6 @@ import hushmaze.size.SweepRange;
 import hushmaze.store.NumberField;
 import hushmaze.store.ProjectFile;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,15 +35,6 @@ class SweepCommandTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     /** One path, "in, \"old\"", with a box of four passes or with none. */
     private static Project project(Box box) {
         VentPath path = TestRooms.path("in, \"old\"", Purpose.SUPPLY, 55, null);
@@ -64,7 +53,7 @@ class SweepCommandTest {
         args.addAll(List.of("--field", field, "--from", from, "--to", to, "--steps", String.valueOf(steps)));
         args.addAll(List.of("--out", out.toString()));
         args.addAll(List.of(more));
-        return run(args.toArray(String[]::new));
+        return Outcome.run(args.toArray(String[]::new));
     }
 
     /** Rows as cells, read without the code that wrote them: a quoted cell may have commas and doubled quotes. */
@@ -109,7 +98,7 @@ class SweepCommandTest {
             String text = ProjectFile.text(project);
             assertThat(text).containsOnlyOnce("\"clearWidthMm\": 100");
             Files.writeString(edited, text.replace("\"clearWidthMm\": 100", "\"clearWidthMm\": " + row.get(1)));
-            Outcome assessed = run("assess", edited.toString(), "--json", "--quick");
+            Outcome assessed = Outcome.run("assess", edited.toString(), "--json", "--quick");
             requireSame(rows.get(0), row, new ObjectMapper().readTree(assessed.out()));
         }
     }
@@ -256,7 +245,7 @@ class SweepCommandTest {
         refused(sweep(out, "passes", "1", "4", 3), "--steps", "3", "2, 4");
         refused(sweep(out, "passes", "1.5", "4", 3), "--from", "1.5", "whole");
         refused(sweep(out, WIDTH, "1", "2", 2, "--part", "3", "--parts", "2"), "--part", "3");
-        refused(run("sweep", folder.resolve("no.json").toString()), "--field");
+        refused(Outcome.run("sweep", folder.resolve("no.json").toString()), "--field");
         assertThat(out).doesNotExist();
     }
 

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -26,15 +24,6 @@ class WaveCommandTest {
 
     @TempDir
     private Path folder;
-
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Outcome(code, out.toString(), err.toString());
-    }
 
     private Path section(String regions, String inlet, String outlet, double... frequencies) throws IOException {
         String list = DoubleStream.of(frequencies).mapToObj(Double::toString).collect(Collectors.joining(","));
@@ -91,7 +80,7 @@ class WaveCommandTest {
                 port("left", -150, 0, h),
                 port("up", 0, 250, h),
                 frequencies);
-        double[][] rows = rows(run("wave", file.toString(), "--csv"));
+        double[][] rows = rows(Outcome.run("wave", file.toString(), "--csv"));
         assertThat(rows.length).isEqualTo(expected.length);
         for (int i = 0; i < rows.length; i++) {
             assertThat(rows[i][0]).isEqualTo(frequencies[i]);
@@ -111,7 +100,7 @@ class WaveCommandTest {
                 port("left", 0, 0, 100),
                 port("right", 1000, 0, 100),
                 frequencies);
-        double[][] rows = rows(run("wave", file.toString(), "--csv"));
+        double[][] rows = rows(Outcome.run("wave", file.toString(), "--csv"));
         for (int i = 0; i < expected.length; i++) {
             assertThat(rows[i][1]).as("%s Hz", frequencies[i]).isCloseTo(expected[i], within(0.02));
         }
@@ -120,7 +109,7 @@ class WaveCommandTest {
     @Test
     void withoutCsvATableForPeople() throws IOException {
         Path file = section(air(0, 0, 600, 100), port("left", 0, 0, 100), port("right", 600, 0, 100), 125, 250);
-        Outcome outcome = run("wave", file.toString());
+        Outcome outcome = Outcome.run("wave", file.toString());
         assertThat(outcome.code()).isZero();
         assertThat(outcome.err()).isEmpty();
         List<String> lines = outcome.out().lines().toList();
@@ -134,7 +123,7 @@ class WaveCommandTest {
     @Test
     void badInputGivesTwoAndNamesFileFieldValueAndLimit() throws IOException {
         Path file = section(air(0, 0, -600, 100), port("left", 0, 0, 100), port("right", 600, 0, 100), 125);
-        Outcome outcome = run("wave", file.toString(), "--csv");
+        Outcome outcome = Outcome.run("wave", file.toString(), "--csv");
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.out()).isEmpty();
         assertThat(outcome.err().strip())
@@ -148,7 +137,7 @@ class WaveCommandTest {
                 port("left", 0, 0, 100),
                 port("right", 600, 0, 100),
                 125);
-        Outcome outcome = run("wave", file.toString());
+        Outcome outcome = Outcome.run("wave", file.toString());
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.err()).startsWith(file + ": outlet: no way from the inlet to it");
         assertThat(outcome.out()).isEmpty();
@@ -158,7 +147,7 @@ class WaveCommandTest {
     void aSectionLargeToTheWaveGivesTwoAndTheHighestFrequency() throws IOException {
         Path file = section(
                 air(0, 0, 100_000, 100_000), port("left", 0, 0, 100), port("right", 100_000, 0, 100), 20, 20_000);
-        Outcome outcome = run("wave", file.toString());
+        Outcome outcome = Outcome.run("wave", file.toString());
         assertThat(outcome.code()).isEqualTo(2);
         // The side of a square of 4000 square waves is 63.2 waves: 100 m at 217 Hz.
         assertThat(outcome.err().strip())
@@ -175,13 +164,13 @@ class WaveCommandTest {
             steps.append(",").append(air(10 * i, 0, 10, 100 + 0.01 * i));
         }
         Path file = section(steps.toString(), port("left", 0, 0, 100), port("right", 600, 0, 100.59), 250);
-        double[][] rows = rows(run("wave", file.toString(), "--csv"));
+        double[][] rows = rows(Outcome.run("wave", file.toString(), "--csv"));
         assertThat(rows[0][1]).isCloseTo(0, within(1e-3));
     }
 
     @Test
     void aFileThatIsNotThereGivesTwo() {
-        Outcome outcome = run("wave", folder.resolve("none.json").toString());
+        Outcome outcome = Outcome.run("wave", folder.resolve("none.json").toString());
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.err()).contains("none.json: there is no such file");
     }

@@ -4,6 +4,7 @@ import hushmaze.app.model.SizingModel;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
 import hushmaze.app.verdict.Mark;
+import hushmaze.app.verdict.WrappedWords;
 import hushmaze.project.Box;
 import hushmaze.size.Design;
 import hushmaze.size.Kind;
@@ -44,9 +45,9 @@ final class DesignCard extends HBox {
         words.setMinWidth(0);
         HBox.setHgrow(words, Priority.ALWAYS);
         if (design.kinds().contains(Kind.RECOMMENDED)) {
-            words.getChildren().add(sentence(wording.why(design)));
+            words.getChildren().add(WrappedWords.of(wording.why(design), "sentence"));
         }
-        words.getChildren().add(sentence(wording.box(design.box())));
+        words.getChildren().add(WrappedWords.of(wording.box(design.box()), "sentence"));
         getChildren().addAll(picture, words);
         setOnMousePressed(e -> model.selectedProperty().set(design));
         focusWithinProperty().addListener((p, before, now) -> {
@@ -110,14 +111,6 @@ final class DesignCard extends HBox {
         pair.setAlignment(Pos.BASELINE_LEFT);
         pair.getStyleClass().add("figure-pair");
         return pair;
-    }
-
-    private static Label sentence(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add("sentence");
-        return label;
     }
 
     /** Shows whether it is looked at, and whether it is in the path. */

@@ -5,6 +5,7 @@ import hushmaze.app.model.SizingModel;
 import hushmaze.app.model.SizingModel.State;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.WrappedWords;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
 import java.util.ArrayList;
@@ -32,11 +33,11 @@ public final class FoundView extends BorderPane {
     private final Button start = new Button();
     private final Button cancel = new Button(Texts.of("found.cancel"));
     private final ProgressBar bar = new ProgressBar(0);
-    private final Label within = words("quiet-words");
-    private final Label progress = words("found-state");
-    private final Label outdated = words("found-outdated");
+    private final Label within = WrappedWords.of("", "quiet-words");
+    private final Label progress = WrappedWords.of("", "found-state");
+    private final Label outdated = WrappedWords.of("", "found-outdated");
     private final VBox empty = new VBox();
-    private final Label waiting = words("found-waiting");
+    private final Label waiting = WrappedWords.of("", "found-waiting");
     private final VBox results = new VBox();
     private final VBox cards = new VBox();
     private final VBox ways = new VBox();
@@ -77,14 +78,6 @@ public final class FoundView extends BorderPane {
         show();
     }
 
-    private static Label words(String style) {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
-    }
-
     private VBox top() {
         start.setId("found-start");
         start.setMnemonicParsing(true);
@@ -113,11 +106,10 @@ public final class FoundView extends BorderPane {
     }
 
     private void fillEmpty() {
-        Label head = words("column-heading");
-        head.setText(Texts.of("found.empty.head"));
-        Label what = words("found-empty-words");
-        what.setText(Texts.of("found.empty"));
-        empty.getChildren().addAll(head, what);
+        empty.getChildren()
+                .addAll(
+                        WrappedWords.of(Texts.of("found.empty.head"), "column-heading"),
+                        WrappedWords.of(Texts.of("found.empty"), "found-empty-words"));
         empty.getStyleClass().add("found-empty");
     }
 
@@ -197,12 +189,9 @@ public final class FoundView extends BorderPane {
     }
 
     private void showWays() {
-        List<Label> lines = new ArrayList<>();
-        for (String way : model.ways()) {
-            Label line = words("sentence");
-            line.setText(way);
-            lines.add(line);
-        }
+        List<Label> lines = model.ways().stream()
+                .map(way -> WrappedWords.of(way, "sentence"))
+                .toList();
         ways.getChildren().setAll(lines);
         visible(ways, !lines.isEmpty());
     }

@@ -137,9 +137,7 @@ public final class Field {
         if (!ofPath) {
             return (Project) changed;
         }
-        List<VentPath> paths = new ArrayList<>(project.paths());
-        paths.set(path, (VentPath) changed);
-        return project.withPaths(paths);
+        return project.withPath(path, (VentPath) changed);
     }
 
     private Object start(Project project, int path) {

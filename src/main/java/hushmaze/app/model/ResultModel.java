@@ -15,7 +15,6 @@ import hushmaze.size.Relaxation;
 import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -220,11 +219,9 @@ public final class ResultModel {
     }
 
     private void place(Box box, int path) {
-        edit.edit(Texts.of("edit.layOut"), p -> {
-            List<VentPath> paths = new ArrayList<>(p.paths());
-            paths.set(path, paths.get(path).withBox(box));
-            return p.withPaths(paths);
-        });
+        edit.edit(
+                Texts.of("edit.layOut"),
+                p -> p.withPath(path, p.paths().get(path).withBox(box)));
     }
 
     /** What went wrong, in words for the user. */

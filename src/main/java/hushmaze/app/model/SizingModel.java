@@ -1,8 +1,6 @@
 package hushmaze.app.model;
 
-import hushmaze.project.Box;
 import hushmaze.project.Project;
-import hushmaze.project.Stock;
 import hushmaze.project.Target;
 import hushmaze.project.VentPath;
 import hushmaze.size.Design;
@@ -18,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -289,15 +286,11 @@ public final class SizingModel {
         int path = edit.path();
         boolean old = outdated.get();
         String kinds = new SizeWording(edit.project()).kinds(design);
-        edit.edit(Texts.of("edit.useFound"), p -> withBox(p, path, design.box()));
+        edit.edit(
+                Texts.of("edit.useFound"),
+                p -> p.withPath(path, p.paths().get(path).withBox(design.box())));
         String name = edit.project().paths().get(path).name();
         message.set(new Message(old, Texts.of(old ? "found.usedOutdated" : "found.used", name, kinds)));
-    }
-
-    private static Project withBox(Project project, int path, Box box) {
-        List<VentPath> paths = new ArrayList<>(project.paths());
-        paths.set(path, paths.get(path).withBox(box));
-        return project.withPaths(paths);
     }
 
     /** The limits of a search for the path looked at, in one line. */
@@ -340,17 +333,8 @@ public final class SizingModel {
     /** What the sheets of a design cost, in words. */
     public String cost(Design design) {
         Search now = searches.get(edit.path());
-        Stock stock = (now == null ? edit.project() : now.asked()).stock();
-        return wording()
-                .cost(
-                        design,
-                        outcome.get() == null ? inMoney(stock) : outcome.get().inMoney());
-    }
-
-    /** Costs are in money if every sheet that must be bought has a price; a search that has ended says so itself. */
-    private static boolean inMoney(Stock stock) {
-        return Stream.concat(stock.boardSheets().stream(), stock.linerSheets().stream())
-                .allMatch(sheet -> sheet.price() != null || sheet.stock() != null);
+        Project asked = now == null ? edit.project() : now.asked();
+        return wording().cost(design, Sizing.inMoney(asked.stock()));
     }
 
     /** In the units the project is shown in. */

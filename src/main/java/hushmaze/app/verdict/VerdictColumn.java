@@ -157,18 +157,10 @@ public final class VerdictColumn extends VBox {
 
     /** A mark or a word with a sentence beside it. */
     private static HBox line(Node first, String text, String style) {
-        Label words = sentence(text);
+        Label words = WrappedWords.of(text, "sentence");
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox line = new HBox(first, words);
         line.getStyleClass().add(style);
         return line;
-    }
-
-    private static Label sentence(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add("sentence");
-        return label;
     }
 }

@@ -26,6 +26,9 @@ final class SeamSearch {
     private final SeamLimits limits;
     private final double length;
     private final double mass;
+    private final SeamPlaces allowed;
+    private final MassAlong along;
+    private final Step step;
     private final Map<Seam.Kind, double[]> places = new EnumMap<>(Seam.Kind.class);
     private final Map<Seam.Kind, double[]> masses = new EnumMap<>(Seam.Kind.class);
 
@@ -37,15 +40,24 @@ final class SeamSearch {
         this.limits = limits;
         this.length = solid.outer().size(Axis.X);
         this.mass = solid.mass();
-        SeamPlaces allowed = SeamPlaces.of(solid);
-        MassAlong along = new MassAlong(solid);
-        for (Seam.Kind kind : Seam.Kind.values()) {
-            double[] at = step.between(Box.MIN_STRETCH, length - Box.MIN_STRETCH)
-                    .filter(x -> allowed.inTheWay(new Seam(kind, x)).isEmpty())
-                    .toArray();
-            places.put(kind, at);
-            masses.put(kind, Arrays.stream(at).map(along::upTo).toArray());
-        }
+        this.step = step;
+        this.allowed = SeamPlaces.of(solid);
+        this.along = new MassAlong(solid);
+    }
+
+    /** Where seams of a kind may be, from the near end on; worked out when first asked for: most boxes need no seam. */
+    private double[] places(Seam.Kind kind) {
+        return places.computeIfAbsent(
+                kind,
+                k -> step.between(Box.MIN_STRETCH, length - Box.MIN_STRETCH)
+                        .filter(x -> allowed.inTheWay(new Seam(k, x)).isEmpty())
+                        .toArray());
+    }
+
+    /** Mass of the box up to each of these places. */
+    private double[] masses(Seam.Kind kind) {
+        return masses.computeIfAbsent(
+                kind, k -> Arrays.stream(places(k)).map(along::upTo).toArray());
     }
 
     /** A way to a place: the seams so far. */
@@ -136,7 +148,8 @@ final class SeamSearch {
 
     private List<Way> next(List<Way> ways, List<Seam.Kind> kinds, int number, boolean any) {
         Seam.Kind kind = kinds.get(number);
-        double[] at = places.get(kind);
+        double[] at = places(kind);
+        double[] upTo = masses(kind);
         Way[] found = new Way[at.length];
         for (Way way : ways) {
             double from = way.at() + (way.kind() == null ? 0 : Box.MIN_STRETCH) - SLACK;
@@ -145,7 +158,7 @@ final class SeamSearch {
                 if (at[i] < from || at[i] > to) {
                     continue;
                 }
-                Way next = step(way, kinds, number, at[i], masses.get(kind)[i]);
+                Way next = step(way, kinds, number, at[i], upTo[i]);
                 if (next != null && (found[i] == null || better(next, found[i], any))) {
                     found[i] = next;
                 }
