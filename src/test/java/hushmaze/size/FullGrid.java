@@ -65,15 +65,11 @@ final class FullGrid {
                 for (PortFace room : freedom.roomFaces()) {
                     for (boolean turned : new boolean[] {false, true}) {
                         Place place = Place.of(brief, over, turned);
+                        Pattern straight = Pattern.straight(turned, over, room, build);
                         for (int passes = 1; passes <= Box.MAX_PASSES; passes++) {
-                            add(
-                                    all,
-                                    place,
-                                    passes,
-                                    new Pattern(Box.Form.MAZE, passes, turned, over, room, build, 0, 0, 0, 0, 1),
-                                    steps,
-                                    step);
+                            add(all, place, straight.ofPasses(passes, 0, 0), steps, step);
                         }
+                        add(all, place, straight.ofForm(Box.Form.OFFSET_CHAMBER), steps, step);
                     }
                 }
             }
@@ -82,7 +78,8 @@ final class FullGrid {
         return all;
     }
 
-    private static void add(List<Pattern> all, Place place, int passes, Pattern kind, Steps steps, double step) {
+    private static void add(List<Pattern> all, Place place, Pattern kind, Steps steps, double step) {
+        int passes = kind.passes();
         for (double width = 0.04; width <= place.width(kind.build(), passes) + 1e-9; width += step) {
             double gap = passes == 1 ? 0 : steps.up(PatternGrid.GAP_RATIO * width);
             for (double height = 0.04; height <= place.height(kind.build()) + 1e-9; height += step) {

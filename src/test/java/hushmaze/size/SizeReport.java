@@ -17,14 +17,14 @@ import java.util.Random;
 
 /**
  * Prints how the box a search recommends stands to the best of a full grid, for 20 seeded briefs: same methods (quick wave, a
- * short sheet search), same limits. The grid has every clear width, height and length in steps of 30 mm, 1 to 6 passes, both ways
- * round, broad faces lined or bare; the search may choose among the same faces and builds, sizes in steps of 5 mm, and offset chambers besides. Not a
- * test: it takes the better part of an hour.
+ * short sheet search), same limits. The grid has every clear width, height and length in steps of 20 mm, 1 to 6 passes and offset
+ * chambers, both ways round, broad faces lined or bare, one layer of board or, for every other brief, one or two; the search
+ * may choose among the same, but sizes in steps of 5 mm. Not a test: it takes half an hour.
  *
  * <p>Arguments: first and last brief, 0 to 19.
  */
 final class SizeReport {
-    private static final double STEP = 0.03;
+    private static final double STEP = 0.02;
     private static final PortFace[][] FACES = {
         {PortFace.BACK, PortFace.FRONT},
         {PortFace.BACK, PortFace.END},
@@ -39,7 +39,7 @@ final class SizeReport {
         int first = args.length > 0 ? Integer.parseInt(args[0]) : 0;
         int last = args.length > 1 ? Integer.parseInt(args[1]) : 19;
         System.out.println(
-                "| brief (space, mm; noise, dB; faces) | looked at, s | recommended, dB / m2 | boxes of the grid | its best, dB / m2 |");
+                "| brief (space, mm; noise, dB; faces; layers) | looked at, s | recommended, dB / m2 | boxes of the grid | its best, dB / m2 |");
         System.out.println("|---|---|---|---|---|");
         for (int n = 0; n <= last; n++) {
             Random random = new Random(1_000_003L * n + 17);
@@ -50,13 +50,13 @@ final class SizeReport {
             double level = 24 + 10 * random.nextDouble();
             PortFace[] faces = FACES[n % FACES.length];
             if (n >= first) {
-                print(space, level, faces);
+                print(space, level, faces, 1 + n % 2);
             }
         }
     }
 
-    private static void print(Space space, double level, PortFace[] faces) {
-        Choices choices = new Choices(null, null, 1, List.of(faces[0]), List.of(faces[1]));
+    private static void print(Space space, double level, PortFace[] faces, int layers) {
+        Choices choices = new Choices(null, null, layers, List.of(faces[0]), List.of(faces[1]));
         Brief brief =
                 TestRooms.brief(level, null, space, Opening.Beyond.INDOORS).choosing(choices);
         Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, brief, null));
@@ -75,13 +75,14 @@ final class SizeReport {
                         grid.best().cost());
         System.out.printf(
                 Locale.ROOT,
-                "| %.0f x %.0f x %.0f; %.1f; %s, %s | %d, %.1f | %s | %d | %s |%n",
+                "| %.0f x %.0f x %.0f; %.1f; %s, %s; %d | %d, %.1f | %s | %d | %s |%n",
                 space.width() * 1000,
                 space.height() * 1000,
                 space.depth() * 1000,
                 level,
                 faces[0],
                 faces[1],
+                layers,
                 search.tally().all(),
                 seconds,
                 found == null

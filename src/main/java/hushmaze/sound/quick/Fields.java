@@ -96,17 +96,6 @@ final class Fields {
         return reflection.scaleRows(along).scaleColumns(along);
     }
 
-    /** Impedance Z = (1 + R)(1 - R)⁻¹ K⁻¹ of what reflects by R. */
-    static CMatrix impedance(CMatrix reflection, CVector axial) {
-        CMatrix sum = reflection.copy().addIdentity(1);
-        CMatrix difference = new CMatrix(reflection.rows, reflection.rows)
-                .add(reflection, -1)
-                .addIdentity(1)
-                .scaleRows(axial);
-        // Z = (1 + R) (K (1 - R))⁻¹, symmetric
-        return difference.transposed().solve(sum.transposed()).transposed();
-    }
-
     /** Scattering (Z K + 1)⁻¹ (Z K - 1) of chosen ports of an impedance; the other ports lead on to infinity. */
     static CMatrix scattering(CMatrix impedance, CVector axial, int[] kept) {
         int n = impedance.rows;

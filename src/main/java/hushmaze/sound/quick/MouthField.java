@@ -47,11 +47,23 @@ final class MouthField {
             return z;
         }
         CMatrix end = Fields.before(Fields.end(pass, endLiner, media), Fields.along(pass.axial, stub));
-        CMatrix behind = Fields.impedance(end, pass.axial).add(own, 1);
         CMatrix link = new CMatrix(n, all);
         link.put(0, 0, over);
         link.put(0, n, toStub);
-        return z.add(link.transposed().times(behind.solve(link.copy())), -1);
+        return z.add(link.transposed().times(behind(end, own, link.copy())), -1);
+    }
+
+    /**
+     * (Z + own)⁻¹ link, Z = (1 + R) (K (1 - R))⁻¹ the impedance of a reflection R. Where some field is reflected as by a rigid
+     * wall Z is infinite, so it is not computed by itself.
+     */
+    private CMatrix behind(CMatrix reflection, CMatrix own, CMatrix link) {
+        CMatrix flow = new CMatrix(pass.count, pass.count)
+                .add(reflection, -1)
+                .addIdentity(1)
+                .scaleRows(pass.axial);
+        CMatrix sum = own.times(flow).add(reflection, 1).addIdentity(1);
+        return flow.times(sum.solve(link));
     }
 
     private void faces(CVector same, CVector across) {

@@ -20,6 +20,7 @@ import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
 import hushmaze.sound.porous.MikiLiner;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -60,6 +61,32 @@ class QuickWavePropertyTest {
                     .as("%s Hz", QuickGrid.hz(f))
                     .isCloseTo(0, within(0.3));
         }
+    }
+
+    /**
+     * At this speed of sound the lined end behind the port reflects one field exactly as a rigid wall does at 69 Hz: its impedance
+     * is infinite, the loss is not. The loss at the next frequencies is within half a decibel.
+     */
+    @Test
+    void anEndThatReflectsLikeARigidWallLeavesAFiniteLoss() {
+        Box box = new Box(
+                Box.Form.MAZE,
+                1,
+                0.06,
+                0.18,
+                0.44,
+                0,
+                List.of(TestPaths.board(0.018), TestPaths.board(0.018)),
+                TestPaths.board(0.018),
+                1,
+                TestPaths.liner(0.025, 20000),
+                LinedFaces.FOLD_PLANE,
+                new Port(PortFace.SIDE, 0.2, 0.1, 0),
+                new Port(PortFace.SIDE, 0.065, 0.18, 0));
+        QuickTables tables = new QuickTables(new MikiLiner(20000), 343.23377125510245);
+        double[] loss = QuickWave.of(SolidBuilder.build(box), tables).transmissionLoss();
+        int at = TestPaths.nearest(69.18);
+        assertThat(loss[at]).isCloseTo(loss[at - 1], within(0.5)).isCloseTo(loss[at + 1], within(0.5));
     }
 
     @Test
