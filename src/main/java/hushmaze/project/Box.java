@@ -27,7 +27,7 @@ import java.util.List;
  * @param baffleBoard board of the baffles
  * @param baffleLayers layers of board in every baffle, 1 or 2
  * @param liner lining; absent for a bare box
- * @param linedFaces which faces carry it
+ * @param linedFaces how many layers of it lie on which faces
  * @param openingPort the port over the opening, in the first pass, whichever way the air runs
  * @param roomPort the port in the room, in the last pass
  * @param joinery how the boards are joined; may be absent, then plain
@@ -89,13 +89,7 @@ public record Box(
         if (liner == null && !linedFaces.equals(LinedFaces.NONE)) {
             throw new InvalidValue("liner", "nothing", "given when faces are lined", "");
         }
-        if (liner != null && liner.thickness() > clearWidth) {
-            throw new InvalidValue(
-                    "liner.thickness",
-                    millimetres(liner.thickness()),
-                    "no thicker than the clear width of the pass, " + millimetres(clearWidth),
-                    "mm");
-        }
+        requireRoom(liner, linedFaces, clearWidth);
         if (passes > 1) {
             requireThinner(baffleBoard, clearWidth);
         }
@@ -190,24 +184,44 @@ public record Box(
         return baffleLayers * baffleBoard.thickness();
     }
 
-    /** Thickness of the liner on the long sides, m; zero if they are bare. */
+    /** Thickness of the lining on the long sides, all layers of it, m; zero if they are bare. */
     public double wallLiner() {
-        return linedFaces.walls() ? liner.thickness() : 0;
+        return lining(linedFaces.walls());
     }
 
-    /** Thickness of the liner on each face of a baffle, m; zero if they are bare. */
+    /** Thickness of the lining on each face of a baffle, m; zero if they are bare. */
     public double baffleLiner() {
-        return linedFaces.baffles() ? liner.thickness() : 0;
+        return lining(linedFaces.baffles());
     }
 
-    /** Thickness of the liner on the ends, m; zero if they are bare. */
+    /** Thickness of the lining on the ends, m; zero if they are bare. */
     public double endLiner() {
-        return linedFaces.ends() ? liner.thickness() : 0;
+        return lining(linedFaces.ends());
     }
 
-    /** Thickness of the liner on the broad faces, m; zero if they are bare. */
+    /** Thickness of the lining on each broad face, m; zero if they are bare. */
     public double broadLiner() {
-        return linedFaces.broad() ? liner.thickness() : 0;
+        return lining(linedFaces.broad());
+    }
+
+    private double lining(int layers) {
+        return layers == 0 ? 0 : layers * liner.thickness();
+    }
+
+    private static void requireRoom(Liner liner, LinedFaces faces, double clearWidth) {
+        if (liner == null) {
+            return;
+        }
+        int layers = Math.max(1, Math.max(faces.walls(), faces.baffles()));
+        if (layers * liner.thickness() > clearWidth) {
+            throw new InvalidValue(
+                    layers == 1 ? "liner.thickness" : "linedFaces." + (faces.walls() == layers ? "walls" : "baffles"),
+                    layers == 1
+                            ? millimetres(liner.thickness())
+                            : layers + " layers, " + millimetres(layers * liner.thickness()),
+                    "no thicker than the clear width of the pass, " + millimetres(clearWidth),
+                    "mm");
+        }
     }
 
     private static void requireThinner(Board board, double clearWidth) {

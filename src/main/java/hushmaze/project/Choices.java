@@ -12,6 +12,7 @@ import java.util.List;
  * @param boards on hand, at most 4; empty for the board of the construction alone
  * @param liners on hand, at most 4; empty for the liner of the construction alone
  * @param mostLayers most layers of board in a wall, 1 to 3; absent for 3
+ * @param mostLinerLayers most layers of liner on a face, 1 to 2; absent for 2
  * @param openingFaces faces of the box that may lie over the opening; empty for any
  * @param roomFaces faces of the box that may have the port in the room; empty for any
  */
@@ -19,10 +20,11 @@ public record Choices(
         @MayBeAbsent List<Board> boards,
         @MayBeAbsent List<Liner> liners,
         @MayBeAbsent Integer mostLayers,
+        @MayBeAbsent Integer mostLinerLayers,
         @MayBeAbsent List<PortFace> openingFaces,
         @MayBeAbsent List<PortFace> roomFaces) {
     /** Everything free that is not a material. */
-    public static final Choices FREE = new Choices(null, null, null, null, null);
+    public static final Choices FREE = new Choices(null, null, null, null, null, null);
 
     private static final int MOST_MATERIALS = 4;
 
@@ -32,13 +34,31 @@ public record Choices(
         if (mostLayers != null) {
             InvalidValue.within("mostLayers", mostLayers, 1, Box.MAX_LAYERS);
         }
+        if (mostLinerLayers != null) {
+            InvalidValue.within("mostLinerLayers", mostLinerLayers, 1, LinedFaces.MOST);
+        }
         openingFaces = few("openingFaces", openingFaces);
         roomFaces = few("roomFaces", roomFaces);
+    }
+
+    /** Free in the layers of liner. */
+    public Choices(
+            List<Board> boards,
+            List<Liner> liners,
+            Integer mostLayers,
+            List<PortFace> openingFaces,
+            List<PortFace> roomFaces) {
+        this(boards, liners, mostLayers, null, openingFaces, roomFaces);
     }
 
     /** Most layers of board in a wall. */
     public int layers() {
         return mostLayers == null ? Box.MAX_LAYERS : mostLayers;
+    }
+
+    /** Most layers of liner on a face. */
+    public int linerLayers() {
+        return mostLinerLayers == null ? LinedFaces.MOST : mostLinerLayers;
     }
 
     private static <T> List<T> few(String field, List<T> values) {

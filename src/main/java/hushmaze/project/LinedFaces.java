@@ -1,18 +1,44 @@
 package hushmaze.project;
 
+import hushmaze.quantity.InvalidValue;
+
 /**
- * Which inner faces carry the liner.
+ * How many layers of the liner lie on which inner faces; none on a bare one.
  *
- * @param walls the two long sides of the box
- * @param baffles both faces of every baffle
- * @param ends the two ends, where the air turns
- * @param broad the two broad faces
+ * @param walls on the two long sides of the box, 0 to 2
+ * @param baffles on both faces of every baffle, 0 to 2
+ * @param ends on the two ends, where the air turns, 0 to 2
+ * @param broad on the two broad faces, 0 to 2
  */
-public record LinedFaces(boolean walls, boolean baffles, boolean ends, boolean broad) {
+public record LinedFaces(int walls, int baffles, int ends, int broad) {
+    /** Most layers on a face. */
+    public static final int MOST = 2;
     /** Everything the air path folds around, but not the broad faces. */
-    public static final LinedFaces FOLD_PLANE = new LinedFaces(true, true, true, false);
+    public static final LinedFaces FOLD_PLANE = new LinedFaces(1, 1, 1, 0);
     /** Every inner face. */
-    public static final LinedFaces ALL = new LinedFaces(true, true, true, true);
+    public static final LinedFaces ALL = new LinedFaces(1, 1, 1, 1);
     /** No liner at all. */
-    public static final LinedFaces NONE = new LinedFaces(false, false, false, false);
+    public static final LinedFaces NONE = new LinedFaces(0, 0, 0, 0);
+
+    public LinedFaces {
+        InvalidValue.within("walls", walls, 0, MOST);
+        InvalidValue.within("baffles", baffles, 0, MOST);
+        InvalidValue.within("ends", ends, 0, MOST);
+        InvalidValue.within("broad", broad, 0, MOST);
+    }
+
+    /** One layer where there is any. */
+    public LinedFaces(boolean walls, boolean baffles, boolean ends, boolean broad) {
+        this(walls ? 1 : 0, baffles ? 1 : 0, ends ? 1 : 0, broad ? 1 : 0);
+    }
+
+    /** The same with other layers on the broad faces. */
+    public LinedFaces withBroad(int layers) {
+        return new LinedFaces(walls, baffles, ends, layers);
+    }
+
+    /** Most layers on any face. */
+    public int most() {
+        return Math.max(Math.max(walls, baffles), Math.max(ends, broad));
+    }
 }

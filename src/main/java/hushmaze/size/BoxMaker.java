@@ -56,13 +56,13 @@ final class BoxMaker {
     }
 
     /**
-     * The least clear width that keeps the limits on velocity, lets the opening in and is no less than the liner is thick, m.
+     * The least clear width that keeps the limits on velocity, lets the opening in and is no less than its lining is thick, m.
      *
      * @param height clear, m
      */
     double leastWidth(Place place, Pattern kind, double height) {
         double least = Math.max(MIN_CLEAR, brief.flow() / brief.maxPathVelocity() / height);
-        least = Math.max(least, kind.build().liner().thickness());
+        least = Math.max(least, kind.build().side());
         if (kind.openingFace() == PortFace.END) {
             least = Math.max(least, place.openingWidth());
         } else if (kind.openingFace().isBroad()) {

@@ -11,7 +11,7 @@ import hushmaze.project.LinedFaces;
  * @param layers of board in every wall
  * @param baffleLayers of board in every baffle
  * @param liner of the path
- * @param lined faces that carry it
+ * @param lined layers of it on the faces
  */
 record Build(Board board, int layers, int baffleLayers, Liner liner, LinedFaces lined) {
     /** Both shells that a line across the box goes through, m. */
@@ -19,14 +19,24 @@ record Build(Board board, int layers, int baffleLayers, Liner liner, LinedFaces 
         return 2 * layers * board.thickness();
     }
 
-    /** What a pass takes across besides its clear width: a liner on both sides, m. */
-    double liners() {
-        return 2 * liner.thickness();
+    /** Thickest lining of a side or baffle, m. */
+    double side() {
+        return Math.max(lined.walls(), lined.baffles()) * liner.thickness();
     }
 
-    /** Both liners of the broad faces, m. */
+    /** Both linings of the ends, m. */
+    double ends() {
+        return 2 * lined.ends() * liner.thickness();
+    }
+
+    /** All linings across some passes side by side, m. */
+    double across(int passes) {
+        return 2 * (lined.walls() + (passes - 1) * lined.baffles()) * liner.thickness();
+    }
+
+    /** Both linings of the broad faces, m. */
     double broad() {
-        return lined.broad() ? 2 * liner.thickness() : 0;
+        return 2 * lined.broad() * liner.thickness();
     }
 
     /** One baffle without its liner, m. */

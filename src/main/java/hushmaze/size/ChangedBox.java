@@ -71,10 +71,10 @@ final class ChangedBox {
 
     private Box linedThicker(double by) {
         Liner liner = box.liner();
-        double sides = box.linedFaces().walls() ? by : 0;
-        double ends = box.linedFaces().ends() ? by : 0;
+        double sides = box.linedFaces().walls() * by;
+        double ends = box.linedFaces().ends() * by;
         double width = box.clearWidth() - 2 * sides;
-        double height = box.clearHeight() - (box.linedFaces().broad() ? 2 * by : 0);
+        double height = box.clearHeight() - 2 * box.linedFaces().broad() * by;
         double length = box.clearLength() - 2 * ends;
         double gap = box.passes() > 1 ? box.turnGap() - ends : box.turnGap();
         return sized(

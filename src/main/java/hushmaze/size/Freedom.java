@@ -14,10 +14,11 @@ import java.util.List;
  * What one search chooses among.
  *
  * @param builds to make a box of
+ * @param linerLayers most layers of liner on a face
  * @param openingFaces that may lie over the opening
  * @param roomFaces that may have the port in the room
  */
-record Freedom(List<Build> builds, List<PortFace> openingFaces, List<PortFace> roomFaces) {
+record Freedom(List<Build> builds, int linerLayers, List<PortFace> openingFaces, List<PortFace> roomFaces) {
     private static final List<PortFace> OVER_OPENING = List.of(PortFace.BACK, PortFace.END, PortFace.SIDE);
     private static final List<PortFace> IN_ROOM = List.of(PortFace.FRONT, PortFace.END, PortFace.SIDE);
 
@@ -43,6 +44,7 @@ record Freedom(List<Build> builds, List<PortFace> openingFaces, List<PortFace> r
         }
         return new Freedom(
                 builds,
+                choices.linerLayers(),
                 choices.openingFaces().isEmpty() ? OVER_OPENING : choices.openingFaces(),
                 choices.roomFaces().isEmpty() ? IN_ROOM : choices.roomFaces());
     }

@@ -90,10 +90,34 @@ final class Neighbours {
                 all.add(pattern.ofBuild(other));
             }
         }
-        LinedFaces bareBaffles = new LinedFaces(true, false, true, build.lined().broad());
-        if (pattern.passes() > 1 && build.lined().baffles()) {
-            all.add(pattern.ofBuild(build.lined(bareBaffles)));
+        linings(all, pattern);
+    }
+
+    /** Baffles bare, and one layer of liner more or less on the sides and baffles, the ends, the broad faces. */
+    private void linings(List<Pattern> all, Pattern pattern) {
+        Build build = pattern.build();
+        LinedFaces now = build.lined();
+        if (pattern.passes() > 1 && now.baffles() > 0) {
+            all.add(pattern.ofBuild(build.lined(new LinedFaces(now.walls(), 0, now.ends(), now.broad()))));
         }
+        for (int step = -1; step <= 1; step += 2) {
+            int sides = now.walls() + step;
+            if (isAllowed(sides) && sides > 0 && now.baffles() == now.walls()) {
+                all.add(pattern.ofBuild(build.lined(new LinedFaces(sides, sides, now.ends(), now.broad()))));
+            }
+            int ends = now.ends() + step;
+            if (isAllowed(ends) && ends > 0) {
+                all.add(pattern.ofBuild(build.lined(new LinedFaces(now.walls(), now.baffles(), ends, now.broad()))));
+            }
+            int broad = now.broad() + step;
+            if (isAllowed(broad)) {
+                all.add(pattern.ofBuild(build.lined(now.withBroad(broad))));
+            }
+        }
+    }
+
+    private boolean isAllowed(int layers) {
+        return layers >= 0 && layers <= freedom.linerLayers();
     }
 
     private static boolean fits(Pattern pattern, Place place) {

@@ -35,7 +35,7 @@ record Place(double x, double y, double z, double openingWidth, double openingHe
 
     /** Longest clear length, m. */
     double length(Build build) {
-        return x - build.shells() - build.liners();
+        return x - build.shells() - build.ends();
     }
 
     /** Highest clear height, m. */
@@ -45,7 +45,7 @@ record Place(double x, double y, double z, double openingWidth, double openingHe
 
     /** Widest clear width of some passes side by side, m. */
     double width(Build build, int passes) {
-        double room = y - build.shells() - passes * build.liners() - (passes - 1) * build.baffle();
+        double room = y - build.shells() - build.across(passes) - (passes - 1) * build.baffle();
         return room / passes;
     }
 }

@@ -216,7 +216,11 @@ public final class Sizing {
         if (like == null) {
             return new BoxSearch(relaxed, path, confirming, Freedom.of(brief), progress).hasBox();
         }
-        Freedom freedom = new Freedom(List.of(like.build()), List.of(like.openingFace()), List.of(like.roomFace()));
+        Freedom freedom = new Freedom(
+                List.of(like.build()),
+                like.build().lined().most(),
+                List.of(like.openingFace()),
+                List.of(like.roomFace()));
         BoxSearch search = new BoxSearch(relaxed, path, confirming, freedom, progress);
         search.beginWithLongest();
         Candidate quietest = search.pool().best(Kind.QUIETEST, Level.ESTIMATE);

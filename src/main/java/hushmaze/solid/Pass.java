@@ -41,6 +41,12 @@ public record Pass(int number, Cuboid clear, boolean forward, double lowLiner, d
         return (lowLiner > 0 ? height() : 0) + (highLiner > 0 ? height() : 0) + (broadLiner > 0 ? 2 * width() : 0);
     }
 
+    /** Thickness of the lining, the mean over the lined perimeter, m; zero if there is none. */
+    public double meanLiner() {
+        double lined = linedPerimeter();
+        return lined == 0 ? 0 : ((lowLiner + highLiner) * height() + 2 * broadLiner * width()) / lined;
+    }
+
     /** Hydraulic diameter, four areas over the perimeter, m. */
     public double hydraulicDiameter() {
         return 4 * area() / perimeter();

@@ -158,10 +158,10 @@ public final class PlacementProof {
 
     private boolean lined(Role role) {
         return switch (role) {
-            case BACK, FRONT -> solid.box().linedFaces().broad();
-            case FIRST_SIDE, LAST_SIDE -> solid.box().linedFaces().walls();
-            case NEAR_END, FAR_END -> solid.box().linedFaces().ends();
-            case BAFFLE -> solid.box().linedFaces().baffles();
+            case BACK, FRONT -> solid.box().linedFaces().broad() > 0;
+            case FIRST_SIDE, LAST_SIDE -> solid.box().linedFaces().walls() > 0;
+            case NEAR_END, FAR_END -> solid.box().linedFaces().ends() > 0;
+            case BAFFLE -> solid.box().linedFaces().baffles() > 0;
         };
     }
 

@@ -107,7 +107,8 @@ final class SeamCutter {
     private static LinerPiece stretch(LinerPiece piece, double x0, double x1, int number) {
         Cuboid bounds = piece.bounds().with(Axis.X, x0, x1);
         List<Cutout> cutouts = cutouts(piece, x0 - piece.bounds().x0(), x1 - x0);
-        return new LinerPiece(piece.role(), piece.number(), piece.layer(), piece.liner(), bounds, cutouts, number);
+        return new LinerPiece(
+                piece.role(), piece.number(), piece.layer(), piece.ply(), piece.liner(), bounds, cutouts, number);
     }
 
     private void requirePlace(int number) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 public final class SeamPlaces {
     /** How far the joints of two layers are apart at a glued seam, m; common practice, no source. */
     public static final double STAGGER = 0.1;
-    /** Least distance from a seam to a port, a baffle's tip or an end, m; our own judgement. */
+    /** Least distance from a seam to a port, a baffle's tip or the face of an end, lined or bare, m; our own judgement. */
     static final double KEEP_OFF = 0.03;
 
     /** Rounding of places that are just far enough, m. */
@@ -50,7 +50,7 @@ public final class SeamPlaces {
         int planes = seam.kind() == Seam.Kind.GLUED && box.shell().size() > 1 ? 2 : 1;
         for (int layer = 0; layer < planes; layer++) {
             double x = plane(seam, layer);
-            if (near(x - cavity.x0()) || near(cavity.x1() - x)) {
+            if (near(x - cavity.x0() - box.endLiner()) || near(cavity.x1() - box.endLiner() - x)) {
                 return Optional.of("an end");
             }
             for (PortPlace port : ports) {

@@ -61,6 +61,7 @@ public final class ProjectFile {
                     "written by a newer version: format " + Problems.shown(version) + "; this program reads up to "
                             + Project.FORMAT_VERSION));
         }
+        OlderFiles.update(tree);
         Problems problems = new Problems(name);
         Project project = new RecordReader(problems).read(tree, Project.class, "");
         problems.throwIfAny();

@@ -135,8 +135,21 @@ public final class SizeWording {
 
     private String lined(Box box) {
         LinedFaces faces = box.linedFaces();
-        String key = !faces.baffles() && box.passes() > 1 ? "bareBaffles" : faces.broad() ? "all" : "fold";
+        if (faces.most() > 1) {
+            return wording.text(
+                    "size.lined.layers",
+                    box.liner().name(),
+                    plies(faces.walls()),
+                    box.passes() > 1 ? wording.text("size.lined.baffles", plies(faces.baffles())) : "",
+                    plies(faces.ends()),
+                    plies(faces.broad()));
+        }
+        String key = faces.baffles() == 0 && box.passes() > 1 ? "bareBaffles" : faces.broad() > 0 ? "all" : "fold";
         return wording.text("size.lined." + key, box.liner().name());
+    }
+
+    private String plies(int layers) {
+        return wording.text("size.plies." + layers);
     }
 
     /** Its figures in one line. */

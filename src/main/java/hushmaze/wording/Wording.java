@@ -236,9 +236,10 @@ public final class Wording {
         String liner = box.liner() == null
                 ? text("box.noLiner")
                 : text(
-                        "box.liner",
+                        box.linedFaces().most() > 1 ? "box.linerLayers" : "box.liner",
                         amounts.length(box.liner().thickness()),
-                        box.liner().name());
+                        box.liner().name(),
+                        Integer.toString(box.linedFaces().most()));
         String walls = count("layers", box.shell().size());
         return text(
                 "box",

@@ -20,10 +20,13 @@ public final class RandomBoxes {
     private final Random random;
     /** Of its own, so that the sizes of a series do not depend on how its boxes are joined. */
     private final Random joints;
+    /** Of its own for the same reason. */
+    private final Random plies;
 
     public RandomBoxes(long seed) {
         random = new Random(seed);
         joints = new Random(seed + 1);
+        plies = new Random(seed + 2);
     }
 
     /** The next box whose ports do not overlap. */
@@ -87,8 +90,13 @@ public final class RandomBoxes {
         Liner liner = random.nextInt(6) == 0 ? null : liner(Math.min(0.1, clearWidth));
         LinedFaces faces = liner == null
                 ? LinedFaces.NONE
-                : new LinedFaces(
-                        random.nextInt(5) > 0, random.nextInt(5) > 0, random.nextInt(5) > 0, random.nextBoolean());
+                : layered(
+                        new LinedFaces(
+                                random.nextInt(5) > 0,
+                                random.nextInt(5) > 0,
+                                random.nextInt(5) > 0,
+                                random.nextBoolean()),
+                        2 * liner.thickness() <= clearWidth);
         List<Board> shell = new ArrayList<>();
         for (int i = 1 + random.nextInt(3); i > 0; i--) {
             shell.add(board());
@@ -108,6 +116,19 @@ public final class RandomBoxes {
                 faces,
                 port(clearWidth, clearHeight, clearLength),
                 port(clearWidth, clearHeight, clearLength));
+    }
+
+    /** Now and then a second layer. */
+    private LinedFaces layered(LinedFaces faces, boolean sides) {
+        return new LinedFaces(
+                faces.walls() * (sides ? ply() : 1),
+                faces.baffles() * (sides ? ply() : 1),
+                faces.ends() * ply(),
+                faces.broad() * ply());
+    }
+
+    private int ply() {
+        return plies.nextInt(4) == 0 ? 2 : 1;
     }
 
     private Liner liner(double thickest) {

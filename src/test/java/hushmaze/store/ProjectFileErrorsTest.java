@@ -75,7 +75,9 @@ class ProjectFileErrorsTest {
             /name | 5 | name: 5 is not accepted; it must be a text
             /name | "a\\tb" | name: a text with control characters is not accepted; it must be a text on one line without control characters
             /name | "a\\ud800b" | must be a text on one line without control characters
-            /paths/1/box/linedFaces/walls | "yes" | paths[1].box.linedFaces.walls: "yes" is not accepted; it must be true or false
+            /paths/0/brief/construction/linedBroadFaces | "yes" | paths[0].brief.construction.linedBroadFaces: "yes" is not accepted; it must be true or false
+            /paths/1/box/linedFaces/walls | "yes" | paths[1].box.linedFaces.walls: "yes" is not accepted; it must be a whole number
+            /paths/1/box/linedFaces/ends | 3 | paths[1].box.linedFaces.ends: 3 is not accepted; it must be from 0 to 2
             # lists and spectra
             /paths | {} | paths: {} is not accepted; it must be a list
             /paths | [] | paths: 0 vent paths is not accepted; it must be 1 to 12 vent paths

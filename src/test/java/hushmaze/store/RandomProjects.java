@@ -272,6 +272,7 @@ final class RandomProjects {
                 list(0, 3, this::board),
                 list(0, 3, this::liner),
                 maybe(() -> 1 + random.nextInt(3)),
+                maybe(() -> 1 + random.nextInt(2)),
                 list(0, 4, () -> choice(PortFace.values())),
                 list(0, 4, () -> choice(PortFace.values())));
     }
@@ -379,8 +380,7 @@ final class RandomProjects {
                 1 + random.nextInt(2),
                 lined ? liner() : maybe(this::liner),
                 lined
-                        ? new LinedFaces(
-                                random.nextBoolean(), random.nextBoolean(), random.nextBoolean(), random.nextBoolean())
+                        ? new LinedFaces(random.nextInt(3), random.nextInt(3), random.nextInt(3), random.nextInt(3))
                         : LinedFaces.NONE,
                 port(),
                 port(),

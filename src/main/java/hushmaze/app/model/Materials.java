@@ -46,7 +46,7 @@ final class Materials {
                 boards.baffle(),
                 old.baffleLayers() == now.baffleLayers() ? box.baffleLayers() : now.baffleLayers(),
                 old.liner().equals(now.liner()) ? box.liner() : now.liner(),
-                broad ? new LinedFaces(faces.walls(), faces.baffles(), faces.ends(), now.linedBroadFaces()) : faces,
+                broad ? faces.withBroad(now.linedBroadFaces() ? 1 : 0) : faces,
                 box.openingPort(),
                 box.roomPort(),
                 old.joineryOrPlain().equals(now.joineryOrPlain()) ? box.joinery() : now.joineryOrPlain(),

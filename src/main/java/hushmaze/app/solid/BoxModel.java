@@ -104,10 +104,12 @@ final class BoxModel extends Group {
             Part part = parts.get(i);
             boolean soft = part instanceof LinerPiece;
             Spot out = AirWay.outward(part.role());
-            double far = soft ? reach / 2 : reach * (1 + 0.35 * part.layer());
+            double far = part instanceof LinerPiece piece
+                    ? reach / 2 * (1 - 0.35 * piece.ply())
+                    : reach * (1 + 0.35 * part.layer());
             if (part.role() == Role.BAFFLE && soft) {
                 out = new Spot(0, part.layer() == 0 ? -1 : 1, 0);
-                far = reach / 8;
+                far = reach / 8 * (1 + ((LinerPiece) part).ply());
             }
             groups.get(i).setTranslateX(out.x() * far);
             groups.get(i).setTranslateY(-out.y() * far);

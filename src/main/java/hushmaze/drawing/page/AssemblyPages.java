@@ -8,6 +8,7 @@ import hushmaze.drawing.page.StepPicture.Kind;
 import hushmaze.drawing.page.StepPicture.Lie;
 import hushmaze.project.Box;
 import hushmaze.solid.Axis;
+import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
@@ -66,7 +67,7 @@ final class AssemblyPages {
 
     private void add(Step step) {
         List<Part> parts = step.parts();
-        boolean broad = box.linedFaces().broad();
+        boolean broad = box.linedFaces().broad() > 0;
         switch (step.kind()) {
             case PREPARE -> add("prepare", all(), parts, Lie.BACK);
             case JOIN -> {
@@ -127,6 +128,9 @@ final class AssemblyPages {
             String... values) {
         StepPicture picture = new StepPicture(List.copyOf(so), new LinkedHashSet<>(added), along, kind, lie);
         String words = Labels.of("assembly." + key, values);
+        if (added.stream().anyMatch(part -> part instanceof LinerPiece piece && piece.ply() > 0)) {
+            words = Labels.of("assembly.line.plies", words);
+        }
         cells.add(new StepCell(cells.size() + 1, marks(added.stream()), words, picture, key.equals("dryFit")));
     }
 

@@ -70,9 +70,10 @@ final class Explosion {
         return part.role().isLow() ? -1 : 1;
     }
 
-    /** Liner first, then the layers from the inside out. */
-    private static int rank(Part part) {
-        return part instanceof LinerPiece ? 0 : 1 + ((Panel) part).layer();
+    /** Liner first, then boards, both from the inside out. */
+    private int rank(Part part) {
+        int plies = Math.max(1, solid.box().linedFaces().most());
+        return part instanceof LinerPiece piece ? plies - 1 - piece.ply() : plies + ((Panel) part).layer();
     }
 
     /** How far the broad liner keeps from what stands between back and cover. */

@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.build.CutItem;
 import hushmaze.drawing.Labels;
 import hushmaze.project.Box;
+import hushmaze.project.LinedFaces;
 import hushmaze.solid.Axis;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
@@ -47,6 +48,23 @@ public final class PartNames {
     }
 
     private static String liner(LinerPiece piece, Box box) {
+        int plies = plies(piece.role(), box.linedFaces());
+        String place = place(piece, box);
+        return plies == 1
+                ? place
+                : Labels.of("part.ply", place, String.valueOf(piece.ply() + 1), String.valueOf(plies));
+    }
+
+    private static int plies(Role role, LinedFaces faces) {
+        return switch (role) {
+            case BACK, FRONT -> faces.broad();
+            case FIRST_SIDE, LAST_SIDE -> faces.walls();
+            case NEAR_END, FAR_END -> faces.ends();
+            case BAFFLE -> faces.baffles();
+        };
+    }
+
+    private static String place(LinerPiece piece, Box box) {
         String number = String.valueOf(piece.number() + 1);
         return switch (piece.role()) {
             // The low face of a baffle is in the pass of its own number, the high face in the next.

@@ -1,7 +1,6 @@
 package hushmaze.sound.estimate;
 
 import hushmaze.material.Liner;
-import hushmaze.project.Box;
 import hushmaze.project.Opening;
 import hushmaze.project.PortFace;
 import hushmaze.quantity.BandSet;
@@ -159,23 +158,36 @@ final class ChamberTerms {
     }
 
     private double[] meanAbsorption() {
-        double share = shape.linedArea() / shape.innerArea();
         double[] mean = new double[BandSet.THIRD_OCTAVE.size()];
         Liner liner = solid.box().liner();
-        MikiLiner model = share > 0 ? new MikiLiner(liner.flowResistivity()) : null;
+        MikiLiner model = shape.linedArea() > 0 ? new MikiLiner(liner.flowResistivity()) : null;
         for (int i = 0; i < mean.length; i++) {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
-            // Bare board under the liner absorbs no less than bare board alone.
-            double lined = model == null
-                    ? BARE_ABSORPTION
-                    : Math.max(BARE_ABSORPTION, model.normalAbsorption(f, liner.thickness(), list.soundSpeed()));
-            mean[i] = BARE_ABSORPTION * (1 - share) + lined * share;
+            double taken = BARE_ABSORPTION * (shape.innerArea() - shape.linedArea());
+            for (Lined face : linedFaces()) {
+                // Bare board under the liner absorbs no less than bare board alone.
+                double lined = model.normalAbsorption(f, face.depth(), list.soundSpeed());
+                taken += face.area() * Math.max(BARE_ABSORPTION, lined);
+            }
+            mean[i] = taken / shape.innerArea();
         }
         return mean;
     }
 
     private double linedArea() {
-        Box box = solid.box();
-        return chamber.linedPerimeter() * chamber.length() + (box.linedFaces().ends() ? 2 * chamber.area() : 0);
+        return linedFaces().stream().mapToDouble(Lined::area).sum();
+    }
+
+    /** Faces of the chamber with lining of one depth, m² and m. */
+    private record Lined(double area, double depth) {}
+
+    private List<Lined> linedFaces() {
+        double side = chamber.height() * chamber.length();
+        List<Lined> faces = List.of(
+                new Lined(side, chamber.lowLiner()),
+                new Lined(side, chamber.highLiner()),
+                new Lined(2 * chamber.width() * chamber.length(), chamber.broadLiner()),
+                new Lined(2 * chamber.area(), solid.box().endLiner()));
+        return faces.stream().filter(face -> face.depth() > 0).toList();
     }
 }

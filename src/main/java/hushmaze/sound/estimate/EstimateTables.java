@@ -13,7 +13,7 @@ public final class EstimateTables {
     private final double soundSpeed;
     private final Map<Slits, double[]> decays = new ConcurrentHashMap<>();
 
-    private record Slits(LinedSlits slits, double thickness, double flowResistivity) {}
+    private record Slits(LinedSlits slits, double flowResistivity) {}
 
     /** @param soundSpeed m/s */
     public EstimateTables(double soundSpeed) {
@@ -27,6 +27,6 @@ public final class EstimateTables {
 
     /** Decay of slits, one figure a third octave; whoever asks does not change it. */
     double[] decay(LinedSlits slits, Liner liner, Supplier<double[]> made) {
-        return decays.computeIfAbsent(new Slits(slits, liner.thickness(), liner.flowResistivity()), key -> made.get());
+        return decays.computeIfAbsent(new Slits(slits, liner.flowResistivity()), key -> made.get());
     }
 }

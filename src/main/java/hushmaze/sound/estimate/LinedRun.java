@@ -45,7 +45,7 @@ final class LinedRun {
      * @param part what the notices call it
      */
     BandLoss loss(Pass pass, double run, String part) {
-        BandLoss free = ReynoldsBledsoe.uncapped(pass.linedPerimeter(), pass.area(), liner.thickness(), run, part);
+        BandLoss free = ReynoldsBledsoe.uncapped(pass.linedPerimeter(), pass.area(), pass.meanLiner(), run, part);
         if (pass.linedPerimeter() == 0 || run == 0) {
             return free;
         }
@@ -64,7 +64,7 @@ final class LinedRun {
         return List.of(
                 new TermInput("linedPerimeter", pass.linedPerimeter(), Unit.MILLIMETRE),
                 new TermInput("clearArea", pass.area(), Unit.SQUARE_METRE),
-                new TermInput("linerThickness", liner.thickness(), Unit.MILLIMETRE),
+                new TermInput("linerThickness", pass.meanLiner(), Unit.MILLIMETRE),
                 new TermInput("run", run, Unit.MILLIMETRE),
                 new TermInput("clearLength", pass.length(), Unit.MILLIMETRE),
                 new TermInput("flowResistivity", liner.flowResistivity(), Unit.PASCAL_SECOND_PER_SQUARE_METRE));

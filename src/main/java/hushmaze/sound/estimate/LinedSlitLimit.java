@@ -57,17 +57,20 @@ final class LinedSlitLimit {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
             rates[i] = f > HIGHEST
                     ? Double.POSITIVE_INFINITY
-                    : rate(slits.widths(), layer, f).orElse(Double.POSITIVE_INFINITY);
+                    : rate(slits, layer, f).orElse(Double.POSITIVE_INFINITY);
         }
         return rates;
     }
 
-    private OptionalDouble rate(List<Double> widths, MikiLiner layer, double f) {
+    private OptionalDouble rate(LinedSlits slits, MikiLiner layer, double f) {
+        List<Double> widths = slits.widths();
+        List<Double> depths = slits.depths();
         return switch (widths.size()) {
             case 0 -> OptionalDouble.empty();
-            case 1 -> LinedSlit.attenuation(widths.get(0), liner.thickness(), layer, f, soundSpeed);
+            case 1 -> LinedSlit.attenuation(widths.get(0), depths.get(0), layer, f, soundSpeed);
             default ->
-                LinedSlit.attenuationOfDuct(widths.get(0), widths.get(1), liner.thickness(), layer, f, soundSpeed);
+                LinedSlit.attenuationOfDuct(
+                        widths.get(0), widths.get(1), depths.get(0), depths.get(1), layer, f, soundSpeed);
         };
     }
 }

@@ -1,6 +1,5 @@
 package hushmaze.sound.estimate;
 
-import hushmaze.project.LinedFaces;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
@@ -41,7 +40,7 @@ final class MazeTerms {
     }
 
     private void addAll() {
-        if (solid.box().liner() == null || solid.box().linedFaces().equals(LinedFaces.NONE)) {
+        if (solid.box().liner() == null || solid.box().linedFaces().most() == 0) {
             list.add(Notice.of(NoticeKind.NO_LINER, Severity.WARNING, ""));
         }
         sayIfOneSeesThrough();

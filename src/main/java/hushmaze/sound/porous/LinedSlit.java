@@ -82,7 +82,8 @@ public final class LinedSlit {
      *
      * @param clearWidth between the first pair of layers, m
      * @param clearHeight between the second pair, m
-     * @param depth of every layer, m
+     * @param widthDepth of each layer of the first pair, m
+     * @param heightDepth of each layer of the second pair, m
      * @param liner of every layer
      * @param frequency Hz
      * @param soundSpeed m/s
@@ -90,12 +91,13 @@ public final class LinedSlit {
     public static OptionalDouble attenuationOfDuct(
             double clearWidth,
             double clearHeight,
-            double depth,
+            double widthDepth,
+            double heightDepth,
             LinerModel liner,
             double frequency,
             double soundSpeed) {
-        var across = axialSquared(clearWidth, depth, liner, frequency, soundSpeed);
-        var along = axialSquared(clearHeight, depth, liner, frequency, soundSpeed);
+        var across = axialSquared(clearWidth, widthDepth, liner, frequency, soundSpeed);
+        var along = axialSquared(clearHeight, heightDepth, liner, frequency, soundSpeed);
         if (across.isEmpty() || along.isEmpty()) {
             return OptionalDouble.empty();
         }

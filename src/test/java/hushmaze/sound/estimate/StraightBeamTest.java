@@ -52,8 +52,8 @@ class StraightBeamTest {
         double regression = ReynoldsBledsoe.uncapped(2, width, linerMm / 1e3, 3, "")
                 .thirds()
                 .value(third);
-        double limit =
-                StraightBeam.most(new LinedSlits(List.of(width)), 3, LINER, C).value(third);
+        double limit = StraightBeam.most(new LinedSlits(List.of(width), List.of(0.025)), 3, LINER, C)
+                .value(third);
         assertThat(limit).isLessThan(regression);
         assertThat(limit - exact).isBetween(0.0, 5.0);
         assertThat(regression - exact).as("what it mends").isGreaterThan(3.9);
@@ -61,11 +61,11 @@ class StraightBeamTest {
 
     @Test
     void belowOneWavelengthOfWidthItSaysNothing() {
-        Spectrum most = StraightBeam.most(new LinedSlits(List.of(0.1)), 1, LINER, C);
+        Spectrum most = StraightBeam.most(new LinedSlits(List.of(0.1), List.of(0.025)), 1, LINER, C);
         // By hand: c / w = 3432 Hz, between the thirds 3.15 k and 4 k.
         assertThat(most.value(18)).isInfinite();
         assertThat(most.value(19)).isFinite().isGreaterThan(10);
-        Spectrum bare = StraightBeam.most(new LinedSlits(List.of()), 1, LINER, C);
+        Spectrum bare = StraightBeam.most(new LinedSlits(List.of(), List.of()), 1, LINER, C);
         assertThat(bare).isEqualTo(Spectrum.flat(BandSet.THIRD_OCTAVE, Double.POSITIVE_INFINITY));
     }
 
@@ -73,11 +73,11 @@ class StraightBeamTest {
     @Test
     void twoSlitsAddTheirDecays() {
         int third = 22;
-        double one =
-                StraightBeam.most(new LinedSlits(List.of(0.2)), 2, LINER, C).value(third);
-        double other =
-                StraightBeam.most(new LinedSlits(List.of(0.3)), 2, LINER, C).value(third);
-        double both = StraightBeam.most(new LinedSlits(List.of(0.2, 0.3)), 2, LINER, C)
+        double one = StraightBeam.most(new LinedSlits(List.of(0.2), List.of(0.025)), 2, LINER, C)
+                .value(third);
+        double other = StraightBeam.most(new LinedSlits(List.of(0.3), List.of(0.025)), 2, LINER, C)
+                .value(third);
+        double both = StraightBeam.most(new LinedSlits(List.of(0.2, 0.3), List.of(0.025, 0.025)), 2, LINER, C)
                 .value(third);
         assertThat(both).isCloseTo(one + other - 10, within(1e-9));
     }

@@ -45,11 +45,11 @@ class LinedSlitTest {
     void aDuctMuchHigherThanWideIsASlit() {
         MikiLiner liner = new MikiLiner(20000);
         double slit = LinedSlit.attenuation(0.05, 0.025, liner, 63.1, C).orElseThrow();
-        double duct =
-                LinedSlit.attenuationOfDuct(0.05, 2.0, 0.025, liner, 63.1, C).orElseThrow();
+        double duct = LinedSlit.attenuationOfDuct(0.05, 2.0, 0.025, 0.025, liner, 63.1, C)
+                .orElseThrow();
         assertThat(duct).isBetween(slit, 1.1 * slit);
-        double square =
-                LinedSlit.attenuationOfDuct(0.05, 0.05, 0.025, liner, 63.1, C).orElseThrow();
+        double square = LinedSlit.attenuationOfDuct(0.05, 0.05, 0.025, 0.025, liner, 63.1, C)
+                .orElseThrow();
         assertThat(square).isBetween(1.5 * slit, 2.5 * slit);
     }
 

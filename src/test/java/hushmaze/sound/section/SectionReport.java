@@ -104,7 +104,7 @@ public final class SectionReport {
 
     private static String ports(Box box) {
         return "  " + port(box.openingPort()) + ", " + port(box.roomPort())
-                + (box.linedFaces().broad() ? ", all lined" : "");
+                + (box.linedFaces().broad() > 0 ? ", all lined" : "");
     }
 
     private static String port(Port port) {
