@@ -34,6 +34,10 @@ final class BoxSizes implements Entry {
         for (String size : List.of("passes", "clearWidth", "clearHeight", "clearLength", "turnGap")) {
             add(make.typed("path.box." + size));
         }
+        heading("box.linedFaces");
+        for (String face : List.of("walls", "baffles", "ends", "broad")) {
+            add(make.typed("path.box.linedFaces." + face));
+        }
         heading("box.openingPort");
         for (String size : List.of("width", "height", "edgeDistance")) {
             add(make.typed("path.box.openingPort." + size));

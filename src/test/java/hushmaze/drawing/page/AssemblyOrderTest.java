@@ -88,7 +88,10 @@ class AssemblyOrderTest {
                 List<Part> boards = solid.parts()
                         .filter(p -> p instanceof Panel && p.role() == Role.FRONT && p.layer() == 0)
                         .toList();
-                assertThat(boards).as(what).anyMatch(board -> touch(part, board));
+                assertThat(boards.stream().anyMatch(board -> touch(part, board))
+                                || onCover.stream().anyMatch(under -> isUnder(under, part)))
+                        .as(what)
+                        .isTrue();
                 assertThat(boards).as(what).noneMatch(board -> meet(part, board, 0, 0, -1));
                 onCover.add(part);
                 return;
@@ -98,7 +101,7 @@ class AssemblyOrderTest {
                     .isTrue();
             List<Part> moving = new ArrayList<>(List.of(part));
             if (part.role() == Role.FRONT && part.layer() == 0) {
-                onCover.stream().filter(liner -> touch(liner, part)).forEach(moving::add);
+                onCover.stream().filter(liner -> isOn(part, liner)).forEach(moving::add);
             }
             int[] from = from(part, step.way());
             for (Part there : placed) {
@@ -111,10 +114,23 @@ class AssemblyOrderTest {
             placed.add(part);
         }
 
-        /** Liner holds on its own board, every board on any other part. */
+        /** Liner holds on its own board or on the layer under it, every board on any other part. */
         private boolean holds(Part there, Part part) {
             boolean own = there instanceof Panel && there.role() == part.role();
-            return (own || part instanceof Panel) && touch(there, part);
+            return (own || part instanceof Panel) && touch(there, part) || isUnder(there, part);
+        }
+
+        private boolean isOn(Part board, Part liner) {
+            return touch(liner, board)
+                    || onCover.stream().anyMatch(first -> touch(first, board) && isUnder(first, liner));
+        }
+
+        private boolean isUnder(Part there, Part part) {
+            return there instanceof LinerPiece first
+                    && part instanceof LinerPiece second
+                    && first.role() == second.role()
+                    && first.ply() == second.ply() - 1
+                    && touch(there, part);
         }
 
         private static int[] from(Part part, Way way) {
