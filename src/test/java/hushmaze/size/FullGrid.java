@@ -3,6 +3,7 @@ package hushmaze.size;
 import hushmaze.assess.Methods;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
+import hushmaze.project.LinedFaces;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.work.Progress;
@@ -60,7 +61,7 @@ final class FullGrid {
 
     private static List<Pattern> patterns(Brief brief, Freedom freedom, Steps steps, double step) {
         List<Pattern> all = new ArrayList<>();
-        for (Build build : freedom.builds()) {
+        for (Build build : builds(freedom)) {
             for (PortFace over : freedom.openingFaces()) {
                 for (PortFace room : freedom.roomFaces()) {
                     for (boolean turned : new boolean[] {false, true}) {
@@ -75,6 +76,24 @@ final class FullGrid {
             }
         }
         all.sort(Comparator.comparingDouble(Pattern::width));
+        return all;
+    }
+
+    /** Each build with every number of layers of liner: the same on sides and baffles, any on ends and broad faces. */
+    private static List<Build> builds(Freedom freedom) {
+        List<Build> all = new ArrayList<>();
+        for (Build build : freedom.builds()) {
+            if (build.lined().broad() > 0) {
+                continue;
+            }
+            for (int sides = 1; sides <= freedom.linerLayers(); sides++) {
+                for (int ends = 1; ends <= freedom.linerLayers(); ends++) {
+                    for (int broad = 0; broad <= freedom.linerLayers(); broad++) {
+                        all.add(build.lined(new LinedFaces(sides, sides, ends, broad)));
+                    }
+                }
+            }
+        }
         return all;
     }
 

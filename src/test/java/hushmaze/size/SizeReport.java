@@ -17,9 +17,12 @@ import java.util.Random;
 
 /**
  * Prints how the box a search recommends stands to the best of a full grid, for 20 seeded briefs: same methods (quick wave, a
- * short sheet search), same limits. The grid has every clear width, height and length in steps of 20 mm, 1 to 6 passes and offset
- * chambers, both ways round, broad faces lined or bare, one layer of board or, for every other brief, one or two; the search
- * may choose among the same, but sizes in steps of 5 mm. Not a test: it takes half an hour.
+ * short sheet search), same limits.
+ *
+ * <p>The grid has every clear width, height and length in steps of 20 mm, 1 to 6 passes and offset chambers, both ways round, broad
+ * faces lined or bare; one layer of board or, for every other brief, one or two; one layer of liner or, for every fourth, one or
+ * two on sides and baffles and on the ends, and up to two on the broad faces. The search may choose among the same, but sizes in
+ * steps of 5 mm. Not a test: it takes half an hour.
  *
  * <p>Arguments: first and last brief, 0 to 19.
  */
@@ -39,7 +42,7 @@ final class SizeReport {
         int first = args.length > 0 ? Integer.parseInt(args[0]) : 0;
         int last = args.length > 1 ? Integer.parseInt(args[1]) : 19;
         System.out.println(
-                "| brief (space, mm; noise, dB; faces; layers) | looked at, s | recommended, dB / m2 | boxes of the grid | its best, dB / m2 |");
+                "| brief (space, mm; noise, dB; faces; layers of board, of liner) | looked at, s | recommended, dB / m2 | boxes of the grid | its best, dB / m2 |");
         System.out.println("|---|---|---|---|---|");
         for (int n = 0; n <= last; n++) {
             Random random = new Random(1_000_003L * n + 17);
@@ -50,13 +53,13 @@ final class SizeReport {
             double level = 24 + 10 * random.nextDouble();
             PortFace[] faces = FACES[n % FACES.length];
             if (n >= first) {
-                print(space, level, faces, 1 + n % 2);
+                print(space, level, faces, 1 + n % 2, n % 4 == 3 ? 2 : 1);
             }
         }
     }
 
-    private static void print(Space space, double level, PortFace[] faces, int layers) {
-        Choices choices = new Choices(null, null, layers, List.of(faces[0]), List.of(faces[1]));
+    private static void print(Space space, double level, PortFace[] faces, int layers, int plies) {
+        Choices choices = new Choices(null, null, layers, plies, List.of(faces[0]), List.of(faces[1]));
         Brief brief =
                 TestRooms.brief(level, null, space, Opening.Beyond.INDOORS).choosing(choices);
         Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, brief, null));
@@ -75,7 +78,7 @@ final class SizeReport {
                         grid.best().cost());
         System.out.printf(
                 Locale.ROOT,
-                "| %.0f x %.0f x %.0f; %.1f; %s, %s; %d | %d, %.1f | %s | %d | %s |%n",
+                "| %.0f x %.0f x %.0f; %.1f; %s, %s; %d, %d | %d, %.1f | %s | %d | %s |%n",
                 space.width() * 1000,
                 space.height() * 1000,
                 space.depth() * 1000,
@@ -83,6 +86,7 @@ final class SizeReport {
                 faces[0],
                 faces[1],
                 layers,
+                plies,
                 search.tally().all(),
                 seconds,
                 found == null

@@ -9,8 +9,12 @@ import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What parts are called. */
@@ -24,12 +28,40 @@ public final class PartNames {
 
     /** Where several parts belong. */
     static String of(List<Part> parts, Box box) {
-        return parts.stream().map(p -> of(p, box)).distinct().collect(Collectors.joining("; "));
+        Map<String, Set<Integer>> plies = new LinkedHashMap<>();
+        Map<String, Part> first = new LinkedHashMap<>();
+        for (Part part : parts) {
+            String place = withoutPly(part, box);
+            plies.computeIfAbsent(place, key -> new TreeSet<>()).add(ply(part));
+            first.putIfAbsent(place, part);
+        }
+        return plies.entrySet().stream()
+                .map(e -> withPlies(e.getKey(), e.getValue(), first.get(e.getKey()), box))
+                .collect(Collectors.joining("; "));
     }
 
     /** Where a part belongs. */
     public static String of(Part part, Box box) {
-        String name = part instanceof Panel panel ? panel(panel, box) : liner((LinerPiece) part, box);
+        return of(List.of(part), box);
+    }
+
+    /** The place with the layers of liner that are meant, if there are several. */
+    private static String withPlies(String place, Set<Integer> plies, Part part, Box box) {
+        int all = part instanceof LinerPiece ? plies(part.role(), box.linedFaces()) : 1;
+        if (all == 1) {
+            return place;
+        }
+        return plies.size() == all
+                ? Labels.of("part.bothPlies", place)
+                : Labels.of("part.ply", place, String.valueOf(plies.iterator().next() + 1), String.valueOf(all));
+    }
+
+    private static int ply(Part part) {
+        return part instanceof LinerPiece piece ? piece.ply() : 0;
+    }
+
+    private static String withoutPly(Part part, Box box) {
+        String name = part instanceof Panel panel ? panel(panel, box) : place((LinerPiece) part, box);
         int stretches = box.seams().size() + 1;
         return stretches == 1 || part.normal() == Axis.X
                 ? name
@@ -45,14 +77,6 @@ public final class PartNames {
         }
         String role = role(panel.role());
         return box.shell().size() == 1 ? role : Labels.of("part.shellLayer", role, String.valueOf(panel.layer() + 1));
-    }
-
-    private static String liner(LinerPiece piece, Box box) {
-        int plies = plies(piece.role(), box.linedFaces());
-        String place = place(piece, box);
-        return plies == 1
-                ? place
-                : Labels.of("part.ply", place, String.valueOf(piece.ply() + 1), String.valueOf(plies));
     }
 
     private static int plies(Role role, LinedFaces faces) {
