@@ -37,8 +37,11 @@ record Freedom(List<Build> builds, int linerLayers, List<PortFace> openingFaces,
         for (Board board : boards) {
             for (Liner liner : liners) {
                 for (int layers = 1; layers <= choices.layers(); layers++) {
-                    builds.add(new Build(board, layers, wished.baffleLayers(), liner, LinedFaces.FOLD_PLANE));
-                    builds.add(new Build(board, layers, wished.baffleLayers(), liner, LinedFaces.ALL));
+                    for (int plies = 1; plies <= choices.linerLayers(); plies++) {
+                        Build bare = new Build(board, layers, wished.baffleLayers(), liner, LinedFaces.NONE);
+                        builds.add(bare.lined(new LinedFaces(plies, plies, plies, 0)));
+                        builds.add(bare.lined(new LinedFaces(plies, plies, plies, plies)));
+                    }
                 }
             }
         }

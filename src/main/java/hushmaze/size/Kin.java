@@ -4,10 +4,13 @@ package hushmaze.size;
  * What better methods made of the margins of boxes that differ in sizes only.
  *
  * <p>A method more can only take something off, since the least counts. So of the quick wave nothing bad is expected before it
- * was run on a box of the kind, and then no worse than the best it did: every kind of box, and the better ones of it, get their
- * chance. Of later methods what they did on the average is expected, of any box where there was none of the kind.
+ * was run on a box of the kind, and then a little better than the best it did, ever less the more were tried: every kind of box, and
+ * the better ones of it, get their chance. Of later methods what they did on the average is expected, of any box where there was none of the kind.
  */
 final class Kin {
+    /** By how much a second box of a kind is hoped to come off better than the first, dB; ever less for later ones. */
+    private static final double HOPE = 3;
+
     private final Kin all;
     private final double[] sums = new double[Level.values().length - 1];
     private final int[] counts = new int[sums.length];
@@ -22,7 +25,7 @@ final class Kin {
     /** What is expected of the step from one level to the next, dB. */
     double step(int from) {
         if (from == Level.ESTIMATE.ordinal()) {
-            return counts[from] > 0 ? best : 0;
+            return counts[from] > 0 ? Math.min(0, best + HOPE / counts[from]) : 0;
         }
         if (counts[from] > 0) {
             return sums[from] / counts[from];

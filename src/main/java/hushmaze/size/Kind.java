@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 /** What a design of a search is the best at. */
 public enum Kind {
     /** Quiet enough with something in hand, and then the cheapest. */
-    RECOMMENDED(Kind::unsafe, Kind::costIfSafe, Kind::reserve, Kind::seams, Kind::mass),
+    RECOMMENDED(Kind::unsafe, Kind::costIfSafe, Candidate::cost, Kind::reserve, Kind::seams, Kind::mass),
     /** Most margin to the target. */
     QUIETEST(Kind::noise, Candidate::cost, Kind::mass),
     /** Least depth away from the surface of the opening. */

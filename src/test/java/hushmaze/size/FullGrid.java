@@ -83,7 +83,7 @@ final class FullGrid {
     private static List<Build> builds(Freedom freedom) {
         List<Build> all = new ArrayList<>();
         for (Build build : freedom.builds()) {
-            if (build.lined().broad() > 0) {
+            if (!build.lined().equals(LinedFaces.FOLD_PLANE)) {
                 continue;
             }
             for (int sides = 1; sides <= freedom.linerLayers(); sides++) {
