@@ -23,6 +23,7 @@ public final class Designer {
     private final ExtrasModel extras;
     private final AirModel air;
     private final SeamsModel seams;
+    private final ChoicesModel choices;
     private final PathsModel paths;
     private final ResultModel results;
     private final SizingModel sizing;
@@ -66,6 +67,7 @@ public final class Designer {
         extras = new ExtrasModel(edit, presets.elements());
         air = new AirModel(edit, presets.fans());
         seams = new SeamsModel(edit);
+        choices = new ChoicesModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
         sizing = new SizingModel(edit, searches, finder, message);
@@ -98,6 +100,10 @@ public final class Designer {
 
     public SeamsModel seams() {
         return seams;
+    }
+
+    public ChoicesModel choices() {
+        return choices;
     }
 
     public PathsModel paths() {
