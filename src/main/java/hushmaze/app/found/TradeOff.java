@@ -34,6 +34,8 @@ final class TradeOff implements PageSource {
     private static final double ROW = Lettering.TABLE * Lettering.LEADING;
     /** Most values written along the axis. */
     private static final int MOST_TICKS = 9;
+    /** Of the margins shown, for the words on what is too loud where nothing is. */
+    private static final double LOUD_SHARE = 0.15;
     /** Between words and the target's line. */
     private static final double BESIDE = 1.5;
 
@@ -69,7 +71,8 @@ final class TradeOff implements PageSource {
         double low = Math.min(0, least(Design::margin));
         double high = Math.max(1, most(Design::margin));
         double room = 0.08 * (high - low);
-        Frame frame = new Frame(low - room, high + room, width, height - BELOW, least(cost::of), most(cost::of));
+        double left = low == 0 ? LOUD_SHARE * (high - low) : room;
+        Frame frame = new Frame(low - left, high + room, width, height - BELOW, least(cost::of), most(cost::of));
         target(sketch, frame);
         axis(sketch, frame);
         dots(sketch, frame);

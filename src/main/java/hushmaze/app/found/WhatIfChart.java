@@ -120,7 +120,7 @@ final class WhatIfChart implements PageSource {
         double cap = 0;
         for (Point point : course.points()) {
             most = Math.max(most, Math.max(point.drop(), point.allowed()));
-            double present = point.value() == course.now() ? point.drop() : 0;
+            double present = course.isNow(point) ? point.drop() : 0;
             cap = Math.max(cap, TIMES_LIMIT * Math.max(point.allowed(), present));
         }
         double high = pressure(most == 0 ? 1 : 1.06 * Math.min(most, cap == 0 ? most : cap));

@@ -8,6 +8,7 @@ import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
+import hushmaze.quantity.UnitSystem;
 import hushmaze.size.SweepRange;
 import java.math.BigDecimal;
 
@@ -31,6 +32,7 @@ public enum Swept {
     private static final int NOISE_AWAY = 15;
 
     private static final int NOISE_VALUES = 13;
+    private static final double MILLIMETRES_AN_INCH = 25.4;
 
     private final Field field;
 
@@ -71,8 +73,8 @@ public enum Swept {
         return unit().decimalFromSi(si).doubleValue();
     }
 
-    /** The values tried; the present one is among them. */
-    SweepRange range(double now) {
+    /** The values tried, in steps that are even in the units shown; the present one is among them. */
+    SweepRange range(double now, UnitSystem units) {
         if (this == NOISE) {
             return new SweepRange(-NOISE_AWAY, NOISE_AWAY, NOISE_VALUES);
         }
@@ -81,7 +83,7 @@ public enum Swept {
             int to = (int) Math.min(Box.MAX_PASSES, now + PASSES_AWAY);
             return new SweepRange(from, to, to - from + 1);
         }
-        double step = even(1.5 * now / VALUES);
+        double step = step(1.5 * now / VALUES, units);
         int below = Math.max(1, (int) Math.floor(now / 2 / step));
         int above = Math.max(1, (int) Math.floor(now / step));
         BigDecimal by = BigDecimal.valueOf(step);
@@ -90,6 +92,14 @@ public enum Swept {
                 middle.subtract(by.multiply(BigDecimal.valueOf(below))).doubleValue(),
                 middle.add(by.multiply(BigDecimal.valueOf(above))).doubleValue(),
                 below + above + 1);
+    }
+
+    private double step(double least, UnitSystem units) {
+        if (units == UnitSystem.INCH && unit() == Unit.MILLIMETRE) {
+            double inches = least / MILLIMETRES_AN_INCH;
+            return MILLIMETRES_AN_INCH * Math.pow(2, Math.ceil(Math.log(inches) / Math.log(2)));
+        }
+        return even(least);
     }
 
     /** 1, 2 or 5 times a power of ten, no less than asked for. */

@@ -78,7 +78,16 @@ public final class WhatIfModel {
             points = List.copyOf(points);
             refusals = List.copyOf(refusals);
         }
+
+        /** Whether a point is that of the present value. */
+        public boolean isNow(Point point) {
+            double step = (range.to() - range.from()) / (range.steps() - 1);
+            return Math.abs(point.value() - now) < SAME * step;
+        }
     }
+
+    /** Of a step. */
+    private static final double SAME = 1e-6;
 
     private record Key(int path, Swept number) {}
 
@@ -155,8 +164,8 @@ public final class WhatIfModel {
         int ticket = wanted.incrementAndGet();
         running = key;
         double now = key.number().now(asked, key.path());
-        Course empty =
-                new Course(key.number(), key.path(), asked, now, key.number().range(now), List.of(), List.of());
+        Course empty = new Course(
+                key.number(), key.path(), asked, now, key.number().range(now, asked.units()), List.of(), List.of());
         put(key, new Run(empty, State.COMPUTING, 0, ""));
         runner.run(
                 progress -> computed(empty, key, progress, ticket),
@@ -284,7 +293,7 @@ public final class WhatIfModel {
         Course all = course.get();
         Amounts amounts = new Amounts(edit.project().units());
         String now = all.points().stream()
-                .filter(p -> p.value() == all.now() && Double.isFinite(p.margin()))
+                .filter(p -> all.isNow(p) && Double.isFinite(p.margin()))
                 .findFirst()
                 .map(p -> Texts.of(
                         p.margin() < 0 ? "whatif.now.short" : "whatif.now",

@@ -1,6 +1,7 @@
 package hushmaze.app.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.app.model.WhatIfModel.Course;
 import hushmaze.app.model.WhatIfModel.Point;
@@ -93,10 +94,7 @@ class WhatIfModelTest {
         PathResult asItIs = Assessor.assess(project(), Methods.ESTIMATE, Progress.NONE)
                 .paths()
                 .get(0);
-        Point now = course.points().stream()
-                .filter(p -> p.value() == course.now())
-                .findFirst()
-                .orElseThrow();
+        Point now = course.points().stream().filter(course::isNow).findFirst().orElseThrow();
         assertThat(now.margin()).isEqualTo(asItIs.quiet().margin());
         assertThat(now.drop()).isEqualTo(asItIs.pathAir().pressureHigh());
         assertThat(now.good()).isEqualTo(asItIs.ok());
@@ -233,12 +231,15 @@ class WhatIfModelTest {
 
     @Test
     void rangesHaveEvenSteps() {
-        SweepRange width = Swept.CLEAR_WIDTH.range(137);
+        SweepRange width = Swept.CLEAR_WIDTH.range(137, UnitSystem.METRIC);
         assertThat(width.from()).isBetween(60.0, 77.0);
         assertThat(width.to()).isBetween(250.0, 275.0);
         assertThat(width.value(1) - width.value(0)).isEqualTo(10);
-        assertThat(Swept.PASSES.range(1)).isEqualTo(new SweepRange(1, 4, 4));
-        assertThat(Swept.PASSES.range(5)).isEqualTo(new SweepRange(2, 6, 5));
+        assertThat(Swept.PASSES.range(1, UnitSystem.METRIC)).isEqualTo(new SweepRange(1, 4, 4));
+        assertThat(Swept.PASSES.range(5, UnitSystem.METRIC)).isEqualTo(new SweepRange(2, 6, 5));
+        SweepRange inches = Swept.CLEAR_WIDTH.range(101.6, UnitSystem.INCH);
+        assertThat(inches.value(1) - inches.value(0)).isCloseTo(6.35, within(1e-9));
+        assertThat(inches.from()).isCloseTo(50.8, within(1e-9));
         assertThat(Swept.even(0.21)).isEqualTo(0.5);
         assertThat(Swept.even(1)).isEqualTo(1);
         assertThat(Swept.even(1.1)).isEqualTo(2);
