@@ -112,7 +112,7 @@ class ChoicesEntriesWindowTest {
         assertThat(text(robot, "#fold-choices-summary")).isEqualTo("layers up to 1, some faces");
         CheckBox side = robot.lookup("#choices-OPENING-SIDE").queryAs(CheckBox.class);
         assertThat(side.isSelected()).isTrue();
-        assertThat(side.getAccessibleText()).isEqualTo("A long side");
+        assertThat(side.getAccessibleText()).isEqualTo("May lie over the opening: A long side");
         click(robot, "#bar-undo");
         assertThat(choices().roomFaces()).isEmpty();
         click(robot, "#bar-undo");

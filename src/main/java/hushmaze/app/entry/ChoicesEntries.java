@@ -12,6 +12,7 @@ import hushmaze.project.PortFace;
 import hushmaze.store.Presets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
 /** What a search for the best boxes may choose among. */
@@ -36,11 +37,21 @@ final class ChoicesEntries {
     /** All of it, folded. */
     Entry all() {
         List<Entry> entries = new ArrayList<>(List.of(
-                Words.heading("choices.boards"), boards(), Words.heading("choices.liners"), liners(), layers()));
+                Words.heading("choices.boards"),
+                none(() -> choices.boards().isEmpty(), "choices.noBoards"),
+                boards(),
+                Words.heading("choices.liners"),
+                none(() -> choices.liners().isEmpty(), "choices.noLiners"),
+                liners(),
+                layers()));
         for (End end : End.values()) {
             entries.addAll(faces(end));
         }
         return new FoldGroup("choices", choices::summary, entries);
+    }
+
+    private static Entry none(BooleanSupplier empty, String key) {
+        return new Shown(empty, List.of(Words.quiet(key)));
     }
 
     private Entry boards() {
@@ -104,7 +115,8 @@ final class ChoicesEntries {
     }
 
     private Entry face(End end, PortFace face) {
-        return new SwitchEntry(
-                "choices." + end + "." + face, () -> choices.isChosen(end, face), on -> choices.choose(end, face, on));
+        String key = "choices." + end + "." + face;
+        return new SwitchEntry(key, () -> choices.isChosen(end, face), on -> choices.choose(end, face, on))
+                .said(Texts.of("choices.said", Texts.of("choices." + end), Texts.of("entry." + key)));
     }
 }
