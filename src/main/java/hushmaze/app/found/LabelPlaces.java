@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class LabelPlaces {
     /** Between a dot and its words, mm. */
-    static final double GAP = 2.2;
+    static final double GAP = 2.6;
 
     /** Parts of a row by which words may stand higher or lower. */
     private static final double PARTS = 4;
