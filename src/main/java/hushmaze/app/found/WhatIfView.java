@@ -71,6 +71,7 @@ final class WhatIfView extends BorderPane {
 
     private VBox top() {
         number.setId("whatif-number");
+        number.getStyleClass().add("whatif-number");
         number.setConverter(new StringConverter<>() {
             @Override
             public String toString(Swept one) {

@@ -51,9 +51,38 @@ public final class WhatIfModel {
      * @param margin to the target at the pessimistic edge, dB; negative infinity where nothing is left for the path
      * @param drop of pressure at the high edge, Pa
      * @param allowed most it may be, Pa
-     * @param good whether every verdict of the path is
+     * @param failing verdicts of the path that are not good
      */
-    public record Point(double value, double margin, double drop, double allowed, boolean good) {}
+    public record Point(double value, double margin, double drop, double allowed, List<Verdict> failing) {
+        public Point {
+            failing = List.copyOf(failing);
+        }
+
+        /** Whether every verdict of the path is good. */
+        public boolean good() {
+            return failing.isEmpty();
+        }
+    }
+
+    /** What is judged of a path. */
+    public enum Verdict {
+        QUIET,
+        AIR,
+        FITS,
+        BUILDABLE,
+        /** What others hear of the room. */
+        OTHERS;
+
+        private boolean ok(PathResult result) {
+            return switch (this) {
+                case QUIET -> result.quiet().ok();
+                case AIR -> result.air().ok();
+                case FITS -> result.fits().ok();
+                case BUILDABLE -> result.buildable().ok();
+                case OTHERS -> result.othersOk();
+            };
+        }
+    }
 
     /**
      * What was worked out so far.
@@ -88,6 +117,8 @@ public final class WhatIfModel {
 
     /** Of a step. */
     private static final double SAME = 1e-6;
+    /** Least that is shown of a level, dB. */
+    private static final double SHOWN = 0.05;
 
     private record Key(int path, Swept number) {}
 
@@ -211,7 +242,9 @@ public final class WhatIfModel {
                 result.quiet().margin(),
                 result.pathAir().pressureHigh(),
                 AirJudge.allowed(result.path().brief()),
-                result.ok()));
+                Arrays.stream(Verdict.values())
+                        .filter(verdict -> !verdict.ok(result))
+                        .toList()));
     }
 
     private static String why(RuntimeException refusal, Course of) {
@@ -296,7 +329,7 @@ public final class WhatIfModel {
                 .filter(p -> all.isNow(p) && Double.isFinite(p.margin()))
                 .findFirst()
                 .map(p -> Texts.of(
-                        p.margin() < 0 ? "whatif.now.short" : "whatif.now",
+                        "whatif.now" + how(p.margin()),
                         shown(p.value()),
                         amounts.decibels(Math.abs(p.margin())),
                         amounts.pressure(p.drop())))
@@ -309,7 +342,30 @@ public final class WhatIfModel {
                         refused == 1 ? "whatif.refused.one" : "whatif.refused",
                         String.valueOf(refused),
                         all.refusals().get(0));
-        return join(now, good, left);
+        return join(now, good, failing(all), left);
+    }
+
+    private static String how(double margin) {
+        if (Math.abs(margin) < SHOWN) {
+            return ".even";
+        }
+        return margin < 0 ? ".short" : "";
+    }
+
+    /** What fails at the values that are not good. */
+    private static String failing(Course all) {
+        List<Verdict> failing = all.points().stream()
+                .flatMap(p -> p.failing().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        return failing.isEmpty()
+                ? ""
+                : Texts.of(
+                        "whatif.failing",
+                        failing.stream()
+                                .map(verdict -> Texts.of("whatif.failing." + verdict))
+                                .collect(Collectors.joining(", ")));
     }
 
     /** Values at which every verdict is good, neighbours as ranges. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hushmaze.app.model.WhatIfModel.Course;
 import hushmaze.app.model.WhatIfModel.Point;
 import hushmaze.app.model.WhatIfModel.State;
+import hushmaze.app.model.WhatIfModel.Verdict;
 import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
@@ -143,6 +144,8 @@ class WhatIfModelTest {
         model.start();
         List<Point> noise = model.courseProperty().get().points();
         assertThat(noise).extracting(p -> -p.margin()).isSorted();
+        assertThat(noise).allMatch(p -> p.margin() >= 0 || p.failing().contains(Verdict.QUIET));
+        assertThat(model.words()).contains("At the others there fails: quiet");
         assertThat(noise.get(0).margin() - last().margin()).isBetween(15.0, 60.0);
     }
 
