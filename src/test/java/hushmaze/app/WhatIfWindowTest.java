@@ -70,5 +70,13 @@ class WhatIfWindowTest {
         robot.interact(() -> designer.edit().enter(hushmaze.app.model.Field.of("room.people"), "People", "7"));
         assertThat(robot.lookup("#whatif-outdated").query().isVisible()).isTrue();
         assertThat(chart.isVisible()).isTrue();
+
+        robot.interact(() -> {
+            designer.sizing().start();
+            designer.sizing().cancel();
+        });
+        assertThat(robot.lookup("#found-show-boxes").queryAs(RadioButton.class).isSelected())
+                .isTrue();
+        assertThat(robot.lookup("#found-start").query().getParent().isVisible()).isTrue();
     }
 }

@@ -1,6 +1,7 @@
 package hushmaze.app.found;
 
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.SizingModel.State;
 import hushmaze.app.model.Texts;
 import java.util.List;
 import javafx.geometry.Pos;
@@ -12,7 +13,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 
-/** The best boxes found, or what another value of one number would do to the box there is. */
+/** The best boxes found, or what another value of one number would do to the box there is; a search that begins is shown. */
 public final class FoundPane extends BorderPane {
     public FoundPane(Designer designer) {
         List<Node> views = List.of(new FoundView(designer), new WhatIfView(designer));
@@ -35,6 +36,11 @@ public final class FoundPane extends BorderPane {
             button.setSelected(i == 0);
             choice.getChildren().add(button);
         }
+        designer.sizing().stateProperty().addListener((p, before, after) -> {
+            if (after == State.SEARCHING) {
+                group.getToggles().get(0).setSelected(true);
+            }
+        });
         setCenter(stage);
         setBottom(choice);
     }

@@ -145,7 +145,7 @@ class WhatIfModelTest {
         List<Point> noise = model.courseProperty().get().points();
         assertThat(noise).extracting(p -> -p.margin()).isSorted();
         assertThat(noise).allMatch(p -> p.margin() >= 0 || p.failing().contains(Verdict.QUIET));
-        assertThat(model.words()).contains("At the others there fails: quiet");
+        assertThat(model.words()).contains("What fails elsewhere: quiet");
         assertThat(noise.get(0).margin() - last().margin()).isBetween(15.0, 60.0);
     }
 
