@@ -16,6 +16,7 @@ import javafx.stage.Stage;
 public final class DesignerApp extends Application {
     private final BackgroundRunner runner = new BackgroundRunner();
     private final BackgroundRunner searches = new BackgroundRunner();
+    private final BackgroundRunner trials = new BackgroundRunner();
     private Designer designer;
 
     /** Opens the window and returns when it is closed. */
@@ -29,6 +30,7 @@ public final class DesignerApp extends Application {
         designer = new Designer(
                 runner,
                 searches,
+                trials,
                 Presets.load(),
                 new FontMeasure(),
                 unnamed,
@@ -42,6 +44,7 @@ public final class DesignerApp extends Application {
     @Override
     public void stop() {
         searches.close();
+        trials.close();
         runner.close();
         designer.files().forget();
     }

@@ -4,6 +4,7 @@ import hushmaze.app.model.Texts;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Tooltip;
 import javafx.util.StringConverter;
@@ -19,6 +20,11 @@ final class AddChoice {
      * @param take what is done with the chosen one
      */
     static <T> ComboBox<T> of(String key, List<T> options, Function<T, String> naming, Consumer<T> take) {
+        return of(key, () -> options, naming, take);
+    }
+
+    /** The same with other options every time it opens. */
+    static <T> ComboBox<T> of(String key, Supplier<List<T>> options, Function<T, String> naming, Consumer<T> take) {
         ComboBox<T> more = new ComboBox<>();
         more.setId(key + "-add");
         more.setPromptText(Texts.of(key + ".add"));
@@ -36,7 +42,8 @@ final class AddChoice {
             }
         });
         more.setButtonCell(new PromptCell<>(more.getPromptText()));
-        more.getItems().setAll(options);
+        more.getItems().setAll(options.get());
+        more.setOnShowing(e -> more.getItems().setAll(options.get()));
         more.setOnAction(e -> {
             T chosen = more.getValue();
             if (chosen != null) {

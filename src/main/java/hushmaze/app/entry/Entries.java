@@ -74,11 +74,23 @@ final class Entries {
 
     /** The measured thickness of a board. */
     Entry thickness(String board) {
+        return thickness(board, board + ".thickness");
+    }
+
+    /** The same, its words under another key than its name. */
+    Entry thickness(String board, String key) {
         String name = board + ".thickness";
         Field field = Field.of(name);
         Field from = Field.of(board + ".source");
-        String label = Texts.of("entry." + name);
-        return beside(name, field, text -> edit.measure(field, from, label, text));
+        String label = Texts.of("entry." + key);
+        return new TypedEntry(
+                edit,
+                key,
+                name,
+                Size.BESIDE,
+                () -> edit.shown(field),
+                () -> isThere(field),
+                text -> edit.measure(field, from, label, text));
     }
 
     /**

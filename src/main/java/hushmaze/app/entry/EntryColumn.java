@@ -29,6 +29,7 @@ public final class EntryColumn extends VBox {
     private final ExtraEntries extra;
     private final AirEntries air;
     private final JointEntries joints;
+    private final ChoicesEntries choices;
     private final PathsModel paths;
     private final ResultWords boardWords;
     private final Accordion groups = new Accordion();
@@ -41,6 +42,7 @@ public final class EntryColumn extends VBox {
         this.extra = new ExtraEntries(designer, make);
         this.air = new AirEntries(designer, make);
         this.joints = new JointEntries(designer, make);
+        this.choices = new ChoicesEntries(designer, make, this::boardName);
         this.paths = designer.paths();
         this.boardWords = new ResultWords(designer, "board-words", Wording::boards);
         getStyleClass().add("entry-column");
@@ -175,6 +177,7 @@ public final class EntryColumn extends VBox {
                         make.choice("path.brief.construction.openingFace"),
                         make.choice("path.brief.construction.roomFace"),
                         make.typed("path.brief.construction.maxMass"),
+                        choices.all(),
                         joints.joinery(),
                         joints.doorway(),
                         extra.mounting()));

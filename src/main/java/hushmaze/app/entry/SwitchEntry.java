@@ -23,6 +23,12 @@ final class SwitchEntry implements Entry {
         refresh();
     }
 
+    /** What is said to those who cannot see what it stands below. */
+    SwitchEntry said(String words) {
+        box.setAccessibleText(words);
+        return this;
+    }
+
     @Override
     public Node node() {
         return row.node();

@@ -27,7 +27,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Where the builder looks for the best boxes of the path at hand, sees them come in, and takes one. */
-public final class FoundView extends BorderPane {
+final class FoundView extends BorderPane {
     private final Designer designer;
     private final SizingModel model;
     private final Button start = new Button();
@@ -47,7 +47,7 @@ public final class FoundView extends BorderPane {
     private List<Design> shown = List.of();
     private UnitSystem units;
 
-    public FoundView(Designer designer) {
+    FoundView(Designer designer) {
         this.designer = designer;
         this.model = designer.sizing();
         getStyleClass().add("found-view");

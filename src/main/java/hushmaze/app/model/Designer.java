@@ -23,9 +23,11 @@ public final class Designer {
     private final ExtrasModel extras;
     private final AirModel air;
     private final SeamsModel seams;
+    private final ChoicesModel choices;
     private final PathsModel paths;
     private final ResultModel results;
     private final SizingModel sizing;
+    private final WhatIfModel whatIf;
     private final FileModel files;
     private final PagesModel pages;
     private final ObservableStringValue title;
@@ -34,7 +36,8 @@ public final class Designer {
      * Begins with the first sample project; nothing is computed yet.
      *
      * @param runner for everything that takes long, but a search
-     * @param searches for what takes minutes, so that results need not wait for it
+     * @param searches for searches, so that results need not wait for them
+     * @param trials for trying other values of a number, beside both
      * @param presets to choose from
      * @param measure widths of texts on drawings
      * @param unnamed where work without a file is kept, as if it were the user's file
@@ -43,17 +46,19 @@ public final class Designer {
     public Designer(
             TaskRunner runner,
             TaskRunner searches,
+            TaskRunner trials,
             Presets presets,
             TextMeasure measure,
             Path unnamed,
             List<Methods> stages) {
-        this(runner, searches, Sizing::ofPath, presets, measure, unnamed, stages);
+        this(runner, searches, trials, Sizing::ofPath, presets, measure, unnamed, stages);
     }
 
     /** With boxes found in another way. */
     Designer(
             TaskRunner runner,
             TaskRunner searches,
+            TaskRunner trials,
             SizingModel.Finder finder,
             Presets presets,
             TextMeasure measure,
@@ -66,13 +71,23 @@ public final class Designer {
         extras = new ExtrasModel(edit, presets.elements());
         air = new AirModel(edit, presets.fans());
         seams = new SeamsModel(edit);
+        choices = new ChoicesModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runner, stages, message);
         sizing = new SizingModel(edit, searches, finder, message);
+        whatIf = new WhatIfModel(edit, trials, quickest(stages));
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         title = Bindings.createStringBinding(
                 this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
+    }
+
+    /** The last of the stages without the wave solution, which takes too long for many values. */
+    private static Methods quickest(List<Methods> stages) {
+        return stages.stream()
+                .filter(methods -> !methods.wave())
+                .reduce((before, after) -> after)
+                .orElse(Methods.QUICK);
     }
 
     private String titleNow() {
@@ -100,6 +115,10 @@ public final class Designer {
         return seams;
     }
 
+    public ChoicesModel choices() {
+        return choices;
+    }
+
     public PathsModel paths() {
         return paths;
     }
@@ -110,6 +129,10 @@ public final class Designer {
 
     public SizingModel sizing() {
         return sizing;
+    }
+
+    public WhatIfModel whatIf() {
+        return whatIf;
     }
 
     public FileModel files() {

@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -23,7 +24,7 @@ import javafx.beans.property.SimpleIntegerProperty;
 
 /** The project being edited, which of its vent paths is looked at, and the way back through the edits. */
 public final class EditModel {
-    private static final String BOARD_THICKNESS = "board.thickness";
+    private static final Pattern BOARD_THICKNESS = Pattern.compile("board(s\\.\\d+)?\\.thickness$");
     /** Characters a source may have. */
     private static final int LONGEST_SOURCE = 400;
 
@@ -190,7 +191,12 @@ public final class EditModel {
         }
     }
 
-    private Object value(Field field, String text) {
+    /**
+     * What was typed as a value of a field; null for a blank where there may be none.
+     *
+     * @throws InvalidValue if it cannot be read
+     */
+    Object value(Field field, String text) {
         if (text.isBlank() && field.mayBeAbsent()) {
             return null;
         }
@@ -202,7 +208,7 @@ public final class EditModel {
             return date(name, text);
         }
         double si = EntryText.parse(name, text, field.unit(), project().units());
-        if (field.type() != int.class) {
+        if (field.type() != int.class && field.type() != Integer.class) {
             return si;
         }
         if (si != Math.rint(si) || Math.abs(si) > Integer.MAX_VALUE) {
@@ -230,7 +236,7 @@ public final class EditModel {
         if (!(value instanceof Number)) {
             return Objects.toString(value, "");
         }
-        if (field.name().endsWith(BOARD_THICKNESS)) {
+        if (BOARD_THICKNESS.matcher(field.name()).find()) {
             return thickness(((Number) value).doubleValue());
         }
         return EntryText.show(

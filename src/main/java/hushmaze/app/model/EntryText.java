@@ -57,7 +57,7 @@ public final class EntryText {
     }
 
     /** A bare number in a row of others. */
-    static String brief(double value) {
+    public static String brief(double value) {
         return number(value, COARSE);
     }
 

@@ -2,6 +2,7 @@ package hushmaze.app.model;
 
 import hushmaze.material.Board;
 import hushmaze.project.Box;
+import hushmaze.project.Choices;
 import hushmaze.project.Construction;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Project;
@@ -20,9 +21,30 @@ final class Materials {
         }
         List<VentPath> paths = new ArrayList<>();
         for (int i = 0; i < after.paths().size(); i++) {
-            paths.add(carried(before.paths().get(i), after.paths().get(i)));
+            paths.add(carried(
+                    before.paths().get(i),
+                    measured(before.paths().get(i), after.paths().get(i))));
         }
         return paths.equals(after.paths()) ? after : after.withPaths(paths);
+    }
+
+    /** The same with the path's board measured anew among the boards on hand too. */
+    private static VentPath measured(VentPath before, VentPath after) {
+        Board old = before.brief().construction().board();
+        Board now = after.brief().construction().board();
+        Choices choices = after.brief().choicesOrFree();
+        if (old.equals(now)
+                || !old.name().equals(now.name())
+                || !choices.boards().contains(old)) {
+            return after;
+        }
+        List<Board> boards = choices.boards().stream()
+                .map(board -> board.equals(old) ? now : board)
+                .distinct()
+                .toList();
+        return after.withBrief(after.brief()
+                .choosing(new Choices(
+                        boards, choices.liners(), choices.mostLayers(), choices.openingFaces(), choices.roomFaces())));
     }
 
     private static VentPath carried(VentPath before, VentPath after) {

@@ -1,6 +1,6 @@
 package hushmaze.app.window;
 
-import hushmaze.app.found.FoundView;
+import hushmaze.app.found.FoundPane;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.CutView;
@@ -35,7 +35,7 @@ final class Views extends VBox {
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
                 new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 new PagesView(designer),
-                new FoundView(designer));
+                new FoundPane(designer));
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");
         for (int i = 0; i < NAMES.size(); i++) {

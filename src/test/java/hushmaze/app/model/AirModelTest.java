@@ -46,6 +46,7 @@ class AirModelTest {
         designer = new Designer(
                 new HeldRunner(),
                 new HeldRunner(),
+                new HeldRunner(),
                 PRESETS,
                 MEASURE,
                 folder.resolve("unnamed.json"),

@@ -31,6 +31,13 @@ public final class TestDesigner {
      */
     public static Designer of(TaskRunner runner, TaskRunner searches, SizingModel.Finder finder, Path unnamed) {
         return new Designer(
-                runner, searches, finder, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
+                runner,
+                searches,
+                searches,
+                finder,
+                Presets.load(),
+                new FontMeasure(),
+                unnamed,
+                List.of(Methods.ESTIMATE));
     }
 }

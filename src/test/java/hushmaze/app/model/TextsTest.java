@@ -78,10 +78,10 @@ class TextsTest {
     void everyEntryThatSharesItsWordsHasAnExplanationToo() {
         ResourceBundle all = ResourceBundle.getBundle("hushmaze.app.texts", Locale.ROOT);
         assertThat(all.keySet())
-                .filteredOn(
-                        k -> k.matches("(entry\\.(element|grid|titleBlock|stock|fitting|session|door|seam)|fold)\\..*")
-                                && !k.endsWith(".tip")
-                                && !k.endsWith(".prompt"))
+                .filteredOn(k -> k.matches(
+                                "(entry\\.(element|grid|titleBlock|stock|fitting|session|door|seam|choices)|fold)\\..*")
+                        && !k.endsWith(".tip")
+                        && !k.endsWith(".prompt"))
                 .hasSizeGreaterThan(40)
                 .allSatisfy(k -> assertThat(all.containsKey(k + ".tip")).isTrue());
     }

@@ -80,6 +80,7 @@ class CommandsTest {
         designer = new Designer(
                 TaskRunner.ON_THIS_THREAD,
                 TaskRunner.ON_THIS_THREAD,
+                TaskRunner.ON_THIS_THREAD,
                 Presets.load(),
                 new FontMeasure(),
                 folder.resolve("unnamed.json"),

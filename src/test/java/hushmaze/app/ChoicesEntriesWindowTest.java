@@ -1,0 +1,121 @@
+package hushmaze.app;
+
+import static hushmaze.app.EntryRobot.click;
+import static hushmaze.app.EntryRobot.open;
+import static hushmaze.app.EntryRobot.text;
+import static hushmaze.app.EntryRobot.type;
+import static hushmaze.app.EntryRobot.wrongs;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hushmaze.app.model.Designer;
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.project.Choices;
+import hushmaze.project.PortFace;
+import java.nio.file.Path;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Property tests of the entries of what a search may choose among, worked by a robot. */
+@ExtendWith(ApplicationExtension.class)
+class ChoicesEntriesWindowTest {
+    @TempDir
+    static Path folder;
+
+    private final BackgroundRunner runner = new BackgroundRunner();
+    private Designer designer;
+
+    @Start
+    void start(Stage stage) {
+        designer = TestWindow.show(stage, runner, folder, "unnamed.json");
+        designer.edit()
+                .edit(
+                        "free",
+                        p -> p.withPath(
+                                0,
+                                p.paths()
+                                        .get(0)
+                                        .withBrief(p.paths().get(0).brief().choosing(null))));
+    }
+
+    @AfterEach
+    void stop() {
+        runner.close();
+    }
+
+    private Choices choices() {
+        return designer.edit().project().paths().get(0).brief().choicesOrFree();
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void materialsOnHandAreAddedMeasuredAndTakenOut(FxRobot robot) {
+        open(robot, "#group-materials", "#fold-choices");
+        assertThat(text(robot, "#fold-choices-summary")).isEqualTo("free, of the materials above");
+        ComboBox<Board> add = robot.lookup("#choice-board-add").queryAs(ComboBox.class);
+        Board first = designer.presets().boards().get(0);
+        for (Board board : designer.presets().boards().subList(0, 5)) {
+            robot.interact(() -> add.setValue(board));
+            WaitForAsyncUtils.waitForFxEvents();
+            assertThat(add.getValue()).isNull();
+        }
+        assertThat(choices().boards()).isEqualTo(designer.presets().boards().subList(0, 4));
+        assertThat(text(robot, "#choice-board-wrong")).contains("Boards on hand: 5 given", "at most 4");
+        robot.interact(add::show);
+        assertThat(add.getItems())
+                .isNotEmpty()
+                .doesNotContainAnyElementsOf(choices().boards());
+        robot.interact(add::hide);
+
+        assertThat(text(robot, "#choice-board-0-name")).isEqualTo(first.name());
+        type(robot, "#path-brief-choices-boards-0-thickness", "17.6");
+        assertThat(choices().boards().get(0).thickness()).isEqualTo(0.0176);
+        type(robot, "#path-brief-choices-boards-0-thickness", "1");
+        assertThat(wrongs(robot)).contains("Real thickness: 1 mm is not accepted");
+        robot.type(KeyCode.ESCAPE);
+        for (int i = 0; i < 4; i++) {
+            click(robot, "#choice-board-0-away");
+        }
+        assertThat(choices().boards()).isEmpty();
+
+        ComboBox<Liner> liner = robot.lookup("#choice-liner-add").queryAs(ComboBox.class);
+        robot.interact(() -> liner.setValue(designer.presets().liners().get(2)));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(text(robot, "#fold-choices-summary")).isEqualTo("1 liner");
+        click(robot, "#bar-undo");
+        assertThat(choices()).isEqualTo(Choices.FREE);
+    }
+
+    @Test
+    void layersAndFacesAreChosen(FxRobot robot) {
+        open(robot, "#group-materials", "#fold-choices");
+        type(robot, "#path-brief-choices-mostLayers", "4");
+        assertThat(wrongs(robot)).contains("Layers in a wall, at most: 4 is not accepted");
+        type(robot, "#path-brief-choices-mostLayers", "1");
+        assertThat(wrongs(robot)).isEmpty();
+        assertThat(choices().mostLayers()).isEqualTo(1);
+
+        click(robot, "#choices-OPENING-SIDE");
+        click(robot, "#choices-ROOM-FRONT");
+        assertThat(choices().openingFaces()).containsExactly(PortFace.SIDE);
+        assertThat(choices().roomFaces()).containsExactly(PortFace.FRONT);
+        assertThat(text(robot, "#fold-choices-summary")).isEqualTo("layers up to 1, some faces");
+        CheckBox side = robot.lookup("#choices-OPENING-SIDE").queryAs(CheckBox.class);
+        assertThat(side.isSelected()).isTrue();
+        assertThat(side.getAccessibleText()).isEqualTo("May lie over the opening: A long side");
+        click(robot, "#bar-undo");
+        assertThat(choices().roomFaces()).isEmpty();
+        click(robot, "#bar-undo");
+        assertThat(side.isSelected()).isFalse();
+    }
+}
