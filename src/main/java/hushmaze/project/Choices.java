@@ -51,6 +51,31 @@ public record Choices(
         this(boards, liners, mostLayers, null, openingFaces, roomFaces);
     }
 
+    /** With other boards on hand. */
+    public Choices withBoards(List<Board> others) {
+        return new Choices(others, liners, mostLayers, mostLinerLayers, openingFaces, roomFaces);
+    }
+
+    /** With other liners on hand. */
+    public Choices withLiners(List<Liner> others) {
+        return new Choices(boards, others, mostLayers, mostLinerLayers, openingFaces, roomFaces);
+    }
+
+    /** With another limit on the layers of a wall; null for none. */
+    public Choices withMostLayers(Integer most) {
+        return new Choices(boards, liners, most, mostLinerLayers, openingFaces, roomFaces);
+    }
+
+    /** With another limit on the layers of liner; null for none. */
+    public Choices withMostLinerLayers(Integer most) {
+        return new Choices(boards, liners, mostLayers, most, openingFaces, roomFaces);
+    }
+
+    /** With other faces at the two ends. */
+    public Choices withFaces(List<PortFace> atOpening, List<PortFace> inRoom) {
+        return new Choices(boards, liners, mostLayers, mostLinerLayers, atOpening, inRoom);
+    }
+
     /** Most layers of board in a wall. */
     public int layers() {
         return mostLayers == null ? Box.MAX_LAYERS : mostLayers;

@@ -104,12 +104,15 @@ class ChoicesEntriesWindowTest {
         type(robot, "#path-brief-choices-mostLayers", "1");
         assertThat(wrongs(robot)).isEmpty();
         assertThat(choices().mostLayers()).isEqualTo(1);
+        type(robot, "#path-brief-choices-mostLinerLayers", "1");
+        assertThat(choices().mostLinerLayers()).isEqualTo(1);
+        assertThat(choices().mostLayers()).isEqualTo(1);
 
         click(robot, "#choices-OPENING-SIDE");
         click(robot, "#choices-ROOM-FRONT");
         assertThat(choices().openingFaces()).containsExactly(PortFace.SIDE);
         assertThat(choices().roomFaces()).containsExactly(PortFace.FRONT);
-        assertThat(text(robot, "#fold-choices-summary")).isEqualTo("layers up to 1, some faces");
+        assertThat(text(robot, "#fold-choices-summary")).isEqualTo("layers up to 1, liner layers up to 1, some faces");
         CheckBox side = robot.lookup("#choices-OPENING-SIDE").queryAs(CheckBox.class);
         assertThat(side.isSelected()).isTrue();
         assertThat(side.getAccessibleText()).isEqualTo("May lie over the opening: A long side");

@@ -12,12 +12,16 @@ import hushmaze.project.PortFace;
 import hushmaze.store.Presets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What a search for the best boxes may choose among. */
 final class ChoicesEntries {
     private static final String LAYERS = "path.brief.choices.mostLayers";
+    private static final String LINER_LAYERS = "path.brief.choices.mostLinerLayers";
 
     private final EditModel edit;
     private final ChoicesModel choices;
@@ -43,7 +47,8 @@ final class ChoicesEntries {
                 Words.heading("choices.liners"),
                 none(() -> choices.liners().isEmpty(), "choices.noLiners"),
                 liners(),
-                layers()));
+                layers(LAYERS, choices::layers, choices::enterLayers),
+                layers(LINER_LAYERS, choices::linerLayers, choices::enterLinerLayers)));
         for (End end : End.values()) {
             entries.addAll(faces(end));
         }
@@ -86,16 +91,9 @@ final class ChoicesEntries {
                 liner -> list.say(choices.add(liner))));
     }
 
-    private Entry layers() {
-        String label = Texts.of("entry." + LAYERS);
-        return new TypedEntry(
-                edit,
-                LAYERS,
-                LAYERS,
-                Size.BESIDE,
-                choices::layers,
-                () -> true,
-                text -> choices.enterLayers(label, text));
+    private Entry layers(String name, Supplier<String> shown, BiFunction<String, String, Optional<String>> enter) {
+        String label = Texts.of("entry." + name);
+        return new TypedEntry(edit, name, name, Size.BESIDE, shown, () -> true, text -> enter.apply(label, text));
     }
 
     /** A switch for each face; one a search does not try by itself is there only while the project names it. */

@@ -10,6 +10,7 @@ import hushmaze.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -21,6 +22,7 @@ public final class ChoicesModel {
     private static final Field BOARDS = Field.of("path.brief.choices.boards");
     private static final Field LINERS = Field.of("path.brief.choices.liners");
     private static final Field LAYERS = Field.of("path.brief.choices.mostLayers");
+    private static final Field LINER_LAYERS = Field.of("path.brief.choices.mostLinerLayers");
     private static final Field FACES = Field.of("path.brief.choices.openingFaces");
 
     /** An end of the box, with the faces it may be in. */
@@ -112,39 +114,48 @@ public final class ChoicesModel {
     }
 
     private Optional<String> setBoards(String what, String name, List<Board> all) {
-        return change(
-                BOARDS,
-                Texts.of("field.boards"),
-                Texts.of(what, name),
-                c -> new Choices(all, c.liners(), c.mostLayers(), c.openingFaces(), c.roomFaces()));
+        return change(BOARDS, Texts.of("field.boards"), Texts.of(what, name), c -> c.withBoards(all));
     }
 
     private Optional<String> setLiners(String what, String name, List<Liner> all) {
-        return change(
-                LINERS,
-                Texts.of("field.liners"),
-                Texts.of(what, name),
-                c -> new Choices(c.boards(), all, c.mostLayers(), c.openingFaces(), c.roomFaces()));
+        return change(LINERS, Texts.of("field.liners"), Texts.of(what, name), c -> c.withLiners(all));
     }
 
     /** Most layers of a wall as its entry shows them; nothing for as many as there may be. */
     public String layers() {
+        return shown(now().mostLayers());
+    }
+
+    /** Most layers of liner on a face as its entry shows them; nothing for as many as there may be. */
+    public String linerLayers() {
+        return shown(now().mostLinerLayers());
+    }
+
+    private String shown(Integer most) {
         return EntryText.show(
-                now().mostLayers() == null ? null : now().mostLayers().doubleValue(),
+                most == null ? null : most.doubleValue(),
                 Unit.NUMBER,
                 edit.project().units());
     }
 
     /** Takes what was typed, a blank for as many as there may be; gives back why not, if so. */
     public Optional<String> enterLayers(String label, String text) {
+        return enter(LAYERS, label, text, Choices::withMostLayers);
+    }
+
+    /** The same for layers of liner. */
+    public Optional<String> enterLinerLayers(String label, String text) {
+        return enter(LINER_LAYERS, label, text, Choices::withMostLinerLayers);
+    }
+
+    private Optional<String> enter(Field field, String label, String text, BiFunction<Choices, Integer, Choices> with) {
         Integer most;
         try {
-            most = (Integer) edit.value(LAYERS, text);
+            most = (Integer) edit.value(field, text);
         } catch (InvalidValue e) {
-            return Optional.of(Refusal.sentence(e, LAYERS, label));
+            return Optional.of(Refusal.sentence(e, field, label));
         }
-        return change(
-                LAYERS, label, label, c -> new Choices(c.boards(), c.liners(), most, c.openingFaces(), c.roomFaces()));
+        return change(field, label, label, c -> with.apply(c, most));
     }
 
     /** Whether a face is one of those chosen for an end. */
@@ -169,12 +180,8 @@ public final class ChoicesModel {
                 FACES,
                 label,
                 label,
-                c -> new Choices(
-                        c.boards(),
-                        c.liners(),
-                        c.mostLayers(),
-                        end == End.OPENING ? faces : c.openingFaces(),
-                        end == End.ROOM ? faces : c.roomFaces()));
+                c -> c.withFaces(
+                        end == End.OPENING ? faces : c.openingFaces(), end == End.ROOM ? faces : c.roomFaces()));
     }
 
     private Optional<String> change(Field field, String label, String what, UnaryOperator<Choices> change) {
@@ -195,6 +202,9 @@ public final class ChoicesModel {
         count("liners", now.liners().size()).ifPresent(parts::add);
         if (now.mostLayers() != null && now.layers() < Choices.FREE.layers()) {
             parts.add(Texts.of("summary.choices.layers", layers()));
+        }
+        if (now.mostLinerLayers() != null && now.linerLayers() < Choices.FREE.linerLayers()) {
+            parts.add(Texts.of("summary.choices.linerLayers", linerLayers()));
         }
         if (!isFree(End.OPENING) || !isFree(End.ROOM)) {
             parts.add(Texts.of("summary.choices.faces"));

@@ -42,9 +42,7 @@ final class Materials {
                 .map(board -> board.equals(old) ? now : board)
                 .distinct()
                 .toList();
-        return after.withBrief(after.brief()
-                .choosing(new Choices(
-                        boards, choices.liners(), choices.mostLayers(), choices.openingFaces(), choices.roomFaces())));
+        return after.withBrief(after.brief().choosing(choices.withBoards(boards)));
     }
 
     private static VentPath carried(VentPath before, VentPath after) {
