@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 /** What a design of a search is the best at. */
 public enum Kind {
     /** Quiet enough with something in hand, and then the cheapest. */
-    RECOMMENDED(Kind::unsafe, Kind::costIfSafe, Candidate::cost, Kind::reserve, Kind::seams, Kind::mass),
+    RECOMMENDED(Kind::unsafe, Kind::costIfSafe, Candidate::cost, Kind::reserve, Kind::effort, Kind::seams, Kind::mass),
     /** Most margin to the target. */
     QUIETEST(Kind::noise, Candidate::cost, Kind::mass),
     /** Least depth away from the surface of the opening. */
@@ -90,6 +90,11 @@ public enum Kind {
 
     private static double resistance(Candidate c) {
         return steps(Math.log(c.sizes().drop()), TWENTIETH);
+    }
+
+    /** Twice the pressure drop is a step. */
+    private static double effort(Candidate c) {
+        return steps(Math.log(c.sizes().drop()), Math.log(2));
     }
 
     private static double seams(Candidate c) {
