@@ -3,6 +3,7 @@ package hushmaze.assess;
 import hushmaze.project.Brief;
 import hushmaze.project.PortFace;
 import hushmaze.project.Space;
+import hushmaze.quantity.Severity;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 
@@ -39,6 +40,18 @@ public final class BoxFit {
             return new PathResult.Fits(deep && turned, v, u, depth, brief.standOff(), true);
         }
         return new PathResult.Fits(deep && straight, u, v, depth, brief.standOff(), false);
+    }
+
+    /** The direction of a box that its width in the space is measured in: level on a wall. */
+    public static Axis level(Solid solid, Brief brief) {
+        Axis away = solid.openingPort().role().normal();
+        return fits(solid, brief).turned() ? away.v() : away.u();
+    }
+
+    /** Whether nothing stops a box from being hung or stood as its brief has it: rows, studs, screws and cleats do their work. */
+    public static boolean holds(Solid solid, Brief brief) {
+        return FixingNotices.of(solid, brief, level(solid, brief)).stream()
+                .noneMatch(notice -> notice.severity() == Severity.STOP);
     }
 
     /** The port lies as the opening does; where it is as good either way, the box lies as it goes into the space. */

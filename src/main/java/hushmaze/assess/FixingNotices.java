@@ -14,6 +14,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
+import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Module;
 import hushmaze.solid.Solid;
@@ -30,19 +31,19 @@ final class FixingNotices {
     private final Solid solid;
     private final List<Notice> notices = new ArrayList<>();
 
-    private FixingNotices(PathResult result) {
-        this.fixing = result.fixing();
-        this.solid = result.solid();
+    private FixingNotices(Solid solid, Brief brief, Axis level) {
+        this.fixing = Fixing.of(solid, brief, level);
+        this.solid = solid;
         this.mass = solid.mass();
     }
 
-    static List<Notice> of(PathResult result) {
-        FixingNotices all = new FixingNotices(result);
-        Brief brief = result.path().brief();
+    /** @param level the direction of the box that is level on a wall */
+    static List<Notice> of(Solid solid, Brief brief, Axis level) {
+        FixingNotices all = new FixingNotices(solid, brief, level);
         all.lifting(brief.opening().surface() == Opening.Surface.CEILING);
         all.fixing.hanging().ifPresent(all::hanging);
         all.fixing.row().ifPresent(all::studs);
-        all.cleats(result.rows());
+        all.cleats(Rows.of(solid, brief, level));
         boolean stands = brief.opening().surface() == Opening.Surface.FLOOR;
         if (!stands && brief.construction().mounting() == null) {
             all.add(NoticeKind.FIXING_NOT_CHECKED, Severity.NOTE, all.mass, 0, Unit.KILOGRAM);

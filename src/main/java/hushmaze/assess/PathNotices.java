@@ -35,7 +35,7 @@ final class PathNotices {
         all.notices.addAll(PathAirNotices.of(result, project.room().target()));
         all.space();
         all.notices.addAll(BuildNotices.of(result, project, proved));
-        all.notices.addAll(FixingNotices.of(result));
+        all.notices.addAll(FixingNotices.of(result.solid(), result.path().brief(), result.level()));
         all.collars(project);
         all.surroundings();
         all.methods();

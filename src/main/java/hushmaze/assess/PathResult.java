@@ -150,8 +150,13 @@ public record PathResult(
         return sound.heard().stream().allMatch(h -> h.received().ok());
     }
 
-    /** Whether all four verdicts are good, and nobody outside hears too much. */
+    /** Whether nothing stops it from being hung or stood as the brief has it. */
+    public boolean holds() {
+        return BoxFit.holds(solid, path.brief());
+    }
+
+    /** Whether all four verdicts are good, the box can be fixed as asked, and nobody outside hears too much. */
     public boolean ok() {
-        return othersOk() && quiet.ok() && air.ok() && fits.ok() && buildable.ok();
+        return othersOk() && holds() && quiet.ok() && air.ok() && fits.ok() && buildable.ok();
     }
 }

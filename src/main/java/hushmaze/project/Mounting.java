@@ -36,6 +36,9 @@ public record Mounting(
     /** Most screws in a row. */
     public static final int MOST_SCREWS = 12;
 
+    /** Least distance between the rows, m. */
+    public static final double LEAST_ROWS = 0.05;
+
     /** What the screws of a box go into. */
     public enum Into {
         /** Studs of a wall or joists of a ceiling: the only ones that are computed. */
@@ -76,7 +79,7 @@ public record Mounting(
         InvalidValue.present("screw", screw);
         InvalidValue.within("thread", thread, 0.01, 0.15, Unit.MILLIMETRE);
         InvalidValue.within("screwsPerRow", screwsPerRow, 1, MOST_SCREWS);
-        InvalidValue.within("rowDistance", rowDistance, 0.05, 3, Unit.MILLIMETRE);
+        InvalidValue.within("rowDistance", rowDistance, LEAST_ROWS, 3, Unit.MILLIMETRE);
         InvalidValue.within("cleat", cleat, 0.009, 0.1, Unit.MILLIMETRE);
         if (studSpacing != null) {
             InvalidValue.within("studSpacing", studSpacing, 0.1, 2, Unit.MILLIMETRE);
@@ -95,6 +98,12 @@ public record Mounting(
     /** Whether the box hangs on a wall above people. */
     public boolean isAbovePeople() {
         return Boolean.TRUE.equals(abovePeople);
+    }
+
+    /** The same with its rows another distance apart, m. */
+    public Mounting withRowDistance(double other) {
+        return new Mounting(
+                into, timber, screw, thread, screwsPerRow, other, cleat, studSpacing, cleatLength, abovePeople, source);
     }
 
     /** The same with another number of screws in each row. */

@@ -15,6 +15,7 @@ import hushmaze.build.SheetLayouts;
 import hushmaze.build.split.SeamPlan;
 import hushmaze.build.split.SeamPlanner;
 import hushmaze.project.Box;
+import hushmaze.project.Brief;
 import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
@@ -26,6 +27,7 @@ import hushmaze.sound.PathCalculator.Quick;
 import hushmaze.work.Progress;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
@@ -137,7 +139,7 @@ final class Appraiser {
     private Verdict quick(Candidate candidate) {
         Solid whole = solid(candidate.box());
         SeamPlan plan = planner.plan(whole);
-        if (!plan.obstacles().isEmpty()) {
+        if (!plan.obstacles().isEmpty() || Hanger.on(whole, path.brief()).isEmpty()) {
             return candidate::drop;
         }
         Box seamed = candidate.box().joined(candidate.box().joinery(), plan.seams());
@@ -164,7 +166,13 @@ final class Appraiser {
     }
 
     private Verdict assess(Candidate candidate, Progress progress) {
-        PathResult result = Assessor.alone(project, index, candidate.box(), confirming, progress);
+        VentPath whole = project.paths().get(index);
+        Optional<Brief> hung = Hanger.on(solid(candidate.box()), whole.brief());
+        if (hung.isEmpty()) {
+            return candidate::drop;
+        }
+        Project asked = project.withPath(index, whole.withBrief(hung.get()));
+        PathResult result = Assessor.alone(asked, index, candidate.box(), confirming, progress);
         boolean good =
                 result.air().ok() && result.fits().ok() && result.buildable().ok() && result.othersOk();
         if (!good) {

@@ -2,6 +2,9 @@ package hushmaze.size;
 
 import hushmaze.assess.PathResult;
 import hushmaze.project.Box;
+import hushmaze.project.Construction;
+import hushmaze.project.Mounting;
+import hushmaze.project.VentPath;
 import java.util.List;
 
 /**
@@ -15,6 +18,14 @@ import java.util.List;
 public record Design(List<Kind> kinds, Box box, PathResult result, double cost) {
     public Design {
         kinds = List.copyOf(kinds);
+    }
+
+    /** A path with this box, its rows of screws as far apart as the box has room for. */
+    public VentPath placed(VentPath asked) {
+        Construction wished = asked.brief().construction();
+        Mounting rows = result.path().brief().construction().mounting();
+        return asked.withBrief(asked.brief().withConstruction(wished.mounted(rows)))
+                .withBox(box);
     }
 
     /** Whether the wave solution has confirmed that it meets the target. */

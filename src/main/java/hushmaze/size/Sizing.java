@@ -236,7 +236,7 @@ public final class Sizing {
             int found = numbers.indexOf(i);
             Optional<Design> design =
                     found < 0 ? Optional.empty() : designs.get(found).recommended();
-            paths.add(design.isPresent() ? path.withBox(design.get().box()) : path);
+            paths.add(design.isPresent() ? design.get().placed(path) : path);
         }
         return asked.withPaths(paths);
     }

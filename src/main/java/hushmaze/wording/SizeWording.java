@@ -2,6 +2,7 @@ package hushmaze.wording;
 
 import hushmaze.project.Box;
 import hushmaze.project.LinedFaces;
+import hushmaze.project.Mounting;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
@@ -63,6 +64,14 @@ public final class SizeWording {
             lines.add("      " + figures(design, path.inMoney()));
             if (design.kinds().contains(Kind.RECOMMENDED)) {
                 lines.add("      " + why(design));
+            }
+            Mounting asked =
+                    project.paths().get(path.path()).brief().construction().mounting();
+            Mounting rows = design.result().path().brief().construction().mounting();
+            if (rows != null && asked != null && rows.rowDistance() < asked.rowDistance()) {
+                lines.add("      "
+                        + wording.text(
+                                "size.rows", amounts.length(rows.rowDistance()), amounts.length(asked.rowDistance())));
             }
         }
         ways(path).forEach(way -> lines.add("  " + way));

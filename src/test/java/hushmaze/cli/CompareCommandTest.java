@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Property: the command compare keeps its contract; what is measured exactly as predicted is within, a gap is named. */
 class CompareCommandTest {
-    private static final String SAMPLE = "presets/projects/trio-cellar.json";
+    private static final String SAMPLE = "src/test/resources/hushmaze/store/briefs/trio-cellar.json";
     private static final String SECOND = "Way out to the hall";
 
     @TempDir

@@ -22,7 +22,7 @@ class AirJsonTest {
 
     private static Assessment sample(String name) {
         return Assessor.assess(
-                LayoutRules.complete(SampleProjects.read(name), Progress.NONE), Methods.ESTIMATE, Progress.NONE);
+                LayoutRules.complete(TestProjects.read(name), Progress.NONE), Methods.ESTIMATE, Progress.NONE);
     }
 
     @Test

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  * refuses is refused here with the same words.
  */
 class NumberFieldTest {
-    private static final Project CELLAR = SampleProjects.read("trio-cellar");
+    private static final Project CELLAR = TestProjects.read("trio-cellar");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     @Test

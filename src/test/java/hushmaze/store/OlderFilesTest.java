@@ -29,7 +29,7 @@ class OlderFilesTest {
 
     @Test
     void aSampleKeepsItsLinings() {
-        Box box = SampleProjects.read("trio-cellar").paths().get(1).box();
+        Box box = TestProjects.read("trio-cellar").paths().get(1).box();
         assertThat(box.linedFaces()).isEqualTo(LinedFaces.FOLD_PLANE);
     }
 }

@@ -110,7 +110,7 @@ class ProjectFileErrorsTest {
     /** A flow may be left out only where it follows from the use of the room. */
     @Test
     void aFlowWithoutUseIsAskedFor() {
-        String text = ProjectFile.text(SampleProjects.read("lesson-cabin"))
+        String text = ProjectFile.text(TestProjects.read("lesson-cabin"))
                 .replaceFirst("\"flowLps\": 28,\\s*\"maxP", "\"maxP");
         assertThat(refusal(text))
                 .hasMessageContaining(
@@ -120,7 +120,7 @@ class ProjectFileErrorsTest {
 
     @Test
     void severalProblemsComeTogetherInTheOrderOfTheFile() {
-        String text = ProjectFile.text(SampleProjects.read(SampleProjects.DEFAULT))
+        String text = ProjectFile.text(TestProjects.read("trio-cellar"))
                 .replace("\"volumeM3\": 42", "\"volumeM3\": \"big\"")
                 .replace("\"kerfMm\": 1.8", "\"kerfMm\": 18")
                 .replace("\"passes\": 3", "\"passes\": 30");
@@ -152,7 +152,7 @@ class ProjectFileErrorsTest {
     void typedUnitsAreUnderstoodEverywhereANumberHasAUnit() {
         Project project = ProjectFile.parse(
                 FILE,
-                ProjectFile.text(SampleProjects.read(SampleProjects.DEFAULT))
+                ProjectFile.text(TestProjects.read("trio-cellar"))
                         .replace("\"volumeM3\": 42", "\"volumeM3\": \"1000 ft3\"")
                         .replace("\"clearWidthMm\": 140", "\"clearWidthMm\": \"5 5/8 in\"")
                         .replace("\"maxMassKg\": 60", "\"maxMassKg\": \"100 lb\"")
@@ -170,7 +170,7 @@ class ProjectFileErrorsTest {
 
     /** The default sample with one value replaced, added or removed. */
     private static String changed(String pointer, String json) {
-        JsonNode tree = RecordWriter.write(SampleProjects.read(SampleProjects.DEFAULT));
+        JsonNode tree = RecordWriter.write(TestProjects.read("trio-cellar"));
         JsonPointer place = JsonPointer.compile(pointer);
         JsonNode owner = tree.at(place.head());
         String name = place.last().getMatchingProperty();

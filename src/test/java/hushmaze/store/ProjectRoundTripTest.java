@@ -89,7 +89,7 @@ class ProjectRoundTripTest {
 
     @Test
     void fileIsIndentedEndsWithANewlineAndKeepsTheOrderOfTheRecord() {
-        String text = ProjectFile.text(SampleProjects.read(SampleProjects.DEFAULT));
+        String text = ProjectFile.text(TestProjects.read("trio-cellar"));
         assertThat(text).startsWith("{\n  \"formatVersion\": 1,\n  \"name\": ").endsWith("}\n");
         assertThat(text).doesNotContain("\r").doesNotContain("null");
         assertThat(text.indexOf("\"clearWidthMm\": 140")).isPositive().isLessThan(text.indexOf("\"clearHeightMm\""));

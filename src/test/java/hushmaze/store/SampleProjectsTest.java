@@ -82,11 +82,15 @@ class SampleProjectsTest {
     }
 
     @Test
-    void defaultIsTheFirstAndHasOneBoxByHand() {
+    void defaultIsTheFirst() {
         assertThat(SampleProjects.names()).first().isEqualTo(SampleProjects.DEFAULT);
-        assertThat(SampleProjects.read(SampleProjects.DEFAULT).paths())
-                .extracting(path -> path.box() != null)
-                .containsExactly(false, true);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void everyPathHasABox(String name) {
+        assertThat(SampleProjects.read(name).paths())
+                .allSatisfy(path -> assertThat(path.box()).isNotNull());
     }
 
     /**
@@ -95,7 +99,7 @@ class SampleProjectsTest {
      */
     @Test
     void boxByHandFitsItsSpace() {
-        VentPath path = SampleProjects.read(SampleProjects.DEFAULT).paths().get(1);
+        VentPath path = TestProjects.read("trio-cellar").paths().get(1);
         Cuboid outer = SolidBuilder.build(path.box()).outer();
         assertThat(outer.size(Axis.X))
                 .isCloseTo(0.814, within(1e-9))

@@ -12,7 +12,7 @@ import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.LayoutRules;
-import hushmaze.store.SampleProjects;
+import hushmaze.store.TestProjects;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +23,7 @@ class AirWordingTest {
     private final Wording metric = new Wording(UnitSystem.METRIC);
 
     private static Project laidOut(String name) {
-        return LayoutRules.complete(SampleProjects.read(name), Progress.NONE);
+        return LayoutRules.complete(TestProjects.read(name), Progress.NONE);
     }
 
     private static Assessment assess(Project project) {

@@ -288,7 +288,7 @@ public final class SizingModel {
         String kinds = new SizeWording(edit.project()).kinds(design);
         edit.edit(
                 Texts.of("edit.useFound"),
-                p -> p.withPath(path, p.paths().get(path).withBox(design.box())));
+                p -> p.withPath(path, design.placed(p.paths().get(path))));
         String name = edit.project().paths().get(path).name();
         message.set(new Message(old, Texts.of(old ? "found.usedOutdated" : "found.used", name, kinds)));
     }

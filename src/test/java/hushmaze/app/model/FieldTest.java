@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hushmaze.project.Project;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.store.SampleProjects;
+import hushmaze.store.TestProjects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,14 +36,14 @@ class FieldTest {
             })
     void writingWhatIsThereChangesNothing(String name) {
         Field field = Field.of(name);
-        Project project = SampleProjects.read(SampleProjects.DEFAULT);
+        Project project = TestProjects.read("trio-cellar");
         assertThat(field.isThere(project, 1)).isTrue();
         assertThat(field.with(project, 1, field.get(project, 1))).isEqualTo(project);
     }
 
     @Test
     void onlyTheNamedFieldOfTheNamedPathChanges() {
-        Project project = SampleProjects.read(SampleProjects.DEFAULT);
+        Project project = TestProjects.read("trio-cellar");
         Project other = Field.of("path.brief.space.width").with(project, 1, 0.81);
         assertThat(other.paths().get(1).brief().space().width()).isEqualTo(0.81);
         assertThat(other.paths().get(1).brief().space().height())
@@ -54,7 +54,7 @@ class FieldTest {
 
     @Test
     void aFieldOfAnAbsentBoxIsNotThere() {
-        Project project = SampleProjects.read(SampleProjects.DEFAULT);
+        Project project = TestProjects.read("trio-cellar");
         Field field = Field.of("path.box.clearWidth");
         assertThat(field.isThere(project, 0)).isFalse();
         assertThat(field.get(project, 0)).isNull();
@@ -63,7 +63,7 @@ class FieldTest {
 
     @Test
     void aNumberNamesOneOfAList() {
-        Project project = SampleProjects.read("story-booth");
+        Project project = TestProjects.read("story-booth");
         Field area = Field.of("room.envelope.elements.1.area");
         assertThat(area.get(project, 0)).isEqualTo(1.6);
         assertThat(area.unit()).isEqualTo(Unit.SQUARE_METRE);
