@@ -3,10 +3,13 @@ package hushmaze.cli;
 import hushmaze.assess.Assessment;
 import hushmaze.document.DocumentSet;
 import hushmaze.drawing.Paper;
+import hushmaze.project.Project;
+import hushmaze.size.Sizing;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
 import hushmaze.wording.Report;
 import hushmaze.wording.Wording;
+import hushmaze.work.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -19,7 +22,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "sample",
         mixinStandardHelpOptions = true,
-        description = "Designs a sample project, prints the verdicts and writes its documents.")
+        description = "Designs a sample project: looks for its boxes, prints the verdicts and writes its documents.")
 final class SampleCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -30,7 +33,7 @@ final class SampleCommand implements Callable<Integer> {
     @Option(names = "--to", defaultValue = "exports", paramLabel = "DIR", description = "Folder (default exports).")
     private Path folder;
 
-    @Option(names = "--quick", description = "Leave out the wave solution, which takes seconds per path.")
+    @Option(names = "--quick", description = "Take the boxes stored with it, and leave out the wave solution.")
     private boolean quick;
 
     @Override
@@ -42,8 +45,14 @@ final class SampleCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "no sample \"" + chosen + "\"; there are " + String.join(", ", SampleProjects.names()));
         }
-        LoadedProject loaded = LoadedProject.of(
-                SampleProjects.read(chosen), quick, spec.commandLine().getErr());
+        PrintWriter talk = spec.commandLine().getErr();
+        Project project = SampleProjects.read(chosen);
+        if (!quick) {
+            talk.println("Looking for the best boxes; this takes half a minute or so.");
+            talk.flush();
+            project = Sizing.of(project, 1, Progress.NONE, Sizing.Watch.NOBODY).project();
+        }
+        LoadedProject loaded = LoadedProject.of(project, quick, talk);
         Assessment assessment = loaded.assessment();
         Wording wording = new Wording(assessment.project().units());
         new Report(wording).brief(assessment).forEach(out::println);

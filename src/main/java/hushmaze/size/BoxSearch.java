@@ -157,14 +157,17 @@ final class BoxSearch {
     }
 
     /**
-     * Judges the leaders of some kinds until they are known so well, or as many were judged as may be.
+     * Judges the leaders of some kinds until they are known so well, or as many were judged as may be; what lies around the best
+     * of every form is tried too, because margins may change by decibels within a centimetre.
      *
      * @return the leaders that are known so well, without those of kinds that have none
      */
     Map<Kind, Candidate> settle(List<Kind> kinds, Level target) {
         Map<Level, Integer> left = new EnumMap<>(MOST);
         Map<Kind, Candidate> leaders = leaders(kinds, target, left);
-        while (!surround(leaders.values()) || !raise(leaders.values(), target, left)) {
+        while (!surround(leaders.values())
+                || !raise(leaders.values(), target, left)
+                || !surround(pool.bestOfForms(kinds.get(0)))) {
             leaders = leaders(kinds, target, left);
         }
         leaders.values().removeIf(c -> c.level().compareTo(target) < 0);

@@ -8,7 +8,7 @@ import java.util.List;
 
 /** Boxes a little different from one box, one choice at a time: what the grid leaves out between its rungs. */
 final class Neighbours {
-    private static final double[] SIZES = {0.85, 0.93, 1.07, 1.15};
+    private static final double[] SIZES = {0.8, 0.85, 0.89, 0.93, 0.96, 1.04, 1.07, 1.15};
     private static final double[] GAPS = {0.8, 0.95, 1.1, 1.3, 1.6};
     private static final double[] MOUTHS = {1, 1.25, 1.6};
     private static final double SLACK = 1e-9;

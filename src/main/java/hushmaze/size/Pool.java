@@ -3,7 +3,9 @@ package hushmaze.size;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** All candidates of a search. */
@@ -33,6 +35,17 @@ final class Pool {
             }
         }
         return best;
+    }
+
+    /** The best of a kind of every form and number of passes, among those that were judged by more than the estimate. */
+    List<Candidate> bestOfForms(Kind kind) {
+        Map<List<Object>, Candidate> best = new LinkedHashMap<>();
+        for (Candidate candidate : known(Level.QUICK)) {
+            List<Object> form =
+                    List.of(candidate.pattern().form(), candidate.pattern().passes());
+            best.merge(form, candidate, (a, b) -> kind.order().compare(b, a) < 0 ? b : a);
+        }
+        return List.copyOf(best.values());
     }
 
     /** Those known at least so well. */

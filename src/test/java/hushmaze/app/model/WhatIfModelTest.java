@@ -176,6 +176,7 @@ class WhatIfModelTest {
 
     @Test
     void valuesThatMakeNoBoxAreTold() {
+        designer.edit().set(Field.of("path.box.passes"), "Passes", 1);
         assertThat(model.numbers()).doesNotContain(Swept.TURN_GAP);
         twoPasses();
         model.numberProperty().set(Swept.TURN_GAP);
