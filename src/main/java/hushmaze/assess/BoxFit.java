@@ -44,8 +44,13 @@ public final class BoxFit {
 
     /** The direction of a box that its width in the space is measured in: level on a wall. */
     public static Axis level(Solid solid, Brief brief) {
+        return level(solid, fits(solid, brief));
+    }
+
+    /** The same where it is known how the box lies. */
+    static Axis level(Solid solid, PathResult.Fits fits) {
         Axis away = solid.openingPort().role().normal();
-        return fits(solid, brief).turned() ? away.v() : away.u();
+        return fits.turned() ? away.v() : away.u();
     }
 
     /** Whether nothing stops a box from being hung or stood as its brief has it: rows, studs, screws and cleats do their work. */

@@ -115,8 +115,7 @@ public record PathResult(
 
     /** The direction of the box its width in {@link #fits} is measured in: level on a wall. */
     public Axis level() {
-        Axis away = solid.openingPort().role().normal();
-        return fits.turned() ? away.v() : away.u();
+        return BoxFit.level(solid, fits);
     }
 
     /**

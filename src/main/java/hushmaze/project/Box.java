@@ -91,7 +91,7 @@ public record Box(
         }
         requireRoom(liner, linedFaces, clearWidth);
         if (passes > 1) {
-            requireThinner(baffleBoard, clearWidth);
+            requireNoThicker("baffleBoard.thickness", baffleBoard.thickness(), "", clearWidth);
         }
         requirePort(
                 "openingPort",
@@ -148,6 +148,38 @@ public record Box(
     /** The same box of other boards, layer by layer. */
     public Box ofBoards(List<Board> otherShell, Board otherBaffles) {
         return with(otherShell, otherBaffles, joinery, seams);
+    }
+
+    /**
+     * The same box with other clear sizes, liner and ports.
+     *
+     * @throws InvalidValue if there is no such box
+     */
+    public Box sized(
+            int otherPasses,
+            double width,
+            double height,
+            double length,
+            double gap,
+            Liner other,
+            Port opening,
+            Port room) {
+        return new Box(
+                form,
+                otherPasses,
+                width,
+                height,
+                length,
+                gap,
+                shell,
+                baffleBoard,
+                baffleLayers,
+                other,
+                linedFaces,
+                opening,
+                room,
+                joinery,
+                seams);
     }
 
     private Box with(List<Board> otherShell, Board otherBaffles, Joinery otherJoinery, List<Seam> otherSeams) {
@@ -212,23 +244,17 @@ public record Box(
         if (liner == null) {
             return;
         }
-        int layers = Math.max(1, Math.max(faces.walls(), faces.baffles()));
-        if (layers * liner.thickness() > clearWidth) {
-            throw new InvalidValue(
-                    layers == 1 ? "liner.thickness" : "linedFaces." + (faces.walls() == layers ? "walls" : "baffles"),
-                    layers == 1
-                            ? millimetres(liner.thickness())
-                            : layers + " layers, " + millimetres(layers * liner.thickness()),
-                    "no thicker than the clear width of the pass, " + millimetres(clearWidth),
-                    "mm");
-        }
+        requireNoThicker("liner.thickness", liner.thickness(), "", clearWidth);
+        int layers = Math.max(faces.walls(), faces.baffles());
+        String field = "linedFaces." + (faces.walls() == layers ? "walls" : "baffles");
+        requireNoThicker(field, layers * liner.thickness(), layers + " layers, ", clearWidth);
     }
 
-    private static void requireThinner(Board board, double clearWidth) {
-        if (board.thickness() > clearWidth) {
+    private static void requireNoThicker(String field, double thickness, String what, double clearWidth) {
+        if (thickness > clearWidth) {
             throw new InvalidValue(
-                    "baffleBoard.thickness",
-                    millimetres(board.thickness()),
+                    field,
+                    what + millimetres(thickness),
                     "no thicker than the clear width of the pass, " + millimetres(clearWidth),
                     "mm");
         }

@@ -41,16 +41,6 @@ public record Choices(
         roomFaces = few("roomFaces", roomFaces);
     }
 
-    /** Free in the layers of liner. */
-    public Choices(
-            List<Board> boards,
-            List<Liner> liners,
-            Integer mostLayers,
-            List<PortFace> openingFaces,
-            List<PortFace> roomFaces) {
-        this(boards, liners, mostLayers, null, openingFaces, roomFaces);
-    }
-
     /** With other boards on hand. */
     public Choices withBoards(List<Board> others) {
         return new Choices(others, liners, mostLayers, mostLinerLayers, openingFaces, roomFaces);

@@ -27,9 +27,19 @@ public record LinedFaces(int walls, int baffles, int ends, int broad) {
         InvalidValue.within("broad", broad, 0, MOST);
     }
 
-    /** One layer where there is any. */
-    public LinedFaces(boolean walls, boolean baffles, boolean ends, boolean broad) {
-        this(walls ? 1 : 0, baffles ? 1 : 0, ends ? 1 : 0, broad ? 1 : 0);
+    /** The same with as many layers on sides and baffles. */
+    public LinedFaces withSides(int layers) {
+        return new LinedFaces(layers, layers, ends, broad);
+    }
+
+    /** The same with other layers on the baffles. */
+    public LinedFaces withBaffles(int layers) {
+        return new LinedFaces(walls, layers, ends, broad);
+    }
+
+    /** The same with other layers on the ends. */
+    public LinedFaces withEnds(int layers) {
+        return new LinedFaces(walls, baffles, layers, broad);
     }
 
     /** The same with other layers on the broad faces. */

@@ -141,22 +141,8 @@ final class ChangedBox {
 
     private Box sized(
             int passes, double width, double height, double length, double gap, Liner liner, Port opening, Port room) {
-        return new Box(
-                box.form(),
-                passes,
-                width,
-                height,
-                length,
-                gap,
-                box.shell(),
-                box.baffleBoard(),
-                box.baffleLayers(),
-                liner,
-                box.linedFaces(),
-                opening,
-                room,
-                box.joinery(),
-                List.of());
+        Box whole = box.joined(box.joinery(), List.of());
+        return whole.sized(passes, width, height, length, gap, liner, opening, room);
     }
 
     /** Whether passes at the outside and passes between baffles would lose unequal widths. */

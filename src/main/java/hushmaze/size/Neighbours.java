@@ -97,27 +97,26 @@ final class Neighbours {
     private void linings(List<Pattern> all, Pattern pattern) {
         Build build = pattern.build();
         LinedFaces now = build.lined();
+        List<LinedFaces> others = new ArrayList<>();
         if (pattern.passes() > 1 && now.baffles() > 0) {
-            all.add(pattern.ofBuild(build.lined(new LinedFaces(now.walls(), 0, now.ends(), now.broad()))));
+            others.add(now.withBaffles(0));
         }
         for (int step = -1; step <= 1; step += 2) {
-            int sides = now.walls() + step;
-            if (isAllowed(sides) && sides > 0 && now.baffles() == now.walls()) {
-                all.add(pattern.ofBuild(build.lined(new LinedFaces(sides, sides, now.ends(), now.broad()))));
+            if (now.baffles() == now.walls() && isAllowed(now.walls() + step, 1)) {
+                others.add(now.withSides(now.walls() + step));
             }
-            int ends = now.ends() + step;
-            if (isAllowed(ends) && ends > 0) {
-                all.add(pattern.ofBuild(build.lined(new LinedFaces(now.walls(), now.baffles(), ends, now.broad()))));
+            if (isAllowed(now.ends() + step, 1)) {
+                others.add(now.withEnds(now.ends() + step));
             }
-            int broad = now.broad() + step;
-            if (isAllowed(broad)) {
-                all.add(pattern.ofBuild(build.lined(now.withBroad(broad))));
+            if (isAllowed(now.broad() + step, 0)) {
+                others.add(now.withBroad(now.broad() + step));
             }
         }
+        others.forEach(lined -> all.add(pattern.ofBuild(build.lined(lined))));
     }
 
-    private boolean isAllowed(int layers) {
-        return layers >= 0 && layers <= freedom.linerLayers();
+    private boolean isAllowed(int layers, int least) {
+        return layers >= least && layers <= freedom.linerLayers();
     }
 
     private static boolean fits(Pattern pattern, Place place) {

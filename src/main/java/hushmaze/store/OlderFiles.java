@@ -2,8 +2,6 @@ package hushmaze.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 
 /** Puts what older versions of the program wrote into today's form; everything else stays as it is. */
@@ -22,14 +20,10 @@ final class OlderFiles {
         if (!(faces instanceof ObjectNode object)) {
             return;
         }
-        List<String> names = new ArrayList<>();
-        for (Iterator<String> all = object.fieldNames(); all.hasNext(); ) {
-            names.add(all.next());
-        }
-        for (String name : names) {
-            JsonNode value = object.get(name);
-            if (value.isBoolean()) {
-                object.put(name, value.booleanValue() ? 1 : 0);
+        for (String face : List.of("walls", "baffles", "ends", "broad")) {
+            JsonNode lined = object.path(face);
+            if (lined.isBoolean()) {
+                object.put(face, lined.booleanValue() ? 1 : 0);
             }
         }
     }

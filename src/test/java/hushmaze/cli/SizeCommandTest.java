@@ -27,7 +27,7 @@ class SizeCommandTest {
 
     /** Straight boxes only, which the flat section shows: the wave solution takes a second. */
     private Path project(double level, Space space) {
-        Choices straight = new Choices(null, null, 1, List.of(PortFace.END), List.of(PortFace.END));
+        Choices straight = new Choices(null, null, 1, null, List.of(PortFace.END), List.of(PortFace.END));
         VentPath path = new VentPath(
                 "in",
                 Purpose.SUPPLY,

@@ -217,7 +217,7 @@ class SensitivityTest {
                 .contains(Unable.MOST_PASSES);
         assertThat(new ChangedBox(changed(maze, 4, 3, maze.liner(), LinedFaces.ALL)).unable(Change.ONE_MORE_LAYER))
                 .contains(Unable.MOST_LAYERS);
-        LinedFaces sides = new LinedFaces(true, false, true, false);
+        LinedFaces sides = new LinedFaces(1, 0, 1, 0);
         assertThat(new ChangedBox(changed(maze, 4, 2, maze.liner(), sides)).unable(Change.THINNER_LINER))
                 .contains(Unable.UNEVEN_LINING);
         // A liner of 8 mm cannot be 10 mm thinner.

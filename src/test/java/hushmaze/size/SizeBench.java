@@ -1,5 +1,6 @@
 package hushmaze.size;
 
+import hushmaze.assess.AskedFlows;
 import hushmaze.project.Project;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
@@ -32,7 +33,7 @@ final class SizeBench {
         List<String> grids = new ArrayList<>();
         for (int path = 0; path < project.paths().size(); path++) {
             long start = System.nanoTime();
-            BoxSearch search = new BoxSearch(hushmaze.assess.AskedFlows.settled(project), path, Progress.NONE);
+            BoxSearch search = new BoxSearch(AskedFlows.settled(project), path, Progress.NONE);
             search.begin();
             grids.add(String.format(Locale.ROOT, "%,d, %.1f", search.tally().all(), seconds(start)));
         }

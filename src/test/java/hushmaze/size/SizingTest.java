@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
  */
 class SizingTest {
     private static final Choices FEW =
-            new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT, PortFace.END));
+            new Choices(null, null, 1, null, List.of(PortFace.BACK), List.of(PortFace.FRONT, PortFace.END));
 
     private static VentPath path(String name, double level, Space space, Choices choices) {
         Brief plain = TestRooms.brief(level, null, space, Opening.Beyond.INDOORS);
@@ -50,7 +50,7 @@ class SizingTest {
 
     @Test
     void whatIsRecommendedIsConfirmedByTheWaveSolution() {
-        Choices straight = new Choices(null, null, 1, List.of(PortFace.END), List.of(PortFace.END));
+        Choices straight = new Choices(null, null, 1, null, List.of(PortFace.END), List.of(PortFace.END));
         Project project = project(path("in", 26, new Space(0.45, 0.3, 0.6), straight));
         Sized sized = Sizing.of(project, 1, Progress.NONE, Sizing.Watch.NOBODY);
         Design design = sized.paths().get(0).recommended().orElseThrow();
@@ -104,7 +104,7 @@ class SizingTest {
     /** All sizes in steps of 30 mm, by the methods of the search but the last: nothing beats it by a sheet or half a decibel. */
     @Test
     void noBoxOfAFullGridBeatsTheRecommendedOne() {
-        Choices one = new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT));
+        Choices one = new Choices(null, null, 1, null, List.of(PortFace.BACK), List.of(PortFace.FRONT));
         Project project = project(path("in", 26, new Space(0.6, 0.34, 0.25), one));
         BoxSearch search = new BoxSearch(project, 0, Progress.NONE);
         search.begin();
@@ -169,7 +169,8 @@ class SizingTest {
                 .construction()
                 .board();
         Board other = new Board("other", 0.012, 650, 3.5e9, 0.02, false, "invented for a test");
-        Choices choices = new Choices(List.of(thin, other), null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT));
+        Choices choices =
+                new Choices(List.of(thin, other), null, 1, null, List.of(PortFace.BACK), List.of(PortFace.FRONT));
         PathDesigns found = sized(project(path("in", 26, new Space(0.6, 0.34, 0.25), choices)), 6)
                 .paths()
                 .get(0);

@@ -55,7 +55,7 @@ class AirEdgesTest {
     void linerBetweenBoardsHasNone() {
         Board mdf = new Board("MDF", 0.018, 750, 3.5e9, 0.02, false, "test");
         Liner liner = new Liner("liner", 0.025, 48, 20000, 10000, 30000, 0.0009, "test");
-        LinedFaces sides = new LinedFaces(true, false, false, false);
+        LinedFaces sides = new LinedFaces(1, 0, 0, 0);
         Port end = new Port(PortFace.END, 0.1, 0.2, 0);
         Solid solid = SolidBuilder.build(
                 new Box(Box.Form.MAZE, 1, 0.1, 0.2, 0.6, 0, List.of(mdf), mdf, 1, liner, sides, end, end));

@@ -92,10 +92,10 @@ public final class RandomBoxes {
                 ? LinedFaces.NONE
                 : layered(
                         new LinedFaces(
-                                random.nextInt(5) > 0,
-                                random.nextInt(5) > 0,
-                                random.nextInt(5) > 0,
-                                random.nextBoolean()),
+                                random.nextInt(5) > 0 ? 1 : 0,
+                                random.nextInt(5) > 0 ? 1 : 0,
+                                random.nextInt(5) > 0 ? 1 : 0,
+                                random.nextBoolean() ? 1 : 0),
                         2 * liner.thickness() <= clearWidth);
         List<Board> shell = new ArrayList<>();
         for (int i = 1 + random.nextInt(3); i > 0; i--) {

@@ -31,22 +31,15 @@ final class ResizedBox {
     }
 
     private Box with(int passes, double width, double height, double length, double gap) {
-        return new Box(
-                box.form(),
+        return box.sized(
                 passes,
                 width,
                 height,
                 length,
                 gap,
-                box.shell(),
-                box.baffleBoard(),
-                box.baffleLayers(),
                 box.liner(),
-                box.linedFaces(),
                 hole(box.openingPort(), width, height, length),
-                hole(box.roomPort(), width, height, length),
-                box.joinery(),
-                box.seams());
+                hole(box.roomPort(), width, height, length));
     }
 
     private Port hole(Port port, double width, double height, double length) {

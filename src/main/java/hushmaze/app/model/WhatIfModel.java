@@ -8,7 +8,6 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.size.Sweep;
 import hushmaze.size.SweepRange;
 import hushmaze.size.SweepRow;
-import hushmaze.wording.Amounts;
 import hushmaze.wording.SizeWording;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
@@ -18,7 +17,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -117,8 +115,6 @@ public final class WhatIfModel {
 
     /** Of a step. */
     private static final double SAME = 1e-6;
-    /** Least that is shown of a level, dB. */
-    private static final double SHOWN = 0.05;
 
     private record Key(int path, Swept number) {}
 
@@ -209,7 +205,6 @@ public final class WhatIfModel {
     private Course computed(Course empty, Key key, Progress progress, int ticket) {
         List<Point> points = new ArrayList<>();
         List<String> refusals = new ArrayList<>();
-        double[] share = {0};
         Progress wantedStill = (done, doing) -> {
             progress.check(done, doing);
             if (ticket != wanted.get()) {
@@ -220,8 +215,8 @@ public final class WhatIfModel {
         new Sweep(empty.range(), value -> key.number().in(empty.asked(), key.path(), value), methods)
                 .rows(IntStream.range(0, steps).boxed().toList(), wantedStill, row -> {
                     take(row, empty, points, refusals);
-                    share[0] = (row.step() + 1.0) / steps;
-                    Run news = new Run(with(empty, points, refusals), State.COMPUTING, share[0], "");
+                    double share = (row.step() + 1.0) / steps;
+                    Run news = new Run(with(empty, points, refusals), State.COMPUTING, share, "");
                     runner.tell(() -> finish(key, news, ticket));
                 });
         return with(empty, points, refusals);
@@ -312,96 +307,13 @@ public final class WhatIfModel {
         return switch (state.get()) {
             case NONE -> "";
             case COMPUTING -> Texts.of("whatif.computing", String.valueOf(Math.round(100 * fraction.get())));
-            case STOPPED -> join(Texts.of("whatif.stopped"), found());
+            case STOPPED -> WhatIfWords.join(Texts.of("whatif.stopped"), found());
             case FAILED -> runs.get(new Key(edit.path(), number.get())).problem();
             case FINISHED -> found();
         };
     }
 
-    private static String join(String... parts) {
-        return Arrays.stream(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
-    }
-
     private String found() {
-        Course all = course.get();
-        Amounts amounts = new Amounts(edit.project().units());
-        String now = all.points().stream()
-                .filter(p -> all.isNow(p) && Double.isFinite(p.margin()))
-                .findFirst()
-                .map(p -> Texts.of(
-                        "whatif.now" + how(p.margin()),
-                        shown(p.value()),
-                        amounts.decibels(Math.abs(p.margin())),
-                        amounts.pressure(p.drop())))
-                .orElse("");
-        String good = all.points().isEmpty() ? "" : Texts.of("whatif.good", good(all));
-        int refused = all.refusals().size();
-        String left = refused == 0
-                ? ""
-                : Texts.of(
-                        refused == 1 ? "whatif.refused.one" : "whatif.refused",
-                        String.valueOf(refused),
-                        all.refusals().get(0));
-        return join(now, good, failing(all), left);
-    }
-
-    private static String how(double margin) {
-        if (Math.abs(margin) < SHOWN) {
-            return ".even";
-        }
-        return margin < 0 ? ".short" : "";
-    }
-
-    /** What fails at the values that are not good. */
-    private static String failing(Course all) {
-        List<Verdict> failing = all.points().stream()
-                .flatMap(p -> p.failing().stream())
-                .distinct()
-                .sorted()
-                .toList();
-        return failing.isEmpty()
-                ? ""
-                : Texts.of(
-                        "whatif.failing",
-                        failing.stream()
-                                .map(verdict -> Texts.of("whatif.failing." + verdict))
-                                .collect(Collectors.joining(", ")));
-    }
-
-    /** Values at which every verdict is good, neighbours as ranges. */
-    private String good(Course all) {
-        List<String> runsOfGood = new ArrayList<>();
-        List<Point> points = all.points();
-        for (int i = 0; i < points.size(); i++) {
-            if (points.get(i).good()) {
-                int first = i;
-                while (i + 1 < points.size() && points.get(i + 1).good()) {
-                    i++;
-                }
-                String from = shown(points.get(first).value());
-                runsOfGood.add(
-                        i == first
-                                ? Texts.of("whatif.good.one", from)
-                                : Texts.of(
-                                        "whatif.good.range",
-                                        from,
-                                        shown(points.get(i).value())));
-            }
-        }
-        return runsOfGood.isEmpty()
-                ? Texts.of("whatif.good.none")
-                : String.join(Texts.of("whatif.good.and"), runsOfGood);
-    }
-
-    /** A value in words, with its unit. */
-    public String shown(double value) {
-        Swept of = number.get();
-        if (of == Swept.PASSES) {
-            int passes = (int) value;
-            return Texts.of(passes == 1 ? "whatif.pass" : "whatif.passes", String.valueOf(passes));
-        }
-        String text =
-                EntryText.show(of.unit().toSi(value), of.unit(), edit.project().units());
-        return of == Swept.NOISE && value > 0 ? "+" + text : text;
+        return new WhatIfWords(course.get(), edit.project().units()).found();
     }
 }

@@ -102,14 +102,12 @@ final class BoxModel extends Group {
         gaskets.setTranslateZ(-reach / 2);
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
-            boolean soft = part instanceof LinerPiece;
             Spot out = AirWay.outward(part.role());
-            double far = part instanceof LinerPiece piece
-                    ? reach / 2 * (1 - 0.35 * piece.ply())
-                    : reach * (1 + 0.35 * part.layer());
-            if (part.role() == Role.BAFFLE && soft) {
-                out = new Spot(0, part.layer() == 0 ? -1 : 1, 0);
-                far = reach / 8 * (1 + ((LinerPiece) part).ply());
+            double far = reach * (1 + 0.35 * part.layer());
+            if (part instanceof LinerPiece piece) {
+                boolean onBaffle = part.role() == Role.BAFFLE;
+                out = onBaffle ? new Spot(0, part.layer() == 0 ? -1 : 1, 0) : out;
+                far = onBaffle ? reach / 8 * (1 + piece.ply()) : reach / 2 * (1 - 0.35 * piece.ply());
             }
             groups.get(i).setTranslateX(out.x() * far);
             groups.get(i).setTranslateY(-out.y() * far);

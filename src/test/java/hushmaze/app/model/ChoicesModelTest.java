@@ -83,7 +83,7 @@ class ChoicesModelTest {
     void linersAreAListOfTheirOwn() {
         Liner liner = choices.moreLiners(designer.presets().liners()).get(1);
         assertThat(choices.add(liner)).isEmpty();
-        assertThat(brief().choices()).isEqualTo(new Choices(null, List.of(liner), null, null, null));
+        assertThat(brief().choices()).isEqualTo(new Choices(null, List.of(liner), null, null, null, null));
         assertThat(choices.summary()).isEqualTo("1 liner");
         assertThat(choices.removeLiner(0)).isEmpty();
         assertThat(designer.edit().project()).isEqualTo(before);

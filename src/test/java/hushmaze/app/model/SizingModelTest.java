@@ -34,25 +34,9 @@ class SizingModelTest {
     @TempDir
     Path folder;
 
-    private final Interrupting searches = new Interrupting();
+    private final InterruptedRunner searches = new InterruptedRunner();
     private Designer designer;
     private SizingModel model;
-
-    /** Runs at once, and does something else at every piece of news. */
-    private static final class Interrupting implements TaskRunner {
-        private Runnable meanwhile = () -> {};
-
-        @Override
-        public <T> void run(Function<Progress, T> work, Consumer<T> done, Consumer<Exception> failed) {
-            ON_THIS_THREAD.run(work, done, failed);
-        }
-
-        @Override
-        public void tell(Runnable news) {
-            news.run();
-            meanwhile.run();
-        }
-    }
 
     @BeforeEach
     void begin() {
@@ -182,7 +166,8 @@ class SizingModelTest {
                         "in",
                         Purpose.SUPPLY,
                         TestRooms.brief(40, null, new Space(0.6, 0.34, 0.07), Opening.Beyond.INDOORS)
-                                .choosing(new Choices(null, null, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT))),
+                                .choosing(new Choices(
+                                        null, null, 1, null, List.of(PortFace.BACK), List.of(PortFace.FRONT))),
                         null)));
         model.start();
         assertThat(model.stateProperty().get()).isEqualTo(State.FINISHED);

@@ -21,8 +21,6 @@ import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,25 +35,9 @@ class WhatIfModelTest {
     @TempDir
     Path folder;
 
-    private final Interrupted trials = new Interrupted();
+    private final InterruptedRunner trials = new InterruptedRunner();
     private Designer designer;
     private WhatIfModel model;
-
-    /** Runs at once, and does something else at every piece of news. */
-    private static final class Interrupted implements TaskRunner {
-        private Runnable meanwhile = () -> {};
-
-        @Override
-        public <T> void run(Function<Progress, T> work, Consumer<T> done, Consumer<Exception> failed) {
-            ON_THIS_THREAD.run(work, done, failed);
-        }
-
-        @Override
-        public void tell(Runnable news) {
-            news.run();
-            meanwhile.run();
-        }
-    }
 
     @BeforeEach
     void open() {

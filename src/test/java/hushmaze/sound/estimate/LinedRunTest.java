@@ -106,7 +106,7 @@ class LinedRunTest {
 
     private static Pass pass(double width, double length, double thickness) {
         Port port = new Port(PortFace.END, width, 0.3, 0);
-        LinedFaces sides = new LinedFaces(true, true, false, false);
+        LinedFaces sides = new LinedFaces(1, 1, 0, 0);
         Box box = new Box(
                 Box.Form.MAZE,
                 1,

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 
 /** Estimates worked by hand from the single methods for boxes with round sizes; properties over random boxes. */
 class PathEstimateTest {
-    private static final LinedFaces BARE_ENDS = new LinedFaces(true, true, false, false);
+    private static final LinedFaces BARE_ENDS = new LinedFaces(1, 1, 0, 0);
 
     /**
      * Two passes, worked by hand at 1 kHz: run 0.6 - 0.1 = 0.5 m = 1.640 ft, P/A = 2 · 0.3 / 0.03 = 20 per m = 6.096 per ft,

@@ -58,7 +58,7 @@ class TurnSeriesTest {
         assertThat(turns(estimate)).isCloseTo(5, within(1e-9));
         assertThat(notice(estimate, NoticeKind.TURNS_INTERFERE).value()).isZero();
         // Walls lined but baffles bare: the first and last pass are lined on one side, those between are bare.
-        PathEstimate walls = of(maze(4, 1.5, liner(0.025), new LinedFaces(true, false, false, false), 1));
+        PathEstimate walls = of(maze(4, 1.5, liner(0.025), new LinedFaces(1, 0, 0, 0), 1));
         assertThat(turns(walls)).isCloseTo(5, within(1e-9));
     }
 

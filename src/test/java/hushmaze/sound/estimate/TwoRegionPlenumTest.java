@@ -110,9 +110,8 @@ class TwoRegionPlenumTest {
 
         // 0.45 by 0.38 m of port ask for 1.71 m² of liner; the sides have 2 · 0.4 · 0.9 = 0.72 m².
         Port wide = new Port(PortFace.END, 0.45, 0.38, 0);
-        Notice lining = notice(
-                sized(0.5, 0.4, 0.9, wide, wide, new LinedFaces(true, true, false, false)),
-                NoticeKind.CHAMBER_LINING_SMALL);
+        Notice lining =
+                notice(sized(0.5, 0.4, 0.9, wide, wide, new LinedFaces(1, 1, 0, 0)), NoticeKind.CHAMBER_LINING_SMALL);
         assertThat(lining.value()).isCloseTo(0.72, within(1e-9));
         assertThat(lining.limit()).isCloseTo(1.71, within(1e-9));
 

@@ -49,7 +49,8 @@ final class LikelyBoxes {
         double sigma = Math.exp(between(Math.log(8000), Math.log(40000)));
         LinedFaces faces = random.nextInt(3) > 0
                 ? LinedFaces.FOLD_PLANE
-                : new LinedFaces(random.nextBoolean(), random.nextBoolean(), random.nextBoolean(), false);
+                : new LinedFaces(
+                        random.nextBoolean() ? 1 : 0, random.nextBoolean() ? 1 : 0, random.nextBoolean() ? 1 : 0, 0);
         Board board = new Board("board", 0.018, 750, 3.5e9, 0.02, false, INVENTED);
         Liner liner = new Liner("liner", thickness, 48, sigma, sigma, sigma, 0.0009, INVENTED);
         return new Box(

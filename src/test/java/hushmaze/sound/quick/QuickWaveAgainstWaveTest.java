@@ -33,13 +33,13 @@ class QuickWaveAgainstWaveTest {
         Port low = new Port(PortFace.END, 0.08, 0.2, 0);
         Port side = new Port(PortFace.SIDE, 0.12, 0.25, 0);
         Port away = new Port(PortFace.SIDE, 0.09, 0.3, 0.04);
-        LinedFaces walls = new LinedFaces(true, false, true, false);
+        LinedFaces walls = new LinedFaces(1, 0, 1, 0);
         List<Box> boxes = new ArrayList<>();
         boxes.add(box(1, LinedFaces.FOLD_PLANE, whole, low));
         boxes.add(box(2, LinedFaces.FOLD_PLANE, whole, side));
         boxes.add(box(3, LinedFaces.FOLD_PLANE, away, whole));
         boxes.add(box(3, walls, side, low));
-        boxes.add(box(4, new LinedFaces(false, true, false, false), low, away));
+        boxes.add(box(4, new LinedFaces(0, 1, 0, 0), low, away));
         boxes.add(SampleBoxes.maze(2, 0.5, null, LinedFaces.NONE, 1));
         for (Box box : boxes) {
             compare(box);

@@ -14,7 +14,7 @@ import java.util.List;
 final class TestPaths {
     static final double SOUND_SPEED = 343.2;
     static final double HEIGHT = 0.3;
-    static final LinedFaces SIDES = new LinedFaces(true, true, false, false);
+    static final LinedFaces SIDES = new LinedFaces(1, 1, 0, 0);
     private static final String INVENTED = "invented for a test";
 
     private TestPaths() {}
