@@ -37,7 +37,7 @@ public final class DesignerApp extends Application {
                 List.of(Methods.ESTIMATE, Methods.QUICK, Methods.ALL));
         Commands commands = new Commands(designer, new DialogQuestions(stage));
         new DesignerWindow(designer, commands, stage).show();
-        commands.begin(
+        commands.beginWithGuide(
                 getParameters().getRaw().stream().findFirst().map(Path::of).map(Path::toAbsolutePath));
     }
 

@@ -22,8 +22,6 @@ import java.util.OptionalDouble;
 final class PathAirNotices {
     /** A drive that brings more than this many times the flow asked for is worth saying. */
     private static final double TOO_MUCH = 1.1;
-    /** An A-weighted level is about so much above the number of the noise criterion (common practice, no source), dB. */
-    private static final double DBA_OVER_NC = 7;
     /** Fastest air on the whole face of a louvre, half of it free, ft/min. */
     private static final double LOUVRE_IN = 250;
 
@@ -85,12 +83,12 @@ final class PathAirNotices {
 
     /** The brief's limits against what is published for so quiet a room. */
     private void limitForTarget(Target target) {
-        if (target.kind() == Target.Kind.SPECTRUM) {
+        OptionalDouble like = target.likeNc();
+        if (like.isEmpty()) {
             return;
         }
-        double nc = target.kind() == Target.Kind.DBA ? target.number() - DBA_OVER_NC : target.number();
         boolean supply = result.path().purpose() == Purpose.SUPPLY;
-        double number = Math.max(0, nc);
+        double number = like.getAsDouble();
         loose(PortPlace.IN_ROOM, brief.maxOpeningVelocity(), OpeningVelocity.limit(number, supply));
         loose("", brief.maxPathVelocity(), DuctVelocity.lastRun(number));
     }

@@ -4,6 +4,7 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
+import java.util.OptionalDouble;
 
 /**
  * How quiet the room shall be.
@@ -15,6 +16,9 @@ import hushmaze.quantity.Unit;
  */
 public record Target(
         Kind kind, @MayBeAbsent Double number, @MayBeAbsent Spectrum spectrum, String source) {
+    /** By how much dB(A) stand above the NC number of a usual room noise. */
+    private static final double DBA_OVER_NC = 7;
+
     /** Kinds of target. */
     public enum Kind {
         /** Noise criterion curve. */
@@ -48,5 +52,16 @@ public record Target(
             }
         }
         InvalidValue.text("source", source, 400);
+    }
+
+    /**
+     * About which NC number a rating comes to, for tables that are by NC: dB(A) less {@value #DBA_OVER_NC} (common practice, no
+     * source), the numbers of the others as they are; nothing for an own spectrum.
+     */
+    public OptionalDouble likeNc() {
+        if (kind == Kind.SPECTRUM) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Math.max(0, kind == Kind.DBA ? number - DBA_OVER_NC : number));
     }
 }

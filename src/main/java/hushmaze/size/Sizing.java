@@ -64,7 +64,7 @@ public final class Sizing {
      * Sizes every path of a project.
      *
      * @param project may have boxes already; they are not looked at
-     * @param keep most designs per path, at least 1
+     * @param keep most designs per path; with 1, only the recommended one is looked for
      */
     public static Sized of(Project project, int keep, Progress progress, Watch watch) {
         return of(project, keep, Methods.ALL, progress, watch);
@@ -113,8 +113,9 @@ public final class Sizing {
     /** All recommended ones first, then kind by kind. */
     private List<PathDesigns> designs(List<BoxSearch> searches, List<Integer> numbers) {
         List<Chosen> chosen = searches.stream().map(search -> new Chosen(keep)).toList();
-        double parts = Kind.values().length * (double) searches.size();
-        for (Kind kind : Kind.values()) {
+        List<Kind> kinds = keep == 1 ? List.of(Kind.RECOMMENDED) : List.of(Kind.values());
+        double parts = kinds.size() * (double) searches.size();
+        for (Kind kind : kinds) {
             for (int n = 0; n < searches.size(); n++) {
                 double done = (kind.ordinal() * searches.size() + n) / parts;
                 searches.get(n).report(part(0.3 + 0.7 * done, 0.7 / parts));

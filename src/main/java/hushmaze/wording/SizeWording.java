@@ -44,9 +44,14 @@ public final class SizeWording {
         }
         boolean boxes = sized.paths().stream().noneMatch(p -> p.designs().isEmpty());
         if (boxes && !sized.enoughAir()) {
-            lines.add(wording.text("size.noAir"));
+            lines.add(noAir());
         }
         return lines;
+    }
+
+    /** That the boxes found do not bring the air together. */
+    public String noAir() {
+        return wording.text("size.noAir");
     }
 
     /** What was found for one path, line by line. */

@@ -3,7 +3,7 @@ package hushmaze.app.entry;
 import javafx.scene.Node;
 
 /** One row of the entries. */
-interface Entry {
+public interface Entry {
     Node node();
 
     /** Shows what the project has now. */

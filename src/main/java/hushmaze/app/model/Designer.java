@@ -8,6 +8,7 @@ import hushmaze.store.Presets;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
@@ -30,6 +31,7 @@ public final class Designer {
     private final WhatIfModel whatIf;
     private final FileModel files;
     private final PagesModel pages;
+    private final GuideModel guide;
     private final ObservableStringValue title;
 
     /**
@@ -78,8 +80,20 @@ public final class Designer {
         whatIf = new WhatIfModel(edit, trials, quickest(stages));
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
+        guide = new GuideModel(
+                presets,
+                LocalDate::now,
+                searches,
+                (project, progress) -> Sizing.of(project, 1, progress, Sizing.Watch.NOBODY),
+                this::beginFirst);
+        edit.whenStarted(guide::leave);
         title = Bindings.createStringBinding(
                 this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
+    }
+
+    private void beginFirst(Project answered, String words) {
+        files.newFrom(answered);
+        message.set(new Message(false, words));
     }
 
     /** The last of the stages without the wave solution, which takes too long for many values. */
@@ -133,6 +147,10 @@ public final class Designer {
 
     public WhatIfModel whatIf() {
         return whatIf;
+    }
+
+    public GuideModel guide() {
+        return guide;
     }
 
     public FileModel files() {

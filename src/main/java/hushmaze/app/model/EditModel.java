@@ -23,7 +23,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 
 /** The project being edited, which of its vent paths is looked at, and the way back through the edits. */
-public final class EditModel {
+public final class EditModel implements Steps {
     private static final Pattern BOARD_THICKNESS = Pattern.compile("board(s\\.\\d+)?\\.thickness$");
     /** Characters a source may have. */
     private static final int LONGEST_SOURCE = 400;
@@ -249,12 +249,14 @@ public final class EditModel {
         edit(Texts.of("edit.units"), p -> field.with(p, 0, units));
     }
 
+    @Override
     public void undo() {
         message.set(null);
         history.undo();
         show();
     }
 
+    @Override
     public void redo() {
         message.set(null);
         history.redo();

@@ -75,6 +75,11 @@ public final class FileModel {
         begin(project, null, project);
     }
 
+    /** A new project that is nowhere saved. */
+    void newFrom(Project project) {
+        begin(project, null, null);
+    }
+
     /** Opens a file; a file that cannot be used is reported, and the project at hand stays. */
     public boolean open(Path from) {
         try {

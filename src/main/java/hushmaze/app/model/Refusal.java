@@ -43,7 +43,8 @@ final class Refusal {
                 Texts.of("entry.ofPath", project.paths().get(number).name(), word(field.substring(path.end()))));
     }
 
-    private static String sentence(InvalidValue refused, String name) {
+    /** With the name a field has in the window. */
+    static String sentence(InvalidValue refused, String name) {
         String unit = refused.unit().isEmpty() ? "" : " " + refused.unit();
         return Texts.of("entry.refused", name, refused.given() + unit, refused.limit() + unit);
     }

@@ -37,17 +37,44 @@ public final class Commands {
 
     /** The first project of the session: a file if one was named, else the first sample, or what was left unsaved. */
     public void begin(Optional<Path> file) {
+        if (!beginWithOwn(file)) {
+            newSample();
+        }
+    }
+
+    /** The same, with the questions for a first box over a sample where there is no work of the user's. */
+    public void beginWithGuide(Optional<Path> file) {
+        if (!beginWithOwn(file)) {
+            newSample();
+            designer.guide().start();
+        }
+    }
+
+    private void newSample() {
+        Message problem = designer.messageProperty().get();
+        files.newFrom(SampleProjects.DEFAULT);
+        if (problem != null) {
+            designer.messageProperty().set(problem);
+        }
+    }
+
+    private boolean beginWithOwn(Optional<Path> file) {
         if (file.isPresent() && openOrRestore(file.get())) {
-            return;
+            return true;
         }
         Message problem = designer.messageProperty().get();
         boolean restored =
                 files.hasLeftover(null) && questions.restore(Texts.of("ask.restore.unnamed")) && files.restore(null);
-        if (!restored) {
-            files.newFrom(SampleProjects.DEFAULT);
-        }
-        if (problem != null) {
+        if (restored && problem != null) {
             designer.messageProperty().set(problem);
+        }
+        return restored;
+    }
+
+    /** Asks for a first box; the project at hand stays until the questions are answered. */
+    void guide() {
+        if (mayLeave()) {
+            designer.guide().start();
         }
     }
 

@@ -1,6 +1,7 @@
 package hushmaze.app.window;
 
 import hushmaze.app.entry.EntryColumn;
+import hushmaze.app.guide.GuidePane;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.ScreenFonts;
@@ -14,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 
@@ -42,7 +44,12 @@ public final class DesignerWindow {
         Views views = new Views(designer);
         MenuBar menus = new Menus(designer, this.commands, theme, views, this::close).bar();
         root.setTop(new VBox(menus, bar(theme), new MessageStrip(designer.messageProperty())));
-        root.setCenter(columns(views));
+        SplitPane columns = columns(views);
+        // What lies under the questions must take no keys.
+        columns.visibleProperty().bind(designer.guide().openProperty().not());
+        StackPane middle = new StackPane(columns, new GuidePane(designer));
+        root.setCenter(middle);
+        designer.guide().whenFinished(() -> views.show(0));
     }
 
     /** Shows the window. */

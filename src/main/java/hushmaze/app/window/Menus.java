@@ -54,6 +54,7 @@ final class Menus {
         Menu menu = new Menu(Texts.of("menu.file"));
         menu.getItems()
                 .addAll(
+                        item("menu.guide", "Shortcut+G", commands::guide),
                         samples,
                         item("menu.open", "Shortcut+O", commands::open),
                         item("menu.save", "Shortcut+S", commands::save),
