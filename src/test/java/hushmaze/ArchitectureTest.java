@@ -50,6 +50,8 @@ class ArchitectureTest {
                 .definedBy("hushmaze.assess..")
                 .layer("size")
                 .definedBy("hushmaze.size..")
+                .layer("mend")
+                .definedBy("hushmaze.mend..")
                 .layer("wording")
                 .definedBy("hushmaze.wording..")
                 .layer("drawing")
@@ -86,9 +88,22 @@ class ArchitectureTest {
                 .whereLayer("size")
                 .mayOnlyAccessLayers(
                         "quantity", "material", "project", "solid", "sound", "air", "build", "assess", "work")
-                .whereLayer("wording")
+                .whereLayer("mend")
                 .mayOnlyAccessLayers(
                         "quantity", "material", "project", "solid", "sound", "air", "build", "assess", "size", "work")
+                .whereLayer("wording")
+                .mayOnlyAccessLayers(
+                        "quantity",
+                        "material",
+                        "project",
+                        "solid",
+                        "sound",
+                        "air",
+                        "build",
+                        "assess",
+                        "size",
+                        "mend",
+                        "work")
                 .whereLayer("store")
                 .mayOnlyAccessLayers(
                         "quantity",
@@ -196,6 +211,7 @@ class ArchitectureTest {
                         "hushmaze.measure..",
                         "hushmaze.assess..",
                         "hushmaze.size..",
+                        "hushmaze.mend..",
                         "hushmaze.wording..",
                         "hushmaze.store..",
                         "hushmaze.drawing..",

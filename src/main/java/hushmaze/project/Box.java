@@ -182,6 +182,26 @@ public record Box(
                 seams);
     }
 
+    /** The same box with other layers of liner on its faces. */
+    public Box lined(LinedFaces other) {
+        return new Box(
+                form,
+                passes,
+                clearWidth,
+                clearHeight,
+                clearLength,
+                turnGap,
+                shell,
+                baffleBoard,
+                baffleLayers,
+                liner,
+                other,
+                openingPort,
+                roomPort,
+                joinery,
+                seams);
+    }
+
     private Box with(List<Board> otherShell, Board otherBaffles, Joinery otherJoinery, List<Seam> otherSeams) {
         return new Box(
                 form,

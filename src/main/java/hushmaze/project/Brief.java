@@ -126,6 +126,16 @@ public record Brief(
         return copy(opening, otherFlow, drop, pathVelocity, openingVelocity, space, construction, drive);
     }
 
+    /**
+     * The same brief with other limits.
+     *
+     * @param pathVelocity fastest air inside the box, m/s
+     * @param openingVelocity fastest air at the room end, m/s
+     */
+    public Brief withVelocities(double pathVelocity, double openingVelocity) {
+        return copy(opening, flow, maxPressureDrop, pathVelocity, openingVelocity, space, construction, drive);
+    }
+
     /** How far cleats hold the box off the surface it hangs on, m; 0 if it stands or is said to have none. */
     public double standOff() {
         Mounting mounting = construction.mounting();

@@ -77,15 +77,20 @@ public record Construction(
 
     /** The same with other limits for carrying. */
     public Construction carried(Double otherMass, Doorway otherDoorway) {
-        return with(otherMass, mounting, otherDoorway);
+        return with(otherMass, mounting, otherDoorway, joinery);
+    }
+
+    /** The same joined in another way. */
+    public Construction joined(Joinery other) {
+        return with(maxMass, mounting, doorway, other);
     }
 
     /** The same fixed in another way. */
     public Construction mounted(Mounting other) {
-        return with(maxMass, other, doorway);
+        return with(maxMass, other, doorway, joinery);
     }
 
-    private Construction with(Double otherMass, Mounting otherMounting, Doorway otherDoorway) {
+    private Construction with(Double otherMass, Mounting otherMounting, Doorway otherDoorway, Joinery otherJoinery) {
         return new Construction(
                 board,
                 shellLayers,
@@ -96,7 +101,7 @@ public record Construction(
                 roomFace,
                 otherMass,
                 otherMounting,
-                joinery,
+                otherJoinery,
                 otherDoorway);
     }
 }

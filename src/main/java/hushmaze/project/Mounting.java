@@ -106,6 +106,28 @@ public record Mounting(
                 into, timber, screw, thread, screwsPerRow, other, cleat, studSpacing, cleatLength, abovePeople, source);
     }
 
+    /** The same with cleats of another length, m. */
+    public Mounting withCleatLength(double other) {
+        return new Mounting(
+                into, timber, screw, thread, screwsPerRow, rowDistance, cleat, studSpacing, other, abovePeople, source);
+    }
+
+    /** The same with its screws deeper or less deep in the timber, m. */
+    public Mounting withThread(double other) {
+        return new Mounting(
+                into,
+                timber,
+                screw,
+                other,
+                screwsPerRow,
+                rowDistance,
+                cleat,
+                studSpacing,
+                cleatLength,
+                abovePeople,
+                source);
+    }
+
     /** The same with another number of screws in each row. */
     public Mounting withScrews(int perRow) {
         return new Mounting(

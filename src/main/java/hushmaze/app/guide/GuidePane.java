@@ -216,9 +216,10 @@ public final class GuidePane extends BorderPane {
 
     /** The first entry has the focus, so that one can type at once. */
     private void focusFirst() {
-        Node first = rows.lookup(".text-field");
-        if (first != null) {
-            first.requestFocus();
+        List<Node> controls = new ArrayList<>(rows.getChildren().get(0).lookupAll(".text-field"));
+        controls.addAll(rows.getChildren().get(0).lookupAll(".combo-box"));
+        if (!controls.isEmpty()) {
+            controls.get(0).requestFocus();
         }
     }
 

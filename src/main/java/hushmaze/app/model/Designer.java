@@ -31,6 +31,7 @@ public final class Designer {
     private final WhatIfModel whatIf;
     private final FileModel files;
     private final PagesModel pages;
+    private final MendsModel mends;
     private final GuideModel guide;
     private final ObservableStringValue title;
 
@@ -80,6 +81,7 @@ public final class Designer {
         whatIf = new WhatIfModel(edit, trials, quickest(stages));
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
+        mends = new MendsModel(edit, results, extras, air, trials);
         guide = new GuideModel(
                 presets,
                 LocalDate::now,
@@ -147,6 +149,10 @@ public final class Designer {
 
     public WhatIfModel whatIf() {
         return whatIf;
+    }
+
+    public MendsModel mends() {
+        return mends;
     }
 
     public GuideModel guide() {

@@ -181,6 +181,11 @@ public final class ResultModel {
         return new Judged(whole, Assessor.assess(whole, methods, progress));
     }
 
+    /** Says what is in the way. */
+    void tell(String problem) {
+        message.set(new Message(true, problem));
+    }
+
     /** Lays out a box for the path that is looked at from what is wished for it. */
     public void layOut() {
         if (layingOut.get()) {

@@ -9,6 +9,7 @@ import hushmaze.project.VentPath;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.size.ResizedBox;
 import hushmaze.size.SweepRange;
 import java.math.BigDecimal;
 

@@ -49,7 +49,7 @@ public final class DesignerWindow {
         columns.visibleProperty().bind(designer.guide().openProperty().not());
         StackPane middle = new StackPane(columns, new GuidePane(designer));
         root.setCenter(middle);
-        designer.guide().whenFinished(() -> views.show(0));
+        designer.guide().whenFinished(() -> views.show("sections"));
     }
 
     /** Shows the window. */
@@ -74,6 +74,7 @@ public final class DesignerWindow {
 
     private HBox bar(Theme theme) {
         PathChooser paths = new PathChooser(designer);
+        paths.visibleProperty().bind(designer.guide().openProperty().not());
         HBox.setHgrow(paths, Priority.ALWAYS);
         Button undo = button("bar.undo", designer.edit()::undo);
         undo.disableProperty().bind(designer.edit().undoableProperty().isEmpty());
@@ -105,7 +106,7 @@ public final class DesignerWindow {
 
     private SplitPane columns(Views views) {
         EntryColumn entries = new EntryColumn(designer);
-        VerdictColumn verdict = new VerdictColumn(designer);
+        VerdictColumn verdict = new VerdictColumn(designer, views::show);
         SplitPane columns = new SplitPane(entries, views, verdict);
         SplitPane.setResizableWithParent(entries, false);
         SplitPane.setResizableWithParent(verdict, false);

@@ -87,7 +87,7 @@ final class Menus {
 
     /** Shows the best boxes and begins to look for them, unless that is going on. */
     private void find() {
-        views.show(Views.NAMES.indexOf("found"));
+        views.show("found");
         if (designer.sizing().stateProperty().get() != SizingModel.State.SEARCHING) {
             designer.sizing().start();
         }

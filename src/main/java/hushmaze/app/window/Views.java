@@ -66,6 +66,11 @@ final class Views extends VBox {
         show(0);
     }
 
+    /** Shows a view by its name. */
+    void show(String name) {
+        show(NAMES.indexOf(name));
+    }
+
     void show(int number) {
         choice.getToggles().get(number).setSelected(true);
     }

@@ -15,6 +15,7 @@ import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.size.ResizedBox;
 import hushmaze.size.Sizing;
 import hushmaze.size.SweepRange;
 import hushmaze.work.Progress;

@@ -1,31 +1,31 @@
-package hushmaze.app.model;
+package hushmaze.size;
 
 import hushmaze.project.Box;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 
 /** A box with other clear sizes. Holes that fill their pass go on filling it; others stay, or shrink to what there is. */
-final class ResizedBox {
+public final class ResizedBox {
     /** Sizes as close as this are the same, m. */
     private static final double SAME = 1e-6;
 
     private final Box box;
 
-    ResizedBox(Box box) {
+    public ResizedBox(Box box) {
         this.box = box;
     }
 
     /** @throws hushmaze.quantity.InvalidValue if there is no such box */
-    Box clear(double width, double height, double length) {
+    public Box clear(double width, double height, double length) {
         return with(box.passes(), width, height, length, box.turnGap());
     }
 
-    Box turning(double gap) {
+    public Box turning(double gap) {
         return with(box.passes(), box.clearWidth(), box.clearHeight(), box.clearLength(), gap);
     }
 
     /** Turns of a box that had none are as wide as its passes. */
-    Box ofPasses(int passes) {
+    public Box ofPasses(int passes) {
         double gap = box.passes() == 1 ? box.clearWidth() : box.turnGap();
         return with(passes, box.clearWidth(), box.clearHeight(), box.clearLength(), gap);
     }
