@@ -77,7 +77,7 @@ public final class AskedFlows {
                 }
                 brief = brief.withFlow(share);
             }
-            paths.add(new VentPath(path.name(), path.purpose(), brief, path.box()));
+            paths.add(path.withBrief(brief));
         }
         return project.withPaths(paths);
     }

@@ -2,6 +2,7 @@ package hushmaze.project;
 
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.MayBeAbsent;
+import java.util.List;
 
 /**
  * One way for air into or out of the room.
@@ -10,25 +11,47 @@ import hushmaze.quantity.MayBeAbsent;
  * @param purpose what it is for
  * @param brief what is asked
  * @param box what is chosen; absent until a box was laid out
+ * @param kept boxes put by to be compared; none if nothing is said
  */
 public record VentPath(
         String name,
         Purpose purpose,
         Brief brief,
-        @MayBeAbsent Box box) {
+        @MayBeAbsent Box box,
+        @MayBeAbsent List<KeptBox> kept) {
+    /** Most boxes that are put by for one path. */
+    public static final int MAX_KEPT = 8;
+
     public VentPath {
         InvalidValue.text("name", name, 60);
         InvalidValue.present("purpose", purpose);
         InvalidValue.present("brief", brief);
+        kept = kept == null ? List.of() : List.copyOf(kept);
+        if (kept.size() > MAX_KEPT) {
+            throw new InvalidValue("kept", kept.size() + " boxes", "at most " + MAX_KEPT + " boxes", "");
+        }
+        if (kept.stream().map(KeptBox::name).distinct().count() != kept.size()) {
+            throw new InvalidValue("kept", "two boxes of the same name", "differently named boxes", "");
+        }
+    }
+
+    /** A path for which no other boxes are put by. */
+    public VentPath(String name, Purpose purpose, Brief brief, Box box) {
+        this(name, purpose, brief, box, null);
+    }
+
+    /** The same path with other boxes put by. */
+    public VentPath keeping(List<KeptBox> others) {
+        return new VentPath(name, purpose, brief, box, others);
     }
 
     /** The same path with another brief. */
     public VentPath withBrief(Brief other) {
-        return new VentPath(name, purpose, other, box);
+        return new VentPath(name, purpose, other, box, kept);
     }
 
     /** The same path with another box. */
     public VentPath withBox(Box other) {
-        return new VentPath(name, purpose, brief, other);
+        return new VentPath(name, purpose, brief, other, kept);
     }
 }

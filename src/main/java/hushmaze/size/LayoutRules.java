@@ -148,7 +148,7 @@ public final class LayoutRules {
 
     /** Boxes of the grid that keep every limit but the sound; no more than asked for. */
     private List<Candidate> candidates(VentPath path, Brief brief, int most, Progress progress) {
-        VentPath asked = new VentPath(path.name(), path.purpose(), brief, null);
+        VentPath asked = path.withBrief(brief).withBox(null);
         List<Candidate> kept = new ArrayList<>();
         SeamPlanner planner = new SeamPlanner(brief.construction(), project.stock(), project.units());
         for (Box box : new BoxGrid(brief, project.units()).boxes()) {

@@ -21,6 +21,7 @@ import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
 import hushmaze.project.Fitting;
 import hushmaze.project.Joinery;
+import hushmaze.project.KeptBox;
 import hushmaze.project.Leakage;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Mounting;
@@ -57,6 +58,9 @@ import java.util.function.Supplier;
 final class RandomProjects {
     private static final String LETTERS = "abcXYZ 0123 \"\\/<&' éßµ²→½ 漢\ud83c\udfbb";
 
+    /** Two layers of the thickest liner go into it, m. */
+    private static final double LEAST_WIDTH = 0.5;
+
     private final Random random;
 
     RandomProjects(long seed) {
@@ -87,9 +91,18 @@ final class RandomProjects {
     private List<VentPath> paths(boolean flowFollows) {
         List<VentPath> paths = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
-            paths.add(new VentPath(i + text(50), choice(Purpose.values()), brief(flowFollows), maybe(this::box)));
+            paths.add(new VentPath(
+                    i + text(50), choice(Purpose.values()), brief(flowFollows), maybe(this::box), maybe(this::kept)));
         }
         return paths;
+    }
+
+    private List<KeptBox> kept() {
+        List<KeptBox> kept = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(3); i++) {
+            kept.add(new KeptBox(i + text(30), box()));
+        }
+        return kept;
     }
 
     private Room room() {
@@ -371,7 +384,7 @@ final class RandomProjects {
         return new Box(
                 form,
                 form == Box.Form.MAZE ? 1 + random.nextInt(Box.MAX_PASSES) : 1,
-                between(0.25, 3),
+                between(LEAST_WIDTH, 3),
                 between(0.25, 3),
                 length,
                 between(0.001, length - Box.MIN_BAFFLE),

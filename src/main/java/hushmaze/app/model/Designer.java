@@ -31,6 +31,7 @@ public final class Designer {
     private final WhatIfModel whatIf;
     private final FileModel files;
     private final PagesModel pages;
+    private final KeptModel kept;
     private final MendsModel mends;
     private final GuideModel guide;
     private final ObservableStringValue title;
@@ -81,6 +82,7 @@ public final class Designer {
         whatIf = new WhatIfModel(edit, trials, quickest(stages));
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
+        kept = new KeptModel(edit, trials, quickest(stages));
         mends = new MendsModel(edit, results, extras, air, trials);
         guide = new GuideModel(
                 presets,
@@ -149,6 +151,11 @@ public final class Designer {
 
     public WhatIfModel whatIf() {
         return whatIf;
+    }
+
+    /** Boxes put by. */
+    public KeptModel kept() {
+        return kept;
     }
 
     public MendsModel mends() {

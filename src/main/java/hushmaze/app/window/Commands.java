@@ -71,6 +71,11 @@ public final class Commands {
         return restored;
     }
 
+    /** Puts the box in the path by, to be compared. */
+    void keep() {
+        designer.kept().keep().ifPresent(problem -> designer.messageProperty().set(new Message(true, problem)));
+    }
+
     /** Asks for a first box; the project at hand stays until the questions are answered. */
     void guide() {
         if (mayLeave()) {

@@ -73,6 +73,7 @@ final class Menus {
         follow(redo, "menu.redo", designer.edit().redoableProperty());
         MenuItem layOut = item("menu.layOut", "Shortcut+L", designer.results()::layOut);
         layOut.disableProperty().bind(designer.results().layingOutProperty());
+        MenuItem keep = item("menu.keep", "Shortcut+K", commands::keep);
         MenuItem find = item("menu.find", "Shortcut+B", this::find);
         Menu menu = new Menu(Texts.of("menu.edit"));
         MenuItem add = item("menu.pathAdd", "Shortcut+Shift+P", designer.paths()::add);
@@ -81,7 +82,8 @@ final class Menus {
             add.setDisable(!designer.paths().mayAdd());
             remove.setDisable(!designer.paths().mayRemove());
         });
-        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), layOut, find, new SeparatorMenuItem(), add, remove);
+        menu.getItems()
+                .addAll(undo, redo, new SeparatorMenuItem(), layOut, find, keep, new SeparatorMenuItem(), add, remove);
         return menu;
     }
 

@@ -1,6 +1,7 @@
 package hushmaze.app.window;
 
 import hushmaze.app.found.FoundPane;
+import hushmaze.app.kept.KeptView;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.CutView;
@@ -21,7 +22,7 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages", "found");
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages", "found", "kept");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
@@ -35,7 +36,8 @@ final class Views extends VBox {
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
                 new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 new PagesView(designer),
-                new FoundPane(designer));
+                new FoundPane(designer),
+                new KeptView(designer));
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");
         for (int i = 0; i < NAMES.size(); i++) {
@@ -62,6 +64,7 @@ final class Views extends VBox {
                 views.get(i).setVisible(i == number);
             }
             designer.pages().watchedProperty().set(NAMES.get(number).equals("pages"));
+            designer.kept().watchedProperty().set(NAMES.get(number).equals("kept"));
         });
         show(0);
     }

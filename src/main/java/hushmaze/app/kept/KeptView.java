@@ -1,0 +1,191 @@
+package hushmaze.app.kept;
+
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.KeptModel;
+import hushmaze.app.model.KeptModel.Column;
+import hushmaze.app.model.KeptTable;
+import hushmaze.app.model.KeptTable.Row;
+import hushmaze.app.model.Message;
+import hushmaze.app.model.Texts;
+import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.WrappedWords;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The box in the path beside those put by: what each comes to, what differs, and their levels in one chart. */
+public final class KeptView extends BorderPane {
+    private static final double CHART = 250;
+    private static final double COLUMN = 148;
+
+    private final Designer designer;
+    private final KeptModel model;
+    private final Button keep = button("kept.keep");
+    private final CheckBox onlyDifferent = new CheckBox(Texts.of("kept.onlyDifferent"));
+    private final Label empty = WrappedWords.of(Texts.of("kept.empty"), "found-empty");
+    private final GridPane table = new GridPane();
+    private final PageCanvas chart = new PageCanvas();
+
+    public KeptView(Designer designer) {
+        this.designer = designer;
+        this.model = designer.kept();
+        getStyleClass().add("kept-view");
+        keep.getStyleClass().add("accent");
+        keep.setOnAction(e -> tell(model::keep));
+        onlyDifferent.setId("kept-only-different");
+        onlyDifferent.setMnemonicParsing(true);
+        onlyDifferent.setOnAction(e -> show());
+        HBox top = new HBox(keep, onlyDifferent);
+        top.getStyleClass().add("kept-top");
+        table.getStyleClass().add("kept-table");
+        table.setId("kept-table");
+        ScrollPane scroll = new ScrollPane(new VBox(empty, table));
+        scroll.setFitToHeight(false);
+        scroll.setMinHeight(0);
+        chart.setMinHeight(CHART);
+        chart.setPrefHeight(CHART);
+        chart.setAccessibleText(Texts.of("kept.chart"));
+        setTop(top);
+        setCenter(scroll);
+        setBottom(chart);
+        empty.prefWidthProperty().bind(scroll.widthProperty().subtract(4));
+        model.columnsProperty().addListener((p, before, after) -> show());
+        designer.edit().projectProperty().addListener((p, before, after) -> show());
+        show();
+    }
+
+    private static Button button(String key) {
+        Button button = new Button(Texts.of(key));
+        button.setMnemonicParsing(true);
+        button.setId(key.replace('.', '-'));
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        Texts.find(key + ".tip").ifPresent(tip -> button.setTooltip(new Tooltip(tip)));
+        return button;
+    }
+
+    private void tell(Supplier<Optional<String>> change) {
+        change.get().ifPresent(problem -> designer.messageProperty().set(new Message(true, problem)));
+    }
+
+    private void show() {
+        List<Column> columns = model.columnsProperty().get();
+        boolean some = columns.stream().anyMatch(c -> !c.isPresent());
+        keep.setDisable(!model.mayKeep());
+        visible(empty, !some);
+        visible(table, some);
+        visible(onlyDifferent, some);
+        fill(columns);
+        List<Column> judged = columns.stream().filter(c -> c.result() != null).toList();
+        boolean drawn = some && !judged.isEmpty();
+        visible(chart, drawn);
+        chart.setSource(drawn ? new LevelsChart(judged, designer.measure()) : null);
+    }
+
+    private static void visible(Node node, boolean is) {
+        node.setVisible(is);
+        node.setManaged(is);
+    }
+
+    private void fill(List<Column> columns) {
+        table.getChildren().clear();
+        for (int i = 0; i < columns.size(); i++) {
+            table.add(head(columns.get(i)), i + 1, 0);
+        }
+        int line = 1;
+        for (Row row : KeptTable.of(columns, designer.edit().project().units())) {
+            if (onlyDifferent.isSelected() && row.alike()) {
+                continue;
+            }
+            Label name = new Label(row.name());
+            name.setMinWidth(Region.USE_PREF_SIZE);
+            name.getStyleClass().add("quiet-words");
+            table.add(name, 0, line);
+            for (int i = 0; i < columns.size(); i++) {
+                table.add(cell(row, i), i + 1, line);
+            }
+            line++;
+        }
+    }
+
+    private static Label cell(Row row, int column) {
+        boolean best = row.best().isPresent() && row.best().getAsInt() == column;
+        Label cell = WrappedWords.of(
+                best
+                        ? Texts.of("kept.best", row.cells().get(column))
+                        : row.cells().get(column),
+                "kept-cell");
+        if (best) {
+            cell.getStyleClass().add("figure");
+        }
+        if (row.alike()) {
+            cell.getStyleClass().add("quiet-words");
+        }
+        cell.setPrefWidth(COLUMN);
+        return cell;
+    }
+
+    private Node head(Column column) {
+        if (column.isPresent()) {
+            Label name = WrappedWords.of(column.name(), "block-name");
+            name.setPrefWidth(COLUMN);
+            return name;
+        }
+        int number = column.number();
+        TextField name = new TextField(column.name());
+        name.setId("kept-name-" + number);
+        name.setPrefWidth(COLUMN);
+        name.setAccessibleText(Texts.of("kept.rename"));
+        name.setTooltip(new Tooltip(Texts.of("kept.rename.tip")));
+        Runnable rename = () -> {
+            if (!name.getText().equals(column.name())) {
+                tell(() -> model.rename(number, name.getText()));
+                if (designer.messageProperty().get() != null) {
+                    name.setText(column.name());
+                }
+            }
+        };
+        name.setOnAction(e -> rename.run());
+        name.focusedProperty().addListener((p, before, now) -> {
+            if (!now && name.getScene() != null) {
+                rename.run();
+            }
+        });
+        Button use = small("kept.use", number);
+        use.setOnAction(e -> tell(() -> model.use(number)));
+        Button like = small("kept.duplicate", number);
+        like.setOnAction(e -> tell(() -> model.duplicate(number)));
+        Button away = small("kept.remove", number);
+        away.setOnAction(e -> tell(() -> model.remove(number)));
+        FlowPane buttons = new FlowPane(use, like, away);
+        buttons.getStyleClass().add("mends");
+        buttons.setPrefWrapLength(COLUMN);
+        VBox head = new VBox(name, buttons);
+        if (!column.problem().isEmpty()) {
+            Label problem = WrappedWords.of(column.problem(), "entry-wrong");
+            problem.setPrefWidth(COLUMN);
+            head.getChildren().add(problem);
+        }
+        return head;
+    }
+
+    private static Button small(String key, int number) {
+        Button button = button(key);
+        button.setMnemonicParsing(false);
+        button.setId(key.replace('.', '-') + "-" + number);
+        button.getStyleClass().add("mend");
+        return button;
+    }
+}
