@@ -28,6 +28,7 @@ public final class Designer {
     private final ResultModel results;
     private final SizingModel sizing;
     private final WhatIfModel whatIf;
+    private final SoundFieldModel soundField;
     private final FileModel files;
     private final PagesModel pages;
     private final ObservableStringValue title;
@@ -37,7 +38,7 @@ public final class Designer {
      *
      * @param runner for everything that takes long, but a search
      * @param searches for searches, so that results need not wait for them
-     * @param trials for trying other values of a number, beside both
+     * @param trials for trying other values of a number and for the sound in a box, beside both
      * @param presets to choose from
      * @param measure widths of texts on drawings
      * @param unnamed where work without a file is kept, as if it were the user's file
@@ -76,6 +77,7 @@ public final class Designer {
         results = new ResultModel(edit, runner, stages, message);
         sizing = new SizingModel(edit, searches, finder, message);
         whatIf = new WhatIfModel(edit, trials, quickest(stages));
+        soundField = new SoundFieldModel(edit, trials);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         title = Bindings.createStringBinding(
@@ -133,6 +135,10 @@ public final class Designer {
 
     public WhatIfModel whatIf() {
         return whatIf;
+    }
+
+    public SoundFieldModel soundField() {
+        return soundField;
     }
 
     public FileModel files() {

@@ -1,5 +1,6 @@
 package hushmaze.app.window;
 
+import hushmaze.app.field.FieldView;
 import hushmaze.app.found.FoundPane;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
@@ -21,7 +22,7 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages", "found");
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "field", "air", "pages", "found");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
@@ -33,6 +34,7 @@ final class Views extends VBox {
                 new CutView(designer),
                 new SolidPane(designer),
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
+                new FieldView(designer),
                 new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 new PagesView(designer),
                 new FoundPane(designer));
