@@ -12,6 +12,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import javafx.stage.Stage;
 
 /**
  * The map of a field with the box drawn over it and its legend below. The mouse or the arrow keys choose the point that is read. The
@@ -126,7 +127,10 @@ final class FieldCanvas extends FieldColours {
         } else if (now - last >= BETWEEN) {
             turn = (turn + (now - last) / PERIOD) % 1;
             last = now;
-            paintMap();
+            boolean away = getScene() != null && getScene().getWindow() instanceof Stage stage && stage.isIconified();
+            if (!away) {
+                paintMap();
+            }
         }
     }
 

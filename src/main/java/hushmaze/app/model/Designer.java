@@ -31,6 +31,7 @@ public final class Designer {
     private final SoundFieldModel soundField;
     private final FileModel files;
     private final PagesModel pages;
+    private final PartsModel parts;
     private final ObservableStringValue title;
 
     /**
@@ -80,6 +81,7 @@ public final class Designer {
         soundField = new SoundFieldModel(edit, trials);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
+        parts = new PartsModel(edit, results, pages);
         title = Bindings.createStringBinding(
                 this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
     }
@@ -147,6 +149,10 @@ public final class Designer {
 
     public PagesModel pages() {
         return pages;
+    }
+
+    public PartsModel parts() {
+        return parts;
     }
 
     public Presets presets() {

@@ -65,6 +65,11 @@ final class Views extends VBox {
             }
             designer.pages().watchedProperty().set(NAMES.get(number).equals("pages"));
         });
+        designer.pages().soughtProperty().addListener((p, before, mark) -> {
+            if (!mark.isEmpty()) {
+                show(NAMES.indexOf("pages"));
+            }
+        });
         show(0);
     }
 
