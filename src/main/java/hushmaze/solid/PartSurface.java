@@ -41,13 +41,18 @@ public final class PartSurface {
     private final PartCells cells;
     private final List<Face> faces = new ArrayList<>();
 
-    private PartSurface(Part part) {
-        cells = PartCells.of(part);
+    private PartSurface(PartCells cells) {
+        this.cells = cells;
     }
 
     /** The rectangles of a part's surface. */
     public static List<Face> of(Part part) {
-        PartSurface surface = new PartSurface(part);
+        return of(PartCells.of(part));
+    }
+
+    /** The rectangles of the surface of cells. */
+    public static List<Face> of(PartCells cells) {
+        PartSurface surface = new PartSurface(cells);
         for (Axis across : Axis.values()) {
             for (int i = 0; i < surface.cells.count(across.u()); i++) {
                 for (int j = 0; j < surface.cells.count(across.v()); j++) {

@@ -51,7 +51,7 @@ class FoundWindowTest {
 
     @Test
     void aBoxIsFoundTakenAndGivenBack(FxRobot robot) throws Exception {
-        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT6).release(KeyCode.CONTROL);
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT7).release(KeyCode.CONTROL);
         assertThat(robot.lookup(".found-empty").query().isVisible()).isTrue();
         assertThat(text(robot, "#found-within"))
                 .isEqualTo("Within 600 × 340 × 250 mm; 15 L/s of air at no more than 30 Pa; target NC curve 20.");

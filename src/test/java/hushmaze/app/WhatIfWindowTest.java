@@ -47,7 +47,7 @@ class WhatIfWindowTest {
     @Test
     @SuppressWarnings("unchecked")
     void aNumberIsChosenWorkedOutAndOutdated(FxRobot robot) throws Exception {
-        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT6).release(KeyCode.CONTROL);
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT7).release(KeyCode.CONTROL);
         robot.interact(() ->
                 robot.lookup("#found-show-whatif").queryAs(RadioButton.class).setSelected(true));
         WaitForAsyncUtils.waitFor(

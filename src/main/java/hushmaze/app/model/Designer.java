@@ -29,11 +29,13 @@ public final class Designer {
     private final ResultModel results;
     private final SizingModel sizing;
     private final WhatIfModel whatIf;
+    private final SoundFieldModel soundField;
     private final FileModel files;
     private final PagesModel pages;
     private final KeptModel kept;
     private final MendsModel mends;
     private final GuideModel guide;
+    private final PartsModel parts;
     private final ObservableStringValue title;
 
     /**
@@ -41,7 +43,7 @@ public final class Designer {
      *
      * @param runner for everything that takes long, but a search
      * @param searches for searches, so that results need not wait for them
-     * @param trials for trying other values of a number, beside both
+     * @param trials for trying other values of a number and for the sound in a box, beside both
      * @param presets to choose from
      * @param measure widths of texts on drawings
      * @param unnamed where work without a file is kept, as if it were the user's file
@@ -80,6 +82,7 @@ public final class Designer {
         results = new ResultModel(edit, runner, stages, message);
         sizing = new SizingModel(edit, searches, finder, message);
         whatIf = new WhatIfModel(edit, trials, quickest(stages));
+        soundField = new SoundFieldModel(edit, trials);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
         kept = new KeptModel(edit, trials, quickest(stages));
@@ -91,6 +94,7 @@ public final class Designer {
                 (project, progress) -> Sizing.of(project, 1, progress, Sizing.Watch.NOBODY),
                 this::beginFirst);
         edit.whenStarted(guide::leave);
+        parts = new PartsModel(edit, results, pages);
         title = Bindings.createStringBinding(
                 this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
     }
@@ -166,12 +170,20 @@ public final class Designer {
         return guide;
     }
 
+    public SoundFieldModel soundField() {
+        return soundField;
+    }
+
     public FileModel files() {
         return files;
     }
 
     public PagesModel pages() {
         return pages;
+    }
+
+    public PartsModel parts() {
+        return parts;
     }
 
     public Presets presets() {

@@ -15,6 +15,8 @@ import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -30,6 +32,7 @@ public final class PagesModel {
     private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
     private final BooleanProperty watched = new SimpleBooleanProperty();
     private final IntegerProperty page = new SimpleIntegerProperty();
+    private final ReadOnlyStringWrapper sought = new ReadOnlyStringWrapper("");
 
     PagesModel(
             EditModel edit,
@@ -70,6 +73,25 @@ public final class PagesModel {
         return page;
     }
 
+    /** The mark of a part whose drawing somebody wants to see; empty for none, and once it was turned to. */
+    public ReadOnlyStringProperty soughtProperty() {
+        return sought.getReadOnlyProperty();
+    }
+
+    /** Turns to the page that a part is drawn on, as soon as there are pages. @param mark in the cut list */
+    public void seek(String mark) {
+        sought.set(mark);
+    }
+
+    private void turn(Drawing drawn) {
+        for (int i = 0; i < drawn.pages().size(); i++) {
+            if (PathDrawing.shows(drawn.pages().get(i), sought.get())) {
+                page.set(i);
+            }
+        }
+        sought.set("");
+    }
+
     private void draw() {
         int ticket = wanted.incrementAndGet();
         Optional<PathResult> result = results.pathResult();
@@ -85,6 +107,9 @@ public final class PagesModel {
                     if (ticket == wanted.get()) {
                         page.set(Math.min(page.get(), drawn.pages().size() - 1));
                         drawing.set(drawn);
+                        if (!sought.get().isEmpty()) {
+                            turn(drawn);
+                        }
                     }
                 },
                 e -> message.set(new Message(true, Texts.of("problem.unexpected", e.toString()))));

@@ -3,69 +3,67 @@ package hushmaze.app.solid;
 import hushmaze.app.solid.MeshDraft.Spot;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
-import hushmaze.solid.Cutout;
 import hushmaze.solid.Part;
+import hushmaze.solid.PartCells;
 import hushmaze.solid.PartSurface;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
- * Faces and edges of one part. The lines of all cut-outs divide the part's face into cells that are there or not as a
- * whole; edges run where a cell meets a missing one. Edges of grooves are left out.
+ * Faces and edges of one part, or of what a cut leaves of it; the cut closes with faces of its own. Edges run where the surface bends; those
+ * of grooves are left out.
  */
 final class PartMesh {
     private final Part part;
-    private final Axis n;
-    private final double[] us;
-    private final double[] vs;
+    /** Null for none. */
+    private final CutAway cut;
 
     PartMesh(Part part) {
+        this(part, null);
+    }
+
+    /** @param cut null for none */
+    PartMesh(Part part, CutAway cut) {
         this.part = part;
-        this.n = part.normal();
-        TreeSet<Double> u = new TreeSet<>();
-        TreeSet<Double> v = new TreeSet<>();
-        u.add(0.0);
-        u.add(part.uSize());
-        v.add(0.0);
-        v.add(part.vSize());
-        for (Cutout c : part.cutouts()) {
-            u.add(within(c.u0(), part.uSize()));
-            u.add(within(c.u1(), part.uSize()));
-            v.add(within(c.v0(), part.vSize()));
-            v.add(within(c.v1(), part.vSize()));
-        }
-        us = u.stream().mapToDouble(Double::doubleValue).toArray();
-        vs = v.stream().mapToDouble(Double::doubleValue).toArray();
+        this.cut = cut;
     }
 
-    private static double within(double place, double size) {
-        return Math.max(0, Math.min(size, place));
-    }
-
-    private boolean there(int i, int j) {
-        if (i < 0 || j < 0 || i >= us.length - 1 || j >= vs.length - 1) {
-            return false;
-        }
-        double u = (us[i] + us[i + 1]) / 2;
-        double v = (vs[j] + vs[j + 1]) / 2;
-        return part.cutouts().stream().noneMatch(c -> u > c.u0() && u < c.u1() && v > c.v0() && v < c.v1());
-    }
-
-    /** The faces, grooves and all. */
+    /** The faces, grooves and all, but for those a cut has made. */
     MeshDraft faces() {
+        return faces(face -> cut == null || !cut.made(face));
+    }
+
+    /** The faces a cut has made. */
+    MeshDraft cutFaces() {
+        return faces(face -> cut != null && cut.made(face));
+    }
+
+    private MeshDraft faces(Predicate<PartSurface.Face> wanted) {
         MeshDraft draft = new MeshDraft();
-        for (PartSurface.Face face : PartSurface.of(part)) {
-            List<Spot> c =
-                    face.corners().stream().map(p -> new Spot(p[0], p[1], p[2])).toList();
-            double out = face.high() ? 1 : -1;
-            Spot outward = switch (face.across()) {
-                case X -> new Spot(out, 0, 0);
-                case Y -> new Spot(0, out, 0);
-                case Z -> new Spot(0, 0, out);
-            };
-            draft.quad(c.get(0), c.get(1), c.get(2), c.get(3), outward);
+        for (PartSurface.Face face : PartSurface.of(cells(part.taken()))) {
+            if (wanted.test(face)) {
+                List<Spot> c = face.corners().stream()
+                        .map(p -> new Spot(p[0], p[1], p[2]))
+                        .toList();
+                double out = face.high() ? 1 : -1;
+                Spot outward = switch (face.across()) {
+                    case X -> new Spot(out, 0, 0);
+                    case Y -> new Spot(0, out, 0);
+                    case Z -> new Spot(0, 0, out);
+                };
+                draft.quad(c.get(0), c.get(1), c.get(2), c.get(3), outward);
+            }
         }
         return draft;
+    }
+
+    private PartCells cells(List<Cuboid> taken) {
+        List<Cuboid> removed = new ArrayList<>(taken);
+        if (cut != null) {
+            removed.add(cut.removed());
+        }
+        return new PartCells(part.bounds(), removed);
     }
 
     /**
@@ -75,50 +73,42 @@ final class PartMesh {
      */
     MeshDraft edges(double half) {
         MeshDraft draft = new MeshDraft();
-        double t = part.thickness();
-        for (int i = 0; i < us.length; i++) {
-            for (int j = 0; j < vs.length; j++) {
-                for (double at : new double[] {0, t}) {
-                    if (i + 1 < us.length && there(i, j - 1) != there(i, j)) {
-                        draft.block(bar(us[i], vs[j], at, us[i + 1], vs[j], at, half));
-                    }
-                    if (j + 1 < vs.length && there(i - 1, j) != there(i, j)) {
-                        draft.block(bar(us[i], vs[j], at, us[i], vs[j + 1], at, half));
-                    }
-                }
-                if (corner(i, j)) {
-                    draft.block(bar(us[i], vs[j], 0, us[i], vs[j], t, half));
+        PartCells cells = cells(part.cutouts().stream().map(part::space).toList());
+        for (Axis along : Axis.values()) {
+            for (int p = 0; p <= cells.count(along.u()); p++) {
+                for (int q = 0; q <= cells.count(along.v()); q++) {
+                    line(cells, along, p, q, half, draft);
                 }
             }
         }
         return draft;
     }
 
-    /** Whether the outline bends here: it does not if nothing or everything meets, or two neighbours. */
-    private boolean corner(int i, int j) {
-        boolean a = there(i - 1, j - 1);
-        boolean b = there(i, j - 1);
-        boolean c = there(i, j);
-        boolean d = there(i - 1, j);
+    /** The edges on one line between cells, each as long as it goes on. */
+    private static void line(PartCells cells, Axis along, int p, int q, double half, MeshDraft draft) {
+        int from = -1;
+        for (int t = 0; t <= cells.count(along); t++) {
+            boolean edge = t < cells.count(along) && bends(cells, along, t, p, q);
+            if (edge && from < 0) {
+                from = t;
+            } else if (!edge && from >= 0) {
+                double u = cells.plane(along.u(), p);
+                double v = cells.plane(along.v(), q);
+                draft.block(new Cuboid(0, 0, 0, 1, 1, 1)
+                        .with(along, cells.plane(along, from) - half, cells.plane(along, t) + half)
+                        .with(along.u(), u - half, u + half)
+                        .with(along.v(), v - half, v + half));
+                from = -1;
+            }
+        }
+    }
+
+    /** Whether the surface bends on a line between four cells: it does not if nothing or everything is there, or two neighbours. */
+    private static boolean bends(PartCells cells, Axis along, int t, int p, int q) {
+        boolean a = cells.there(along, t, p - 1, q - 1);
+        boolean b = cells.there(along, t, p, q - 1);
+        boolean c = cells.there(along, t, p, q);
+        boolean d = cells.there(along, t, p - 1, q);
         return (a == b) ? (c != d) : (c == d || a == c);
-    }
-
-    private Cuboid bar(double u0, double v0, double n0, double u1, double v1, double n1, double half) {
-        Spot a = spot(u0, v0, n0);
-        Spot b = spot(u1, v1, n1);
-        return new Cuboid(a.x() - half, a.y() - half, a.z() - half, b.x() + half, b.y() + half, b.z() + half);
-    }
-
-    private Spot spot(double u, double v, double across) {
-        Cuboid b = part.bounds();
-        return new Spot(b.x0(), b.y0(), b.z0()).plus(direction(u, v, across));
-    }
-
-    private Spot direction(double u, double v, double across) {
-        return switch (n) {
-            case X -> new Spot(across, u, v);
-            case Y -> new Spot(u, across, v);
-            case Z -> new Spot(u, v, across);
-        };
     }
 }

@@ -18,6 +18,8 @@ class SpaceColours extends StackPane {
     private final StyleableProperty<Color> baffle = colour("baffle", s -> s.baffle());
     private final StyleableProperty<Color> liner = colour("liner", s -> s.liner());
     private final StyleableProperty<Color> edge = colour("edge", s -> s.edge());
+    private final StyleableProperty<Color> cut = colour("cut", s -> s.cut());
+    private final StyleableProperty<Color> chosen = colour("chosen", s -> s.chosen());
     private final StyleableProperty<Color> air = colour("air", s -> s.air());
     private final StyleableProperty<Color> light = colour("light", s -> s.light());
     private final StyleableProperty<Color> shade = colour("shade", s -> s.shade());
@@ -41,6 +43,16 @@ class SpaceColours extends StackPane {
 
     final StyleableProperty<Color> edge() {
         return edge;
+    }
+
+    /** Where boards are cut open. */
+    final StyleableProperty<Color> cut() {
+        return cut;
+    }
+
+    /** Outline of a chosen part. */
+    final StyleableProperty<Color> chosen() {
+        return chosen;
     }
 
     final StyleableProperty<Color> air() {

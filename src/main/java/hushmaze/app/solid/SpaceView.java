@@ -1,5 +1,6 @@
 package hushmaze.app.solid;
 
+import java.util.function.Consumer;
 import javafx.scene.AmbientLight;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -29,6 +30,8 @@ final class SpaceView extends SpaceColours {
     private double zoom = 1;
     private double lastX;
     private double lastY;
+
+    private Consumer<Node> picker = node -> {};
 
     SpaceView() {
         getStyleClass().add("space-view");
@@ -70,6 +73,11 @@ final class SpaceView extends SpaceColours {
             lastX = e.getX();
             lastY = e.getY();
         });
+        addEventHandler(MouseEvent.MOUSE_CLICKED, e -> {
+            if (e.isStillSincePress() && e.getClickCount() == 1) {
+                picker.accept(e.getPickResult().getIntersectedNode());
+            }
+        });
         setOnScroll(e -> {
             zoom(e.getDeltaY() > 0 ? NEARER : 1 / NEARER);
             e.consume();
@@ -96,6 +104,11 @@ final class SpaceView extends SpaceColours {
         e.consume();
     }
 
+    /** @param told which node was clicked, of what is shown or around it */
+    void setOnPicked(Consumer<Node> told) {
+        picker = told;
+    }
+
     /** Shows a thing that lies about the origin. @param diagonal its longest way through, mm */
     void show(Node node, double diagonal) {
         thing.getChildren().setAll(node);
@@ -117,7 +130,7 @@ final class SpaceView extends SpaceColours {
         place();
     }
 
-    private void turn(double right, double down) {
+    void turn(double right, double down) {
         yaw.setAngle(yaw.getAngle() + right);
         pitch.setAngle(Math.max(-90, Math.min(90, pitch.getAngle() + down)));
     }

@@ -1,5 +1,6 @@
 package hushmaze.app.window;
 
+import hushmaze.app.field.FieldView;
 import hushmaze.app.found.FoundPane;
 import hushmaze.app.kept.KeptView;
 import hushmaze.app.model.Designer;
@@ -22,7 +23,7 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "air", "pages", "found", "kept");
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "field", "air", "pages", "found", "kept");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
@@ -34,6 +35,7 @@ final class Views extends VBox {
                 new CutView(designer),
                 new SolidPane(designer),
                 new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
+                new FieldView(designer),
                 new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 new PagesView(designer),
                 new FoundPane(designer),
@@ -65,6 +67,11 @@ final class Views extends VBox {
             }
             designer.pages().watchedProperty().set(NAMES.get(number).equals("pages"));
             designer.kept().watchedProperty().set(NAMES.get(number).equals("kept"));
+        });
+        designer.pages().soughtProperty().addListener((p, before, mark) -> {
+            if (!mark.isEmpty()) {
+                show(NAMES.indexOf("pages"));
+            }
         });
         show(0);
     }

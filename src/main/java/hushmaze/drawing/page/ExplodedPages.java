@@ -42,17 +42,28 @@ final class ExplodedPages {
         Sketch sketch = new Sketch();
         Bounds room = sheet.content();
         double y = words(sketch, room);
-        Isometric view = new Isometric(scale(picture, sheet));
-        Sketch drawn = new Sketch();
-        picture.draw(drawn, view, ExplodedPages::ink).lines(axes(picture), Stroke.CENTRE);
-        new Marks(picture.hull(view), Lettering.DIMENSION).draw(drawn, picture.marks(view, this::text));
+        Sketch drawn = drawn(picture, scale(picture, sheet));
         Bounds b = drawn.bounds(job.measure());
         sketch.add(drawn, room.centreX() - b.centreX(), (y + room.y1()) / 2 - b.centreY());
         return List.of(new Draft(Labels.of("exploded.title"), Labels.of("type.exploded"), null, sheet, sketch));
     }
 
+    /** The picture alone with its marks, no larger than given, mm; {@link #picture()} once is enough for any size. */
+    Sketch alone(BoxPicture picture, double width, double height) {
+        double scale = scale(picture, new Bounds(0, 0, width, height), Lettering.DIMENSION);
+        return drawn(picture, scale);
+    }
+
+    private Sketch drawn(BoxPicture picture, double scale) {
+        Isometric view = new Isometric(scale);
+        Sketch drawn = new Sketch();
+        picture.draw(drawn, view, ExplodedPages::ink).lines(axes(picture), Stroke.CENTRE);
+        new Marks(picture.hull(view), Lettering.DIMENSION).draw(drawn, picture.marks(view, this::text));
+        return drawn;
+    }
+
     /** Parts as far apart as it takes to see one of every kind, if that can be. */
-    private BoxPicture picture() {
+    BoxPicture picture() {
         BoxPicture picture = null;
         for (double apart : APART) {
             picture = new BoxPicture(new Explosion(solid, apart).parts());
@@ -92,14 +103,18 @@ final class ExplodedPages {
 
     /** The largest picture that goes on the page with its marks, mm for a metre. */
     private double scale(BoxPicture picture, SheetFrame sheet) {
+        return scale(picture, sheet.content(), WORDS + Lettering.DIMENSION);
+    }
+
+    /** @param taken of the height by other things, mm */
+    private double scale(BoxPicture picture, Bounds room, double taken) {
         Isometric one = new Isometric(1);
         List<Point> hull = picture.hull(one);
         double width = extent(hull.stream().mapToDouble(Point::x).toArray());
         double height = extent(hull.stream().mapToDouble(Point::y).toArray());
         List<String> texts = List.copyOf(picture.names(this::text));
         double beside = Marks.room(texts, Lettering.DIMENSION, job.measure());
-        Bounds room = sheet.content();
-        return Math.min((room.width() - 2 * beside) / width, (room.height() - WORDS - Lettering.DIMENSION) / height);
+        return Math.min((room.width() - 2 * beside) / width, (room.height() - taken) / height);
     }
 
     private static double extent(double[] places) {

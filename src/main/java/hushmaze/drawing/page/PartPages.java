@@ -21,6 +21,9 @@ final class PartPages {
     /** Largest, so that several go on a page even where paper is large, mm. */
     private static final double MOST = 105;
 
+    /** Marks in the title of a page. */
+    private static final String BETWEEN = ", ";
+
     private final Job job;
     private final Shelves shelves;
     private final PrintedSizes printed;
@@ -68,6 +71,17 @@ final class PartPages {
         return job.textPages(Labels.of("holes.title"), type, blocks);
     }
 
+    /** The marks of the items on a page with a title; none on another's. */
+    static List<String> marks(String title) {
+        for (String key : List.of("partPages.one", "partPages.several")) {
+            String head = Labels.of(key, "");
+            if (title.startsWith(head)) {
+                return List.of(title.substring(head.length()).split(BETWEEN));
+            }
+        }
+        return List.of();
+    }
+
     private PartView view(CutItem item) {
         return new PartView(job, item, printed.of(item));
     }
@@ -89,7 +103,7 @@ final class PartPages {
         List<Sketch> sketches = shelves.set(views);
         for (int i = 0; i < sketches.size(); i++) {
             List<CutItem> group = groups.get(i);
-            String marks = group.stream().map(CutItem::mark).collect(Collectors.joining(", "));
+            String marks = group.stream().map(CutItem::mark).collect(Collectors.joining(BETWEEN));
             String title = Labels.of(group.size() == 1 ? "partPages.one" : "partPages.several", marks);
             pages.add(new Draft(title, type, scale, job.drawingSheet(), sketches.get(i)));
         }

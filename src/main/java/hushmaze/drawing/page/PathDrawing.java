@@ -65,6 +65,11 @@ public final class PathDrawing {
                 title(), project.titleBlock().creator(), project.titleBlock().date(), pages);
     }
 
+    /** Whether a page of the set is the one that the part of a mark is drawn on. */
+    public static boolean shows(Page page, String mark) {
+        return PartPages.marks(page.title()).contains(mark);
+    }
+
     private String title() {
         return job.assessment().project().name() + " – " + job.result().path().name();
     }

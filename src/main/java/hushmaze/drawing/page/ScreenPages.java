@@ -29,7 +29,11 @@ public final class ScreenPages {
     private static final int SMALLEST_PICTURE = 200;
     private static final double LARGER = 1.2;
 
+    private static final double SMALLEST_EXPLODED = 110;
+
     private final Job job;
+    /** The parts pulled apart, once they were asked for. */
+    private BoxPicture apart;
 
     /**
      * @param result one of the assessment's paths
@@ -58,6 +62,20 @@ public final class ScreenPages {
                     .map(face -> box.elevation(face, scale))
                     .toList();
         });
+    }
+
+    /** All parts pulled apart, with their marks. */
+    public Page exploded(double width, double height) {
+        ExplodedPages pages = new ExplodedPages(job);
+        if (apart == null) {
+            apart = pages.picture();
+        }
+        // a page too small for its lettering is drawn larger, and shown smaller
+        double times = Math.max(1, SMALLEST_EXPLODED / Math.min(width, height));
+        double wide = times * width;
+        double high = times * height;
+        Sketch all = pages.alone(apart, wide - 2 * MARGIN, high - 2 * MARGIN);
+        return centred(Labels.of("exploded.title"), wide, high, all, all.bounds(job.measure()));
     }
 
     /** Noise at the microphone with and without the box, above the reduction by the box. */

@@ -4,9 +4,7 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.sound.porous.Complex;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
 /** Pressure everywhere in a space at one frequency, for a plane wave of amplitude 1 that comes in through the inlet. */
@@ -70,17 +68,57 @@ public final class WaveField {
         return Optional.empty();
     }
 
-    /** Pressure at all places of a grid: one list for each y, with one entry for each x; m. */
-    public List<List<Optional<Complex>>> grid(double[] xs, double[] ys, double z) {
-        List<List<Optional<Complex>>> rows = new ArrayList<>();
-        for (double y : ys) {
-            List<Optional<Complex>> row = new ArrayList<>();
-            for (double x : xs) {
-                row.add(pressure(x, y, z));
+    /**
+     * Pressure at all places of a grid, real parts then imaginary ones, row by row from the first y; not a number where it is
+     * rigid or no sound comes.
+     *
+     * @param xs m
+     * @param ys m
+     * @param z m; does not matter in a flat space
+     */
+    public double[][] grid(double[] xs, double[] ys, double z) {
+        Line[] columns = Arrays.stream(xs).mapToObj(x -> line(0, x)).toArray(Line[]::new);
+        Line[] rows = Arrays.stream(ys).mapToObj(y -> line(1, y)).toArray(Line[]::new);
+        Line level = line(2, z);
+        double[][] out = new double[2][xs.length * ys.length];
+        Arrays.fill(out[0], Double.NaN);
+        Arrays.fill(out[1], Double.NaN);
+        for (int j = 0; j < ys.length; j++) {
+            for (int i = 0; i < xs.length; i++) {
+                Optional<Complex> there = pressure(columns[i], rows[j], level);
+                int at = j * xs.length + i;
+                there.ifPresent(p -> {
+                    out[0][at] = p.re();
+                    out[1][at] = p.im();
+                });
             }
-            rows.add(row);
         }
-        return rows;
+        return out;
+    }
+
+    /** A place on one axis: the interval it is in, -1 outside, and the functions' values there. */
+    private record Line(double place, int interval, boolean between, double[] values) {}
+
+    private Line line(int axis, double place) {
+        AxisGrid grid = mesh.cuts[axis].grid;
+        int interval = grid.intervalAt(place);
+        if (interval < 0) {
+            return new Line(place, interval, false, new double[0]);
+        }
+        boolean between = interval + 1 < grid.intervals() && grid.line[interval + 1] == place;
+        double share = (place - grid.line[interval]) / grid.width(interval);
+        return new Line(place, interval, between, grid.basis[interval].values(share));
+    }
+
+    private Optional<Complex> pressure(Line x, Line y, Line z) {
+        if (x.interval() < 0 || y.interval() < 0 || z.interval() < 0) {
+            return Optional.empty();
+        }
+        int cell = cellAt[place(new int[] {x.interval(), y.interval(), z.interval()})];
+        if (cell >= 0) {
+            return Optional.of(value(coefficients(cell), new double[][] {x.values(), y.values(), z.values()}));
+        }
+        return x.between() || y.between() || z.between() ? pressure(x.place(), y.place(), z.place()) : Optional.empty();
     }
 
     private Complex value(int cell, double[] where) {

@@ -33,6 +33,8 @@ public final class WaveSolver {
     /** Share of the memory of the program that the solutions at one time may take. */
     private static final double MEMORY_SHARE = 0.6;
 
+    private static final String DOING = "wave solution";
+
     private final WaveSpace space;
     private final WaveAccuracy accuracy;
     private final List<Cuboid> rooms;
@@ -120,7 +122,18 @@ public final class WaveSolver {
      * @throws InvalidValue as for {@link #solve(double)}
      */
     public WaveField solveField(double frequency) {
-        Runnable pause = () -> {};
+        return solveField(frequency, Progress.NONE);
+    }
+
+    /**
+     * The same, and may be stopped.
+     *
+     * @param frequency Hz
+     * @param progress asked now and then whether the field is still wanted; the share done is not known
+     * @throws InvalidValue as for {@link #solve(double)}
+     */
+    public WaveField solveField(double frequency, Progress progress) {
+        Runnable pause = () -> progress.check(0, DOING);
         return fitting(frequency, pause).field(mostBytes, pause);
     }
 

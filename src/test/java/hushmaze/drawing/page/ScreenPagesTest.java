@@ -53,4 +53,23 @@ class ScreenPagesTest {
         assertThat(all.height()).isGreaterThan(0.85 * height);
         assertThat(all.width()).isGreaterThan(0.85 * width);
     }
+
+    @ParameterizedTest
+    @CsvSource({"130, 150", "60, 60", "300, 200", "90, 240"})
+    void theBoxPulledApartIsOnThePage(double width, double height) {
+        Assessment assessment = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        for (PathResult result : assessment.paths()) {
+            Page page = new ScreenPages(assessment, result, UnitSystem.METRIC, MEASURE).exploded(width, height);
+            assertThat(page.width() / page.height())
+                    .isCloseTo(width / height, org.assertj.core.api.Assertions.within(1e-9));
+            Bounds sheet = new Bounds(0, 0, page.width(), page.height());
+            Bounds all = page.shapes().stream()
+                    .map(s -> s.bounds(MEASURE))
+                    .reduce(Bounds::union)
+                    .orElseThrow();
+            assertThat(sheet.contains(all)).isTrue();
+            assertThat(Math.max(all.width() / sheet.width(), all.height() / sheet.height()))
+                    .isGreaterThan(0.75);
+        }
+    }
 }

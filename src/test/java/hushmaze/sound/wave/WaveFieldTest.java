@@ -33,15 +33,19 @@ class WaveFieldTest {
     @Test
     void gridHoldsThePoints() {
         WaveField field = new WaveSolver(Spaces.turn(0.1)).solveField(900);
-        double[] xs = {0.02, 0.05, 0.2};
+        double[] xs = {0.02, 0.05, 0.1, 0.2};
         double[] ys = {0.03, 0.09};
-        var grid = field.grid(xs, ys, 0);
+        double[][] grid = field.grid(xs, ys, 0);
         for (int j = 0; j < ys.length; j++) {
-            for (int i = 0; i < xs.length; i++) {
-                assertThat(grid.get(j).get(i)).isEqualTo(field.pressure(xs[i], ys[j]));
+            for (int i = 0; i < 3; i++) {
+                Complex there = field.pressure(xs[i], ys[j]).orElseThrow();
+                assertThat(grid[0][j * xs.length + i]).isEqualTo(there.re());
+                assertThat(grid[1][j * xs.length + i]).isEqualTo(there.im());
             }
         }
-        assertThat(grid.get(0).get(2)).isEmpty();
+        assertThat(field.pressure(0.2, 0.03)).isEmpty();
+        assertThat(grid[0][3]).isNaN();
+        assertThat(grid[1][3]).isNaN();
     }
 
     @Test
