@@ -12,6 +12,7 @@ import hushmaze.app.verdict.WrappedWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -36,6 +37,7 @@ public final class KeptView extends BorderPane {
     private final Button keep = button("kept.keep");
     private final CheckBox onlyDifferent = new CheckBox(Texts.of("kept.onlyDifferent"));
     private final Label empty = WrappedWords.of(Texts.of("kept.empty"), "found-empty");
+    private final Label how = WrappedWords.of(Texts.of("kept.how"), "quiet-words");
     private final GridPane table = new GridPane();
     private final PageCanvas chart = new PageCanvas();
 
@@ -52,7 +54,9 @@ public final class KeptView extends BorderPane {
         top.getStyleClass().add("kept-top");
         table.getStyleClass().add("kept-table");
         table.setId("kept-table");
-        ScrollPane scroll = new ScrollPane(new VBox(empty, table));
+        how.getStyleClass().add("kept-how");
+        how.prefWidthProperty().bind(widthProperty().subtract(24));
+        ScrollPane scroll = new ScrollPane(new VBox(empty, how, table));
         scroll.setFitToHeight(false);
         scroll.setMinHeight(0);
         chart.setMinHeight(CHART);
@@ -86,6 +90,7 @@ public final class KeptView extends BorderPane {
         keep.setDisable(!model.mayKeep());
         visible(empty, !some);
         visible(table, some);
+        visible(how, some);
         visible(onlyDifferent, some);
         fill(columns);
         List<Column> judged = columns.stream().filter(c -> c.result() != null).toList();
@@ -140,6 +145,7 @@ public final class KeptView extends BorderPane {
     private Node head(Column column) {
         if (column.isPresent()) {
             Label name = WrappedWords.of(column.name(), "block-name");
+            GridPane.setValignment(name, VPos.TOP);
             name.setPrefWidth(COLUMN);
             return name;
         }

@@ -32,6 +32,7 @@ public final class Designer {
     private final SoundFieldModel soundField;
     private final FileModel files;
     private final PagesModel pages;
+    private final PlanSizes planSizes;
     private final KeptModel kept;
     private final MendsModel mends;
     private final GuideModel guide;
@@ -85,6 +86,7 @@ public final class Designer {
         soundField = new SoundFieldModel(edit, trials);
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
+        planSizes = new PlanSizes(edit, results);
         kept = new KeptModel(edit, trials, quickest(stages));
         mends = new MendsModel(edit, results, extras, air, trials);
         guide = new GuideModel(
@@ -155,6 +157,10 @@ public final class Designer {
 
     public WhatIfModel whatIf() {
         return whatIf;
+    }
+
+    public PlanSizes planSizes() {
+        return planSizes;
     }
 
     /** Boxes put by. */

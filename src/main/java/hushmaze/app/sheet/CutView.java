@@ -2,6 +2,7 @@ package hushmaze.app.sheet;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
+import hushmaze.drawing.page.PlacedPlan;
 import hushmaze.drawing.page.ScreenPages;
 import java.util.List;
 import java.util.function.Function;
@@ -15,9 +16,13 @@ import javafx.scene.layout.FlowPane;
 public final class CutView extends BorderPane {
     private record Kind(String key, Function<ScreenPages, PageSource> drawing) {}
 
+    private final PlanGrips grips;
+    private PlacedPlan plan;
+
     public CutView(Designer designer) {
+        grips = new PlanGrips(designer);
         List<Kind> kinds = List.of(
-                new Kind("cut.plan", pages -> pages::plan),
+                new Kind("cut.plan", this::plan),
                 new Kind("cut.section", pages -> pages::section),
                 new Kind("cut.faces", pages -> pages::faces));
         DrawingView view =
@@ -38,7 +43,19 @@ public final class CutView extends BorderPane {
             Kind kind = (Kind) after.getUserData();
             view.show(Texts.of(kind.key()), kind.drawing());
         });
+        view.canvas()
+                .whenPlaced((page, scale, left, top) -> grips.place(
+                        plan != null && page == plan.page() ? plan : null, new PlanGrips.OnScreen(scale, left, top)));
+        view.getChildren().add(grips);
         setCenter(view);
         setBottom(bar);
+    }
+
+    /** The plan; where its places are is kept for the grips. */
+    private PageSource plan(ScreenPages pages) {
+        return (width, height) -> {
+            plan = pages.placedPlan(width, height);
+            return plan.page();
+        };
     }
 }

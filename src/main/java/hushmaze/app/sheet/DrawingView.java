@@ -33,6 +33,11 @@ public final class DrawingView extends StackPane {
         show();
     }
 
+    /** The drawing is painted on it. */
+    PageCanvas canvas() {
+        return canvas;
+    }
+
     /** Shows another drawing of the same path. */
     void show(String name, Function<ScreenPages, PageSource> other) {
         canvas.setAccessibleText(name);

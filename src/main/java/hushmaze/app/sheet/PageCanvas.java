@@ -31,6 +31,7 @@ public final class PageCanvas extends Region {
     private final Canvas canvas = new Canvas();
     private final Map<Ink, StyleableProperty<Color>> inks = new EnumMap<>(Ink.class);
     private PageSource source;
+    private PlaceListener placed = (page, scale, left, top) -> {};
 
     public PageCanvas() {
         getStyleClass().add("page-canvas");
@@ -45,6 +46,21 @@ public final class PageCanvas extends Region {
         }
         inks.values().forEach(p -> ((javafx.beans.Observable) p).addListener(o -> requestLayout()));
         getChildren().add(canvas);
+    }
+
+    /** Told where the page lies each time it was painted. */
+    interface PlaceListener {
+        /**
+         * @param page null for none
+         * @param scale pixels to a millimetre
+         * @param left of the page, pixels
+         * @param top of the page, pixels
+         */
+        void placed(Page page, double scale, double left, double top);
+    }
+
+    void whenPlaced(PlaceListener listener) {
+        placed = listener;
     }
 
     /** What is shown; null for nothing. */
@@ -67,6 +83,7 @@ public final class PageCanvas extends Region {
         GraphicsContext to = canvas.getGraphicsContext2D();
         to.clearRect(0, 0, width, height);
         if (source == null || width < LEAST || height < LEAST) {
+            placed.placed(null, 0, 0, 0);
             return;
         }
         Page page = source.page(width / SCREEN_SCALE, height / SCREEN_SCALE);
@@ -76,6 +93,7 @@ public final class PageCanvas extends Region {
         to.setFill(colour(Ink.WHITE));
         to.fillRect(left, top, page.width() * scale, page.height() * scale);
         new PagePainter(to, page, scale, left, top, this::colour).paint();
+        placed.placed(page, scale, left, top);
     }
 
     private Color colour(Ink ink) {

@@ -46,7 +46,22 @@ public final class ScreenPages {
 
     /** The plan with its dimensions and the way of the air, as large as the room allows, mm. */
     public Page plan(double width, double height) {
-        return views(Labels.of("view.plan"), width, height, scale -> List.of(new BoxViews(job).plan(scale)));
+        return placedPlan(width, height).page();
+    }
+
+    /** The plan, with what it takes to find places of the box on it. */
+    public PlacedPlan placedPlan(double width, double height) {
+        for (int denominator = largest(width, height); denominator < SMALLEST_PICTURE; denominator++) {
+            Scale scale = new Scale(denominator);
+            Sketch plan = new BoxViews(job).plan(scale);
+            Bounds bounds = plan.bounds(job.measure());
+            if (bounds.width() <= width - 2 * MARGIN && bounds.height() <= height - 2 * MARGIN) {
+                Page page = centred(Labels.of("view.plan"), width, height, plan, bounds);
+                return new PlacedPlan(
+                        page, width / 2 - bounds.centreX(), height / 2 - bounds.centreY(), scale.paper(1));
+            }
+        }
+        return placedPlan(LARGER * width, LARGER * height);
     }
 
     /** The cross section. */

@@ -1,0 +1,174 @@
+package hushmaze.app.model;
+
+import hushmaze.assess.PathResult;
+import hushmaze.project.Box;
+import hushmaze.project.Project;
+import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.UnitSystem;
+import hushmaze.size.ResizedBox;
+import hushmaze.solid.Cuboid;
+import hushmaze.solid.Pass;
+import hushmaze.solid.Solid;
+import hushmaze.solid.Turn;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Sizes of the box that can be changed on its plan by taking hold of a wall or a baffle. Holes that fill their pass follow. */
+public final class PlanSizes {
+    /** What is taken hold of. */
+    public enum Grip {
+        /** The far end: clear length of the passes. */
+        END("clearLength", true),
+        /** The far side of the first pass: clear width of every pass. */
+        SIDE("clearWidth", false),
+        /** The tip of the first baffle: gap at the turns. */
+        TIP("turnGap", true);
+
+        private final String size;
+        private final boolean along;
+
+        Grip(String size, boolean along) {
+            this.size = size;
+            this.along = along;
+        }
+
+        /** Whether it moves along the passes; across them otherwise. */
+        public boolean isAlong() {
+            return along;
+        }
+
+        Field field() {
+            return Field.of("path.box." + size);
+        }
+    }
+
+    /**
+     * Where a grip is on the box.
+     *
+     * @param x along the passes, m
+     * @param y across them, m
+     */
+    public record Place(Grip grip, double x, double y) {}
+
+    private static final double METRIC_STEP = 0.005;
+    private static final double INCH_STEP = 0.0254 / 8;
+
+    private final EditModel edit;
+    private final ResultModel results;
+
+    PlanSizes(EditModel edit, ResultModel results) {
+        this.edit = edit;
+        this.results = results;
+    }
+
+    /** Grips of the box that is drawn. */
+    public List<Place> places() {
+        Optional<PathResult> shown = results.pathResult();
+        if (shown.isEmpty()) {
+            return List.of();
+        }
+        Solid solid = shown.get().solid();
+        Cuboid first = solid.passes().get(0).clear();
+        Cuboid last = solid.passes().get(solid.passes().size() - 1).clear();
+        List<Place> places = new ArrayList<>();
+        places.add(new Place(Grip.END, first.x1(), (first.y0() + last.y1()) / 2));
+        places.add(new Place(Grip.SIDE, (first.x0() + first.x1()) / 2, first.y1()));
+        if (!solid.turns().isEmpty()) {
+            Turn turn = solid.turns().get(0);
+            Cuboid beyond = turn.clear();
+            places.add(
+                    new Place(Grip.TIP, turn.atFarEnd() ? beyond.x0() : beyond.x1(), (beyond.y0() + beyond.y1()) / 2));
+        }
+        return places;
+    }
+
+    /** Size of the box that is drawn, m. */
+    public double now(Grip grip) {
+        return (Double) grip.field().get(edit.project(), edit.path());
+    }
+
+    /** Least step of a builder's rule, m. */
+    public double step() {
+        return edit.project().units() == UnitSystem.INCH ? INCH_STEP : METRIC_STEP;
+    }
+
+    /**
+     * The size a grip stands for when it is moved to a place, on a step of the rule.
+     *
+     * @param at along the passes or across them, as the grip moves, m
+     */
+    public double sizeAt(Grip grip, double at) {
+        Solid solid = results.pathResult().orElseThrow().solid();
+        Pass first = solid.passes().get(0);
+        double size = switch (grip) {
+            case END -> at - first.clear().x0();
+            case SIDE -> at - first.clear().y0();
+            case TIP -> {
+                Turn turn = solid.turns().get(0);
+                yield turn.atFarEnd()
+                        ? turn.clear().x1() - at
+                        : at - turn.clear().x0();
+            }
+        };
+        return Math.max(step(), Math.rint(size / step()) * step());
+    }
+
+    /** Where a grip stands for a size; along the passes or across them, m. */
+    public double placeOf(Grip grip, double size) {
+        Solid solid = results.pathResult().orElseThrow().solid();
+        Pass first = solid.passes().get(0);
+        return switch (grip) {
+            case END -> first.clear().x0() + size;
+            case SIDE -> first.clear().y0() + size;
+            case TIP -> {
+                Turn turn = solid.turns().get(0);
+                yield turn.atFarEnd() ? turn.clear().x1() - size : turn.clear().x0() + size;
+            }
+        };
+    }
+
+    /** A size in words: "Clear length 820 mm". */
+    public String words(Grip grip, double size) {
+        Field field = grip.field();
+        return Texts.of(
+                "plan.size",
+                label(grip),
+                EntryText.show(size, field.unit(), edit.project().units()));
+    }
+
+    /** A size as it is typed. */
+    public String typed(Grip grip) {
+        return edit.shown(grip.field());
+    }
+
+    private static String label(Grip grip) {
+        return Texts.of("entry.path.box." + grip.size);
+    }
+
+    /** Takes a size; one step to undo. Gives back why not, if so. */
+    public Optional<String> set(Grip grip, double size) {
+        int path = edit.path();
+        return edit.change(grip.field(), label(grip), label(grip), p -> resized(p, path, grip, size));
+    }
+
+    /** Takes what was typed, in any unit. */
+    public Optional<String> enter(Grip grip, String text) {
+        try {
+            return set(grip, (Double) edit.value(grip.field(), text));
+        } catch (InvalidValue e) {
+            return Optional.of(Refusal.sentence(e, grip.field(), label(grip)));
+        }
+    }
+
+    private static Project resized(Project project, int path, Grip grip, double size) {
+        Box box = project.paths().get(path).box();
+        ResizedBox as = new ResizedBox(box);
+        Box other = switch (grip) {
+            case END -> as.clear(box.clearWidth(), box.clearHeight(), size);
+            case SIDE -> as.clear(size, box.clearHeight(), box.clearLength());
+            case TIP -> as.turning(size);
+        };
+        return project.withPath(path, project.paths().get(path).withBox(other));
+    }
+}
