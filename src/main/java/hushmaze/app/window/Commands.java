@@ -51,6 +51,11 @@ public final class Commands {
         }
     }
 
+    /** Whether there may be something to ask before the first project of the session is there. */
+    public boolean mayAsk(Optional<Path> file) {
+        return files.hasLeftover(null) || file.isPresent() && files.hasLeftover(file.get());
+    }
+
     void newFrom(String sample) {
         if (mayLeave()) {
             files.newFrom(sample);

@@ -45,6 +45,11 @@ public final class DesignerWindow {
         root.setCenter(columns(views));
     }
 
+    /** What the window shows. */
+    public Scene scene() {
+        return scene;
+    }
+
     /** Shows the window. */
     public void show() {
         stage.titleProperty().bind(designer.titleProperty());
