@@ -14,7 +14,8 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * How long the designer takes from the start of its process to the first frame of its window, and to the first frame with a
- * drawing of the sample project, ms; median of some starts, each of them listed. Needs a display. Arguments: how many starts,
+ * drawing of the sample project, ms; median of some starts, each of them listed. Processor time, which other work on the
+ * machine changes less, stands beside it. Needs a display. Arguments: how many starts,
  * then the command, {@code target/image/Hushmaze/bin/Hushmaze}; without a command {@code java} with the libraries beside the
  * jar is started. The home folder is an empty one, so that no work left unsaved is offered.
  */
@@ -26,8 +27,7 @@ public final class StartBench {
 
     public static void main(String[] args) throws Exception {
         int starts = args.length > 0 ? Integer.parseInt(args[0]) : 3;
-        List<String> command =
-                args.length > 1 ? Arrays.asList(args).subList(1, args.length) : PLAIN;
+        List<String> command = args.length > 1 ? Arrays.asList(args).subList(1, args.length) : PLAIN;
         Map<String, double[]> times = new TreeMap<>();
         for (int i = 0; i < starts; i++) {
             for (Map.Entry<String, Double> one : start(command).entrySet()) {
@@ -43,8 +43,7 @@ public final class StartBench {
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
         String had = System.getenv().getOrDefault("JAVA_TOOL_OPTIONS", "");
         Path home = Path.of("target", "bench-home").toAbsolutePath();
-        builder.environment()
-                .put("JAVA_TOOL_OPTIONS", had + " -D" + FirstFrame.ASKED + "=yes -Duser.home=" + home);
+        builder.environment().put("JAVA_TOOL_OPTIONS", had + " -D" + FirstFrame.ASKED + "=yes -Duser.home=" + home);
         Map<String, Double> times = new TreeMap<>();
         long begin = System.nanoTime();
         Process process = builder.start();
@@ -55,6 +54,9 @@ public final class StartBench {
                     times.put(line, (double) TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begin));
                 }
                 if (line.equals(FirstFrame.DRAWING)) {
+                    process.info()
+                            .totalCpuDuration()
+                            .ifPresent(used -> times.put("processor time until then", (double) used.toMillis()));
                     break;
                 }
             }
