@@ -36,7 +36,7 @@ public final class DesignerApp extends Application {
                 prepared.measure(),
                 unnamed,
                 List.of(Methods.ESTIMATE, Methods.QUICK, Methods.ALL));
-        Commands commands = new Commands(designer, new DialogQuestions(stage));
+        Commands commands = new Commands(designer, new DialogQuestions(stage, designer.settings()));
         Optional<Path> file =
                 getParameters().getRaw().stream().findFirst().map(Path::of).map(Path::toAbsolutePath);
         // Where nothing has to be asked, results are worked out while the window is built.
@@ -58,5 +58,6 @@ public final class DesignerApp extends Application {
         trials.close();
         runner.close();
         designer.files().forget();
+        designer.settings().keepAtTheEnd();
     }
 }

@@ -30,6 +30,7 @@ public final class Designer {
     private final WhatIfModel whatIf;
     private final FileModel files;
     private final PagesModel pages;
+    private final SettingsModel settings;
     private final ObservableStringValue title;
 
     /**
@@ -40,7 +41,7 @@ public final class Designer {
      * @param trials for trying other values of a number, beside both
      * @param presets to choose from
      * @param measure widths of texts on drawings
-     * @param unnamed where work without a file is kept, as if it were the user's file
+     * @param unnamed where work without a file is kept, as if it were the user's file; settings are kept beside it
      * @param stages methods to judge the project by, one after another, fast ones first
      */
     public Designer(
@@ -78,6 +79,12 @@ public final class Designer {
         whatIf = new WhatIfModel(edit, trials, quickest(stages));
         files = new FileModel(edit, results, runner, message, unnamed);
         pages = new PagesModel(edit, results, runner, measure, message);
+        settings = new SettingsModel(unnamed.resolveSibling("settings.json"), runner, message);
+        files.fileProperty().addListener((p, before, after) -> {
+            if (after != null) {
+                settings.used(after);
+            }
+        });
         title = Bindings.createStringBinding(
                 this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
     }
@@ -141,6 +148,11 @@ public final class Designer {
 
     public PagesModel pages() {
         return pages;
+    }
+
+    /** What is remembered from one run to the next. */
+    public SettingsModel settings() {
+        return settings;
     }
 
     public Presets presets() {

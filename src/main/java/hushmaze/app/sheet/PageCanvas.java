@@ -18,7 +18,8 @@ import javafx.scene.paint.Color;
 
 /**
  * Shows one page as large as the room allows, painted anew at every size. Its colours are the style sheet's: {@code
- * -ink-black}, {@code -ink-grey} and so on, one for each ink; {@code -ink-white} is the paper.
+ * -ink-black}, {@code -ink-grey} and so on, one for each ink; {@code -ink-white} is the paper. {@code
+ * -lettering} says how many times larger than normal drawings made for the screen are lettered.
  */
 public final class PageCanvas extends Region {
     /** Pixels to a millimetre at which the lettering of a page made for the screen is easily read. */
@@ -30,6 +31,8 @@ public final class PageCanvas extends Region {
 
     private final Canvas canvas = new Canvas();
     private final Map<Ink, StyleableProperty<Color>> inks = new EnumMap<>(Ink.class);
+    private final StyleableProperty<Number> lettering =
+            STYLES.createStyleableNumberProperty(this, "lettering", "-lettering", c -> c.lettering, 1);
     private PageSource source;
 
     public PageCanvas() {
@@ -43,6 +46,7 @@ public final class PageCanvas extends Region {
                     STYLES.createStyleableColorProperty(
                             this, "ink-" + name, "-ink-" + name, c -> c.inks.get(ink), Color.web(ink.hex())));
         }
+        ((javafx.beans.Observable) lettering).addListener(o -> requestLayout());
         inks.values().forEach(p -> ((javafx.beans.Observable) p).addListener(o -> requestLayout()));
         getChildren().add(canvas);
     }
@@ -69,7 +73,8 @@ public final class PageCanvas extends Region {
         if (source == null || width < LEAST || height < LEAST) {
             return;
         }
-        Page page = source.page(width / SCREEN_SCALE, height / SCREEN_SCALE);
+        double screen = SCREEN_SCALE * lettering.getValue().doubleValue();
+        Page page = source.page(width / screen, height / screen);
         double scale = Math.min(width / page.width(), height / page.height());
         double left = Math.round((width - page.width() * scale) / 2);
         double top = Math.round((height - page.height() * scale) / 2);

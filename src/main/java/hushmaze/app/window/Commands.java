@@ -9,6 +9,8 @@ import hushmaze.store.SampleProjects;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -37,6 +39,11 @@ public final class Commands {
 
     /** The first project of the session: a file if one was named, else the first sample, or what was left unsaved. */
     public void begin(Optional<Path> file) {
+        first(file);
+        designer.settings().tellProblem();
+    }
+
+    private void first(Optional<Path> file) {
         if (file.isPresent() && openOrRestore(file.get())) {
             return;
         }
@@ -68,6 +75,31 @@ public final class Commands {
         }
     }
 
+    /** Opens a file of the list of recent ones; one that is not there any more leaves the list. */
+    void openRecent(Path file) {
+        if (Files.notExists(file)) {
+            designer.settings().forget(file);
+            tell("recent.missing", file.toString());
+        } else if (mayLeave()) {
+            openOrRestore(file);
+        }
+    }
+
+    /** Opens what was dragged into the window. */
+    void openDropped(List<Path> dropped) {
+        if (dropped.size() != 1) {
+            tell("drop.several", String.valueOf(dropped.size()));
+        } else if (!dropped.get(0).toString().toLowerCase(Locale.ROOT).endsWith(".json") || !Files.isRegularFile(dropped.get(0))) {
+            tell("drop.kind", dropped.get(0).toString());
+        } else if (mayLeave()) {
+            openOrRestore(dropped.get(0));
+        }
+    }
+
+    private void tell(String key, String about) {
+        designer.messageProperty().set(new Message(true, Texts.of(key, about)));
+    }
+
     private boolean openOrRestore(Path file) {
         boolean restored = files.hasLeftover(file) && questions.restore(file.toString()) && files.restore(file);
         return restored || files.open(file);
@@ -91,6 +123,17 @@ public final class Commands {
                 .filter(folder -> isEmpty(folder) || questions.mayReplaceIn(folder))
                 .ifPresent(folder ->
                         files.export(folder, designer.pages().paperProperty().get()));
+    }
+
+    /** Prints the pages of the path looked at, if there is a printer. */
+    void print() {
+        first.run();
+        if (!questions.hasPrinter()) {
+            designer.messageProperty().set(new Message(true, Texts.of("print.none")));
+            return;
+        }
+        designer.pages().make(drawing -> questions.printing(drawing).ifPresent(work -> designer.pages()
+                .run(progress -> work.get())));
     }
 
     private static boolean isEmpty(Path folder) {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Field;
+import hushmaze.app.model.Message;
 import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
+import hushmaze.drawing.Drawing;
 import hushmaze.store.Presets;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
@@ -15,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +38,7 @@ class CommandsTest {
         private Unsaved unsaved = Unsaved.CANCEL;
         private boolean restore = true;
         private boolean replace;
+        private boolean printer;
         private int times;
 
         @Override
@@ -56,6 +60,17 @@ class CommandsTest {
         public boolean mayReplaceIn(Path of) {
             times++;
             return replace;
+        }
+
+        @Override
+        public boolean hasPrinter() {
+            return printer;
+        }
+
+        @Override
+        public Optional<Supplier<Message>> printing(Drawing drawing) {
+            times++;
+            return Optional.of(() -> new Message(false, drawing.pages().size() + " pages"));
         }
 
         @Override
