@@ -107,8 +107,8 @@ public final class SettingsFile {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
         } catch (IOException e) {
-            throw new UnwritableFile(new FileProblem(
-                    file.toString(), "", "its folder cannot be made: " + FileBytes.reason(e)));
+            throw new UnwritableFile(
+                    new FileProblem(file.toString(), "", "its folder cannot be made: " + FileBytes.reason(e)));
         }
         byte[] bytes = JsonText.print(tree).getBytes(StandardCharsets.UTF_8);
         AtomicFile.write(file, stream -> stream.write(bytes));

@@ -86,11 +86,12 @@ public final class EditBench {
         double[] quick = new double[EDITS];
         double start = designer.edit().project().paths().get(0).box().clearWidth() * 1000;
         for (int i = -WARM; i < EDITS; i++) {
-                // A little wider than the sample: each edit is another one.
+            // A little wider than the sample: each edit is another one.
             String typed = Double.toString(start + 1 + (i + WARM) % 10) + " mm";
-            long[] took = frame(() -> designer.edit().enter(WIDTH, "Clear width", typed).ifPresent(why -> {
-                throw new IllegalStateException(sample + ": " + why);
-            }));
+            long[] took = frame(
+                    () -> designer.edit().enter(WIDTH, "Clear width", typed).ifPresent(why -> {
+                        throw new IllegalStateException(sample + ": " + why);
+                    }));
             if (i >= 0) {
                 first[i] = took[0] / 1e6;
                 quick[i] = took[1] / 1e6;

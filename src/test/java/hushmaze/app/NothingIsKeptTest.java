@@ -69,7 +69,9 @@ class NothingIsKeptTest {
             openOnce(robot, file, VIEWS.get(i % VIEWS.size()));
             early = i == 2 * VIEWS.size() - 1 ? nodes(stage.getScene().getRoot()) : early;
             if (i % VIEWS.size() == VIEWS.size() - 1 && early > 0) {
-                assertThat(nodes(stage.getScene().getRoot())).as("nodes after %d", i).isEqualTo(early);
+                assertThat(nodes(stage.getScene().getRoot()))
+                        .as("nodes after %d", i)
+                        .isEqualTo(early);
             }
         }
         robot.interact(() -> designer.files().newFrom("trio-cellar"));

@@ -67,13 +67,14 @@ class KilledWhileSavingTest {
         Process gone = new ProcessBuilder(java(), "-version").start();
         gone.waitFor();
         Path left = Files.createFile(folder.resolve(of + gone.pid() + "-1.tmp"));
-        Path written = Files.createFile(
-                folder.resolve(of + ProcessHandle.current().pid() + "-1.tmp"));
+        Path written =
+                Files.createFile(folder.resolve(of + ProcessHandle.current().pid() + "-1.tmp"));
         Path other = Files.createFile(folder.resolve(".hushmaze-other-" + gone.pid() + "-1.tmp"));
         Path strange = Files.createFile(folder.resolve(of + "x.tmp"));
         ProjectFile.write(sample, file);
         assertThat(left).doesNotExist();
-        assertThat(List.of(written, other, strange)).allSatisfy(one -> assertThat(one).exists());
+        assertThat(List.of(written, other, strange))
+                .allSatisfy(one -> assertThat(one).exists());
     }
 
     /** Kills the process some time after its first save. */

@@ -92,9 +92,7 @@ public final class PagesModel {
     /** Does something with the pages away from the window's thread, and tells how it ended. */
     public void run(Function<Progress, Message> work) {
         runner.run(
-                work,
-                message::set,
-                e -> message.set(new Message(true, Texts.of("problem.unexpected", e.toString()))));
+                work, message::set, e -> message.set(new Message(true, Texts.of("problem.unexpected", e.toString()))));
     }
 
     private void draw() {

@@ -92,7 +92,11 @@ public final class SettingsModel {
     /** Makes texts larger or smaller by some steps of ten per cent; for 0 they become normal again. */
     public void resizeText(int steps) {
         change(s -> new Settings(
-                s.recent(), s.folder(), s.dark(), steps == 0 ? Settings.NORMAL : s.textPercent() + steps * STEP, s.place()));
+                s.recent(),
+                s.folder(),
+                s.dark(),
+                steps == 0 ? Settings.NORMAL : s.textPercent() + steps * STEP,
+                s.place()));
     }
 
     public void setPlace(Settings.Place place) {

@@ -26,6 +26,9 @@ public final class PageCanvas extends Region {
     private static final double SCREEN_SCALE = 4.1;
 
     private static final double LEAST = 60;
+    /** Width that drawings keep when they are lettered larger, mm. */
+    private static final double ROOM = 120;
+
     private static final StyleablePropertyFactory<PageCanvas> STYLES =
             new StyleablePropertyFactory<>(Region.getClassCssMetaData());
 
@@ -73,7 +76,10 @@ public final class PageCanvas extends Region {
         if (source == null || width < LEAST || height < LEAST) {
             return;
         }
-        double screen = SCREEN_SCALE * lettering.getValue().doubleValue();
+        double larger = SCREEN_SCALE * lettering.getValue().doubleValue();
+        // Larger letters only where a drawing has room for them: a chart of narrow width is worth less than small
+        // letters.
+        double screen = Math.min(larger, Math.max(SCREEN_SCALE, width / ROOM));
         Page page = source.page(width / screen, height / screen);
         double scale = Math.min(width / page.width(), height / page.height());
         double left = Math.round((width - page.width() * scale) / 2);

@@ -88,7 +88,8 @@ public final class PagePrinter {
         }
         String percent = String.format(Locale.ROOT, "%.0f", worst.scale() * 100);
         return new Message(
-                true, Texts.of("print.fitted", count, printer.getName(), worst.sheet().name(), percent));
+                true,
+                Texts.of("print.fitted", count, printer.getName(), worst.sheet().name(), percent));
     }
 
     private PrintPlan plan(Page page) {

@@ -57,6 +57,6 @@ record PrintPlan(Sheet sheet, boolean across, double scale) {
 
     /** Whether what is printed may be measured on. */
     boolean trueSize() {
-        return scale == 1 && sheet != null;
+        return scale == 1;
     }
 }

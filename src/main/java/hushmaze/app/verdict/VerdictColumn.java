@@ -41,6 +41,7 @@ public final class VerdictColumn extends VBox {
         getStyleClass().add("verdict-column");
         Label heading = new Label(Texts.of("verdict.heading"));
         heading.getStyleClass().add("column-heading");
+        heading.setMinWidth(Region.USE_PREF_SIZE);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         state.getStyleClass().add("state");

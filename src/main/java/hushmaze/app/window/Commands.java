@@ -89,7 +89,8 @@ public final class Commands {
     void openDropped(List<Path> dropped) {
         if (dropped.size() != 1) {
             tell("drop.several", String.valueOf(dropped.size()));
-        } else if (!dropped.get(0).toString().toLowerCase(Locale.ROOT).endsWith(".json") || !Files.isRegularFile(dropped.get(0))) {
+        } else if (!dropped.get(0).toString().toLowerCase(Locale.ROOT).endsWith(".json")
+                || !Files.isRegularFile(dropped.get(0))) {
             tell("drop.kind", dropped.get(0).toString());
         } else if (mayLeave()) {
             openOrRestore(dropped.get(0));
@@ -132,8 +133,10 @@ public final class Commands {
             designer.messageProperty().set(new Message(true, Texts.of("print.none")));
             return;
         }
-        designer.pages().make(drawing -> questions.printing(drawing).ifPresent(work -> designer.pages()
-                .run(progress -> work.get())));
+        designer.pages()
+                .make(drawing -> questions
+                        .printing(drawing)
+                        .ifPresent(work -> designer.pages().run(progress -> work.get())));
     }
 
     private static boolean isEmpty(Path folder) {

@@ -29,6 +29,10 @@ public final class DesignerWindow {
     private static final double ENTRIES = 0.252;
 
     private static final double VERDICT = 0.298;
+    /** How much of the growth of the texts the columns follow; the rest of the width is the drawing's. */
+    private static final double ENTRIES_WIDENED = 0.55;
+
+    private static final double VERDICT_WIDENED = 0.15;
 
     private final Designer designer;
     private final Commands commands;
@@ -130,6 +134,7 @@ public final class DesignerWindow {
     /** Wider columns for larger texts. */
     private void divide(SplitPane columns) {
         double factor = theme.textFactor();
-        columns.setDividerPositions(ENTRIES * factor, 1 - VERDICT * factor);
+        columns.setDividerPositions(
+                ENTRIES * (1 + ENTRIES_WIDENED * (factor - 1)), 1 - VERDICT * (1 + VERDICT_WIDENED * (factor - 1)));
     }
 }

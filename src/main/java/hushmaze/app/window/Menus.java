@@ -90,8 +90,7 @@ final class Menus {
         recent.getItems().clear();
         for (int i = 0; i < files.size(); i++) {
             Path file = files.get(i);
-            String name = file.toString().replace("_", "__");
-            MenuItem one = new MenuItem(Texts.of("menu.recent.one", String.valueOf(i + 1), name));
+            MenuItem one = new MenuItem(Texts.of("menu.recent.one", String.valueOf(i + 1), file.toString()));
             one.setMnemonicParsing(true);
             one.setId("menu-recent-" + i);
             one.setOnAction(e -> commands.openRecent(file));
@@ -146,9 +145,18 @@ final class Menus {
         menu.getItems()
                 .addAll(
                         new SeparatorMenuItem(),
-                        item("menu.textLarger", "Shortcut+Plus", () -> designer.settings().resizeText(1)),
-                        item("menu.textSmaller", "Shortcut+Minus", () -> designer.settings().resizeText(-1)),
-                        item("menu.textNormal", "Shortcut+0", () -> designer.settings().resizeText(0)),
+                        item(
+                                "menu.textLarger",
+                                "Shortcut+Plus",
+                                () -> designer.settings().resizeText(1)),
+                        item(
+                                "menu.textSmaller",
+                                "Shortcut+Minus",
+                                () -> designer.settings().resizeText(-1)),
+                        item(
+                                "menu.textNormal",
+                                "Shortcut+0",
+                                () -> designer.settings().resizeText(0)),
                         new SeparatorMenuItem(),
                         item("menu.units", "Shortcut+U", commands::switchUnits),
                         dark);
@@ -160,8 +168,10 @@ final class Menus {
         for (KeyCode plus : List.of(KeyCode.EQUALS, KeyCode.ADD)) {
             scene.getAccelerators().put(with(plus), () -> designer.settings().resizeText(1));
         }
-        scene.getAccelerators().put(with(KeyCode.SUBTRACT), () -> designer.settings().resizeText(-1));
-        scene.getAccelerators().put(with(KeyCode.NUMPAD0), () -> designer.settings().resizeText(0));
+        scene.getAccelerators()
+                .put(with(KeyCode.SUBTRACT), () -> designer.settings().resizeText(-1));
+        scene.getAccelerators()
+                .put(with(KeyCode.NUMPAD0), () -> designer.settings().resizeText(0));
     }
 
     private static KeyCombination with(KeyCode key) {
