@@ -77,7 +77,9 @@ public final class PagePrinter {
                                 String.valueOf(pages.size())));
             }
         }
-        job.endJob();
+        if (!job.endJob()) {
+            return new Message(true, Texts.of("print.refused", printer.getName()));
+        }
         return done(printer, worst);
     }
 
