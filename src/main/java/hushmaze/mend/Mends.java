@@ -7,6 +7,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
@@ -56,17 +57,43 @@ public final class Mends {
     private static List<Mend> mending(Trial trial, List<Ladder> ladders) {
         List<Mend> mends = new ArrayList<>();
         for (Ladder ladder : ladders) {
-            for (double value : ladder.values()) {
-                if (trial.mends(ladder.change().apply(value))) {
-                    mends.add(ladder.mend(value, true, Double.NaN));
-                    break;
-                }
-            }
+            least(trial, ladder).ifPresent(value -> mends.add(ladder.mend(value, true, Double.NaN)));
             if (mends.size() == MOST) {
                 break;
             }
         }
         return mends;
+    }
+
+    /**
+     * The least value of a ladder that mends, if any does: found in strides that double, then between the last that did not and the
+     * first that did. It is the least where more of the same goes on mending.
+     */
+    private static Optional<Double> least(Trial trial, Ladder ladder) {
+        int size = ladder.values().size();
+        int fails = -1;
+        int does = -1;
+        for (int stride = 1; does < 0 && fails < size - 1; stride *= 2) {
+            int next = Math.min(size - 1, fails + stride);
+            if (mends(trial, ladder, next)) {
+                does = next;
+            } else {
+                fails = next;
+            }
+        }
+        while (does >= 0 && does - fails > 1) {
+            int middle = (does + fails) / 2;
+            if (mends(trial, ladder, middle)) {
+                does = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return does < 0 ? Optional.empty() : Optional.of(ladder.values().get(does));
+    }
+
+    private static boolean mends(Trial trial, Ladder ladder, int number) {
+        return trial.mends(ladder.change().apply(ladder.values().get(number)));
     }
 
     private static List<Mend> quieter(

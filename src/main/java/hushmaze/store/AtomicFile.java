@@ -5,7 +5,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -16,7 +19,7 @@ import java.util.UUID;
 /**
  * Writes a file so that there is always either the whole old one or the whole new one: a temporary file in the same
  * folder is written, forced to the disk and moved over. After a failure the temporary file is gone and the old file is as
- * it was.
+ * it was. What a process that was killed has left of a file is removed when that file is written again.
  */
 final class AtomicFile {
     /** Puts the content into a stream. */
@@ -24,6 +27,9 @@ final class AtomicFile {
     interface Content {
         void writeTo(OutputStream stream) throws IOException;
     }
+
+    private static final long PROCESS = ProcessHandle.current().pid();
+    private static final String ENDING = ".tmp";
 
     private AtomicFile() {}
 
@@ -46,7 +52,8 @@ final class AtomicFile {
             if (folder == null || !Files.isDirectory(folder)) {
                 throw refuse(file, "there is no folder " + folder);
             }
-            replace(target, folder.resolve(".hushmaze-" + UUID.randomUUID() + ".tmp"), content);
+            removeLeftovers(target);
+            replace(target, folder.resolve(start(target) + PROCESS + "-" + UUID.randomUUID() + ENDING), content);
             forceFolder(folder);
         } catch (IOException e) {
             throw refuse(file, "the file cannot be written: " + FileBytes.reason(e));
@@ -60,6 +67,37 @@ final class AtomicFile {
             move(temporary, target);
         } finally {
             Files.deleteIfExists(temporary);
+        }
+    }
+
+    /** Of the names of a file's temporary files; the process that writes them follows. */
+    private static String start(Path target) {
+        String name = String.valueOf(target.getFileName());
+        return ".hushmaze-" + Integer.toHexString(name.hashCode()) + "-";
+    }
+
+    /** Temporary files of this target whose process is gone: nobody else would ever remove them. */
+    private static void removeLeftovers(Path target) throws IOException {
+        String start = start(target);
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(target.getParent(), start + "*" + ENDING)) {
+            for (Path file : files) {
+                if (isGone(String.valueOf(file.getFileName()).substring(start.length()))) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        } catch (DirectoryIteratorException | AccessDeniedException e) {
+            // A folder one may not list, or a file one may not remove: the new file can be written all the same.
+            return;
+        }
+    }
+
+    /** @param rest of a name, from the number of the process on */
+    private static boolean isGone(String rest) {
+        try {
+            long process = Long.parseLong(rest.substring(0, rest.indexOf('-')));
+            return ProcessHandle.of(process).isEmpty();
+        } catch (NumberFormatException | IndexOutOfBoundsException e) {
+            return false;
         }
     }
 

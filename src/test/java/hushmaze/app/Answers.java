@@ -1,8 +1,11 @@
 package hushmaze.app;
 
+import hushmaze.app.model.Message;
 import hushmaze.app.window.Questions;
+import hushmaze.drawing.Drawing;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Answers in the place of a user: everything goes into one folder, and nothing is lost. */
 record Answers(Path folder) implements Questions {
@@ -24,6 +27,16 @@ record Answers(Path folder) implements Questions {
     @Override
     public boolean mayReplaceIn(Path of) {
         return false;
+    }
+
+    @Override
+    public boolean hasPrinter() {
+        return false;
+    }
+
+    @Override
+    public Optional<Supplier<Message>> printing(Drawing drawing) {
+        return Optional.empty();
     }
 
     @Override

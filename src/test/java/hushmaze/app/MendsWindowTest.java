@@ -36,7 +36,7 @@ class MendsWindowTest {
 
     @Start
     void start(Stage stage) {
-        designer = TestWindow.show(stage, TestDesigner.of(runner, folder.resolve("unnamed.json")), folder);
+        designer = TestWindow.show(stage, TestDesigner.mending(runner, folder.resolve("unnamed.json")), folder);
     }
 
     @AfterEach

@@ -14,7 +14,7 @@ import hushmaze.store.TargetPreset;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.scene.control.Accordion;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -31,11 +31,12 @@ public final class EntryColumn extends VBox {
     private final JointEntries joints;
     private final ChoicesEntries choices;
     private final PathsModel paths;
-    private final ResultWords boardWords;
+    private final Designer designer;
     private final Accordion groups = new Accordion();
     private final List<Entry> entries = new ArrayList<>();
 
     public EntryColumn(Designer designer) {
+        this.designer = designer;
         this.edit = designer.edit();
         this.make = new Entries(edit);
         this.presets = designer.presets();
@@ -44,7 +45,6 @@ public final class EntryColumn extends VBox {
         this.joints = new JointEntries(designer, make);
         this.choices = new ChoicesEntries(designer, make, this::boardName);
         this.paths = designer.paths();
-        this.boardWords = new ResultWords(designer, "board-words", Wording::boards);
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
         heading.getStyleClass().add("column-heading");
@@ -55,10 +55,8 @@ public final class EntryColumn extends VBox {
         noise();
         space();
         materials();
-        BoxSizes box = new BoxSizes(designer, make, joints);
-        entries.add(box);
-        add("box", List.of(), box.node());
-        add("extras", extra.all());
+        box();
+        add("extras", extra::all);
         drawings();
         groups.setExpandedPane(groups.getPanes().get(0));
         edit.projectProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
@@ -68,7 +66,7 @@ public final class EntryColumn extends VBox {
     private void room() {
         add(
                 "room",
-                List.of(
+                () -> List.of(
                         make.text("room.name"),
                         make.typed("room.volume"),
                         make.typed("room.people"),
@@ -86,7 +84,7 @@ public final class EntryColumn extends VBox {
     private void opening() {
         add(
                 "opening",
-                List.of(
+                () -> List.of(
                         make.text("path.name"),
                         make.choice("path.purpose"),
                         make.choice("path.brief.opening.kind"),
@@ -105,19 +103,30 @@ public final class EntryColumn extends VBox {
     }
 
     private void noise() {
-        List<Noise> noises = presets.noises().stream().map(NoisePreset::noise).toList();
-        List<Target> targets =
-                presets.targets().stream().map(TargetPreset::target).toList();
-        List<Entry> rows = new ArrayList<>(List.of(
-                make.chosen("path.brief.noise", true, noises, this::noiseName),
-                octaves("path.brief.noise.levels", null),
-                make.choice("path.brief.noise.place"),
-                make.typed("path.brief.noise.distance"),
-                make.chosen("room.target", true, targets, this::targetName)));
-        rows.addAll(extra.target("room.target"));
-        rows.addAll(extra.ownNoise());
-        rows.add(make.typed("path.brief.noiseShare"));
-        add("noise", rows);
+        add("noise", () -> {
+            List<Noise> noises =
+                    presets.noises().stream().map(NoisePreset::noise).toList();
+            List<Target> targets =
+                    presets.targets().stream().map(TargetPreset::target).toList();
+            List<Entry> rows = new ArrayList<>(List.of(
+                    make.chosen("path.brief.noise", true, noises, this::noiseName),
+                    octaves("path.brief.noise.levels", null),
+                    make.choice("path.brief.noise.place"),
+                    make.typed("path.brief.noise.distance"),
+                    make.chosen("room.target", true, targets, this::targetName)));
+            rows.addAll(extra.target("room.target"));
+            rows.addAll(extra.ownNoise());
+            rows.add(make.typed("path.brief.noiseShare"));
+            return rows;
+        });
+    }
+
+    private void box() {
+        addGroup("box", () -> {
+            BoxSizes box = new BoxSizes(designer, make, joints);
+            entries.add(box);
+            return box.node();
+        });
     }
 
     private Entry octaves(String name, String source) {
@@ -127,7 +136,7 @@ public final class EntryColumn extends VBox {
     private void drawings() {
         add(
                 "drawings",
-                List.of(
+                () -> List.of(
                         make.text("name"),
                         make.text("titleBlock.owner"),
                         make.typed("titleBlock.number"),
@@ -157,7 +166,7 @@ public final class EntryColumn extends VBox {
     private void space() {
         add(
                 "space",
-                List.of(
+                () -> List.of(
                         make.typed("path.brief.space.width"),
                         make.typed("path.brief.space.height"),
                         make.typed("path.brief.space.depth")));
@@ -166,10 +175,10 @@ public final class EntryColumn extends VBox {
     private void materials() {
         add(
                 "materials",
-                List.of(
+                () -> List.of(
                         make.chosen("path.brief.construction.board", true, presets.boards(), this::boardName),
                         make.thickness("path.brief.construction.board"),
-                        boardWords,
+                        new ResultWords(designer, "board-words", Wording::boards),
                         make.typed("path.brief.construction.shellLayers"),
                         make.typed("path.brief.construction.baffleLayers"),
                         make.chosen("path.brief.construction.liner", true, presets.liners(), l -> l.name()),
@@ -189,30 +198,43 @@ public final class EntryColumn extends VBox {
                 : Texts.of("entry.ownBoard", board.name(), edit.thickness(board.thickness()));
     }
 
-    private void add(String key, List<Entry> rows) {
-        VBox content = new VBox();
-        content.getStyleClass().add("entry-group");
-        add(key, rows, content);
+    private void add(String key, Supplier<List<Entry>> rows) {
+        addGroup(key, () -> {
+            VBox content = new VBox();
+            content.getStyleClass().add("entry-group");
+            Texts.find("group." + key + ".words")
+                    .ifPresent(text -> content.getChildren().add(words(text)));
+            for (Entry row : rows.get()) {
+                content.getChildren().add(row.node());
+                entries.add(row);
+            }
+            return content;
+        });
     }
 
-    private void add(String key, List<Entry> rows, VBox content) {
-        Function<String, Label> words = text -> {
-            Label label = new Label(text);
-            label.setWrapText(true);
-            label.getStyleClass().add("quiet-words");
-            return label;
-        };
-        Texts.find("group." + key + ".words")
-                .ifPresent(text -> content.getChildren().add(words.apply(text)));
-        rows.forEach(row -> content.getChildren().add(row.node()));
-        entries.addAll(rows);
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        TitledPane pane = new TitledPane(Texts.of("group." + key), scroll);
+    private static Label words(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.getStyleClass().add("quiet-words");
+        return label;
+    }
+
+    /** What is in a group is made when it is first opened: all of them would take longer than the rest of the window. */
+    private void addGroup(String key, Supplier<VBox> content) {
+        TitledPane pane = new TitledPane();
+        pane.setText(Texts.of("group." + key));
+        pane.setExpanded(false);
         pane.setAnimated(false);
         pane.setMnemonicParsing(true);
         pane.setId("group-" + key);
+        pane.expandedProperty().addListener((p, before, open) -> {
+            if (open && pane.getContent() == null) {
+                ScrollPane scroll = new ScrollPane(content.get());
+                scroll.setFitToWidth(true);
+                scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+                pane.setContent(scroll);
+            }
+        });
         groups.getPanes().add(pane);
     }
 }

@@ -24,9 +24,6 @@ final class FoldGroup implements Entry {
     FoldGroup(String key, Supplier<String> words, List<Entry> entries) {
         this.words = words;
         this.entries = List.copyOf(entries);
-        VBox content = new VBox();
-        content.getStyleClass().add("fold-content");
-        entries.forEach(e -> content.getChildren().add(e.node()));
         Label title = new Label(Texts.of("fold." + key));
         title.getStyleClass().add("fold-title");
         summary.getStyleClass().add("fold-summary");
@@ -36,9 +33,13 @@ final class FoldGroup implements Entry {
         pane.setAccessibleText(title.getText());
         pane.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         pane.setGraphic(head);
-        pane.setContent(content);
-        pane.setAnimated(false);
         pane.setExpanded(false);
+        pane.expandedProperty().addListener((p, before, open) -> {
+            if (open && pane.getContent() == null) {
+                pane.setContent(content());
+            }
+        });
+        pane.setAnimated(false);
         pane.setId("fold-" + key);
         pane.getStyleClass().add("fold");
         // The title takes the width there is, so that a long summary ends in dots instead of making the pane wider.
@@ -46,6 +47,14 @@ final class FoldGroup implements Entry {
         head.setMinWidth(0);
         head.prefWidthProperty().bind(pane.widthProperty().subtract(HEAD_MARGIN));
         refresh();
+    }
+
+    /** In the window from when it is first unfolded: what nobody looks at need not be styled and laid out. */
+    private VBox content() {
+        VBox content = new VBox();
+        content.getStyleClass().add("fold-content");
+        entries.forEach(e -> content.getChildren().add(e.node()));
+        return content;
     }
 
     /** Room for the arrow and the paddings of the title. */

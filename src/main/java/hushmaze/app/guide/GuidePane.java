@@ -12,6 +12,7 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -75,6 +76,7 @@ public final class GuidePane extends BorderPane {
         sceneProperty().addListener((p, before, scene) -> {
             if (scene != null) {
                 scene.focusOwnerProperty().addListener((q, old, owner) -> look(owner));
+                Platform.runLater(this::focusFirst);
             }
         });
         showStep();

@@ -6,7 +6,6 @@ import hushmaze.project.Project;
 import hushmaze.size.Sizing;
 import hushmaze.store.Presets;
 import hushmaze.store.SampleProjects;
-import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -37,35 +36,25 @@ public final class Designer {
     private final MendsModel mends;
     private final GuideModel guide;
     private final PartsModel parts;
+    private final SettingsModel settings;
     private final ObservableStringValue title;
 
     /**
      * Begins with the first sample project; nothing is computed yet.
      *
-     * @param runner for everything that takes long, but a search
-     * @param searches for searches, so that results need not wait for them
-     * @param trials for trying other values of a number and for the sound in a box, beside both
+     * @param runners for everything that takes long
      * @param presets to choose from
      * @param measure widths of texts on drawings
-     * @param unnamed where work without a file is kept, as if it were the user's file
+     * @param unnamed where work without a file is kept, as if it were the user's file; settings are kept beside it
      * @param stages methods to judge the project by, one after another, fast ones first
      */
-    public Designer(
-            TaskRunner runner,
-            TaskRunner searches,
-            TaskRunner trials,
-            Presets presets,
-            TextMeasure measure,
-            Path unnamed,
-            List<Methods> stages) {
-        this(runner, searches, trials, Sizing::ofPath, presets, measure, unnamed, stages);
+    public Designer(Runners runners, Presets presets, TextMeasure measure, Path unnamed, List<Methods> stages) {
+        this(runners, Sizing::ofPath, presets, measure, unnamed, stages);
     }
 
     /** With boxes found in another way. */
     Designer(
-            TaskRunner runner,
-            TaskRunner searches,
-            TaskRunner trials,
+            Runners runners,
             SizingModel.Finder finder,
             Presets presets,
             TextMeasure measure,
@@ -80,23 +69,29 @@ public final class Designer {
         seams = new SeamsModel(edit);
         choices = new ChoicesModel(edit);
         paths = new PathsModel(edit);
-        results = new ResultModel(edit, runner, stages, message);
-        sizing = new SizingModel(edit, searches, finder, message);
-        whatIf = new WhatIfModel(edit, trials, quickest(stages));
-        soundField = new SoundFieldModel(edit, trials);
-        files = new FileModel(edit, results, runner, message, unnamed);
-        pages = new PagesModel(edit, results, runner, measure, message);
+        results = new ResultModel(edit, runners.results(), stages, message);
+        sizing = new SizingModel(edit, runners.searches(), finder, message);
+        whatIf = new WhatIfModel(edit, runners.trials(), quickest(stages));
+        soundField = new SoundFieldModel(edit, runners.trials());
+        files = new FileModel(edit, results, runners.results(), message, unnamed);
+        pages = new PagesModel(edit, results, runners.results(), measure, message);
         planSizes = new PlanSizes(edit, results);
-        kept = new KeptModel(edit, trials, quickest(stages));
-        mends = new MendsModel(edit, results, extras, air, trials);
+        kept = new KeptModel(edit, runners.trials(), quickest(stages));
+        mends = new MendsModel(edit, results, extras, air, runners.mends());
         guide = new GuideModel(
                 presets,
                 LocalDate::now,
-                searches,
+                runners.searches(),
                 (project, progress) -> Sizing.of(project, 1, progress, Sizing.Watch.NOBODY),
                 this::beginFirst);
         edit.whenStarted(guide::leave);
         parts = new PartsModel(edit, results, pages);
+        settings = new SettingsModel(unnamed.resolveSibling("settings.json"), runners.results(), message);
+        files.fileProperty().addListener((p, before, after) -> {
+            if (after != null) {
+                settings.used(after);
+            }
+        });
         title = Bindings.createStringBinding(
                 this::titleNow, edit.projectProperty(), files.unsavedProperty(), files.fileProperty());
     }
@@ -190,6 +185,11 @@ public final class Designer {
 
     public PartsModel parts() {
         return parts;
+    }
+
+    /** What is remembered from one run to the next. */
+    public SettingsModel settings() {
+        return settings;
     }
 
     public Presets presets() {

@@ -23,6 +23,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableMap;
 
@@ -47,6 +49,7 @@ public final class MendsModel {
     private final TaskRunner runner;
     private final AtomicInteger wanted = new AtomicInteger();
     private final ObservableMap<Notice, List<Offer>> offers = FXCollections.observableHashMap();
+    private final BooleanProperty watched = new SimpleBooleanProperty();
     private Assessment tried;
     private int triedPath = -1;
 
@@ -59,6 +62,12 @@ public final class MendsModel {
         results.assessmentProperty().addListener((p, before, after) -> follow());
         results.stateProperty().addListener((p, before, after) -> follow());
         edit.pathProperty().addListener((p, before, after) -> follow());
+        watched.addListener((p, before, after) -> follow());
+    }
+
+    /** Whether somebody sees the notices: changes are tried only then. */
+    public BooleanProperty watchedProperty() {
+        return watched;
     }
 
     /** What can be done about each notice of the path looked at; grows while changes are tried. */
@@ -68,7 +77,7 @@ public final class MendsModel {
 
     private void follow() {
         Assessment shown = results.assessmentProperty().get();
-        boolean current = results.stateProperty().get() == ResultModel.State.CURRENT && shown != null;
+        boolean current = watched.get() && results.stateProperty().get() == ResultModel.State.CURRENT && shown != null;
         if (current && shown == tried && triedPath == edit.path()) {
             return;
         }

@@ -7,9 +7,12 @@ import hushmaze.drawing.Paper;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.page.PathDrawing;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -90,6 +93,28 @@ public final class PagesModel {
             }
         }
         sought.set("");
+    }
+
+    /** Makes the pages for somebody who does not look at them; a message says why if there are none. */
+    public void make(Consumer<Drawing> taker) {
+        Optional<PathResult> result = results.pathResult();
+        if (result.isEmpty()) {
+            message.set(new Message(true, Texts.of("pages.none")));
+            return;
+        }
+        Assessment assessment = results.assessmentProperty().get();
+        UnitSystem units = assessment.project().units();
+        Paper on = paper.get();
+        runner.run(
+                progress -> new PathDrawing(assessment, result.get(), on, units, measure).draw(),
+                taker,
+                e -> message.set(new Message(true, Texts.of("problem.unexpected", e.toString()))));
+    }
+
+    /** Does something with the pages away from the window's thread, and tells how it ended. */
+    public void run(Function<Progress, Message> work) {
+        runner.run(
+                work, message::set, e -> message.set(new Message(true, Texts.of("problem.unexpected", e.toString()))));
     }
 
     private void draw() {

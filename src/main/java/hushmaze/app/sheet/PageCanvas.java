@@ -18,18 +18,24 @@ import javafx.scene.paint.Color;
 
 /**
  * Shows one page as large as the room allows, painted anew at every size. Its colours are the style sheet's: {@code
- * -ink-black}, {@code -ink-grey} and so on, one for each ink; {@code -ink-white} is the paper.
+ * -ink-black}, {@code -ink-grey} and so on, one for each ink; {@code -ink-white} is the paper. {@code
+ * -lettering} says how many times larger than normal drawings made for the screen are lettered.
  */
 public final class PageCanvas extends Region {
     /** Pixels to a millimetre at which the lettering of a page made for the screen is easily read. */
     private static final double SCREEN_SCALE = 4.1;
 
     private static final double LEAST = 60;
+    /** Width that drawings keep when they are lettered larger, mm. */
+    private static final double ROOM = 120;
+
     private static final StyleablePropertyFactory<PageCanvas> STYLES =
             new StyleablePropertyFactory<>(Region.getClassCssMetaData());
 
     private final Canvas canvas = new Canvas();
     private final Map<Ink, StyleableProperty<Color>> inks = new EnumMap<>(Ink.class);
+    private final StyleableProperty<Number> lettering =
+            STYLES.createStyleableNumberProperty(this, "lettering", "-lettering", c -> c.lettering, 1);
     private PageSource source;
     private PlaceListener placed = (page, scale, left, top) -> {};
 
@@ -44,6 +50,7 @@ public final class PageCanvas extends Region {
                     STYLES.createStyleableColorProperty(
                             this, "ink-" + name, "-ink-" + name, c -> c.inks.get(ink), Color.web(ink.hex())));
         }
+        ((javafx.beans.Observable) lettering).addListener(o -> requestLayout());
         inks.values().forEach(p -> ((javafx.beans.Observable) p).addListener(o -> requestLayout()));
         getChildren().add(canvas);
     }
@@ -86,7 +93,11 @@ public final class PageCanvas extends Region {
             placed.placed(null, 0, 0, 0);
             return;
         }
-        Page page = source.page(width / SCREEN_SCALE, height / SCREEN_SCALE);
+        double larger = SCREEN_SCALE * lettering.getValue().doubleValue();
+        // Larger letters only where a drawing has room for them: a chart of narrow width is worth less than small
+        // letters.
+        double screen = Math.min(larger, Math.max(SCREEN_SCALE, width / ROOM));
+        Page page = source.page(width / screen, height / screen);
         double scale = Math.min(width / page.width(), height / page.height());
         double left = Math.round((width - page.width() * scale) / 2);
         double top = Math.round((height - page.height() * scale) / 2);

@@ -60,6 +60,7 @@ public final class VerdictColumn extends VBox {
         getStyleClass().add("verdict-column");
         Label heading = new Label(Texts.of("verdict.heading"));
         heading.getStyleClass().add("column-heading");
+        heading.setMinWidth(Region.USE_PREF_SIZE);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         state.getStyleClass().add("state");
@@ -89,6 +90,7 @@ public final class VerdictColumn extends VBox {
         designer.results().refiningProperty().addListener((p, before, after) -> showState());
         designer.results().problemProperty().addListener((p, before, after) -> showState());
         designer.edit().pathProperty().addListener((p, before, after) -> show());
+        designer.mends().watchedProperty().set(true);
         designer.mends().offers().addListener((MapChangeListener<Notice, List<Offer>>) c -> showOffers(c.getKey()));
         show();
         showState();

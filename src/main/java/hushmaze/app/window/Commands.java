@@ -9,6 +9,8 @@ import hushmaze.store.SampleProjects;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -40,6 +42,7 @@ public final class Commands {
         if (!beginWithOwn(file)) {
             newSample();
         }
+        designer.settings().tellProblem();
     }
 
     /** The same, with the questions for a first box over a sample where there is no work of the user's. */
@@ -48,6 +51,7 @@ public final class Commands {
             newSample();
             designer.guide().start();
         }
+        designer.settings().tellProblem();
     }
 
     private void newSample() {
@@ -83,6 +87,11 @@ public final class Commands {
         }
     }
 
+    /** Whether there may be something to ask before the first project of the session is there. */
+    public boolean mayAsk(Optional<Path> file) {
+        return files.hasLeftover(null) || file.isPresent() && files.hasLeftover(file.get());
+    }
+
     void newFrom(String sample) {
         if (mayLeave()) {
             files.newFrom(sample);
@@ -93,6 +102,32 @@ public final class Commands {
         if (mayLeave()) {
             questions.fileToOpen().ifPresent(this::openOrRestore);
         }
+    }
+
+    /** Opens a file of the list of recent ones; one that is not there any more leaves the list. */
+    void openRecent(Path file) {
+        if (Files.notExists(file)) {
+            designer.settings().forget(file);
+            tell("recent.missing", file.toString());
+        } else if (mayLeave()) {
+            openOrRestore(file);
+        }
+    }
+
+    /** Opens what was dragged into the window. */
+    void openDropped(List<Path> dropped) {
+        if (dropped.size() != 1) {
+            tell("drop.several", String.valueOf(dropped.size()));
+        } else if (!dropped.get(0).toString().toLowerCase(Locale.ROOT).endsWith(".json")
+                || !Files.isRegularFile(dropped.get(0))) {
+            tell("drop.kind", dropped.get(0).toString());
+        } else if (mayLeave()) {
+            openOrRestore(dropped.get(0));
+        }
+    }
+
+    private void tell(String key, String about) {
+        designer.messageProperty().set(new Message(true, Texts.of(key, about)));
     }
 
     private boolean openOrRestore(Path file) {
@@ -118,6 +153,19 @@ public final class Commands {
                 .filter(folder -> isEmpty(folder) || questions.mayReplaceIn(folder))
                 .ifPresent(folder ->
                         files.export(folder, designer.pages().paperProperty().get()));
+    }
+
+    /** Prints the pages of the path looked at, if there is a printer. */
+    void print() {
+        first.run();
+        if (!questions.hasPrinter()) {
+            designer.messageProperty().set(new Message(true, Texts.of("print.none")));
+            return;
+        }
+        designer.pages()
+                .make(drawing -> questions
+                        .printing(drawing)
+                        .ifPresent(work -> designer.pages().run(progress -> work.get())));
     }
 
     private static boolean isEmpty(Path folder) {

@@ -25,11 +25,22 @@ public final class DesignerWindow {
     private static final double HEIGHT = 800;
     private static final double LEAST_WIDTH = 1080;
     private static final double LEAST_HEIGHT = 640;
+    /** With larger texts the window must be wider, but never wider than a small screen. */
+    private static final double MOST_WIDENED = 1.18;
+    /** Widths of the outer columns with texts of the normal size, in parts of the window's. */
+    private static final double ENTRIES = 0.252;
+
+    private static final double VERDICT = 0.298;
+    /** How much of the growth of the texts the columns follow; the rest of the width is the drawing's. */
+    private static final double ENTRIES_WIDENED = 0.55;
+
+    private static final double VERDICT_WIDENED = 0.15;
 
     private final Designer designer;
     private final Commands commands;
     private final Stage stage;
     private final Scene scene;
+    private final Theme theme;
 
     public DesignerWindow(Designer designer, Commands commands, Stage stage) {
         ScreenFonts.load();
@@ -40,22 +51,39 @@ public final class DesignerWindow {
         this.commands = commands.after(root::requestFocus);
         root.getStyleClass().add("designer");
         this.scene = new Scene(root, WIDTH, HEIGHT);
-        Theme theme = new Theme(scene);
+        this.theme = new Theme(scene, designer.settings());
         Views views = new Views(designer);
-        MenuBar menus = new Menus(designer, this.commands, theme, views, this::close).bar();
-        root.setTop(new VBox(menus, bar(theme), new MessageStrip(designer.messageProperty())));
+        Menus menus = new Menus(designer, this.commands, theme, views, this::close);
+        MenuBar menuBar = menus.bar();
+        menus.moreKeys(scene);
+        FileDrop.into(scene, this.commands);
+        root.setTop(new VBox(menuBar, bar(theme), new MessageStrip(designer.messageProperty())));
         SplitPane columns = columns(views);
         // What lies under the questions must take no keys.
         columns.visibleProperty().bind(designer.guide().openProperty().not());
-        StackPane middle = new StackPane(columns, new GuidePane(designer));
+        StackPane middle = new StackPane(columns);
         root.setCenter(middle);
+        showGuide(middle);
+        designer.guide().openProperty().addListener((p, before, now) -> showGuide(middle));
         designer.guide().whenFinished(() -> views.show("sections"));
+    }
+
+    /** Made when it is first wanted. */
+    private void showGuide(StackPane over) {
+        if (designer.guide().openProperty().get() && over.getChildren().size() == 1) {
+            over.getChildren().add(new GuidePane(designer));
+        }
+    }
+
+    /** What the window shows. */
+    public Scene scene() {
+        return scene;
     }
 
     /** Shows the window. */
     public void show() {
         stage.titleProperty().bind(designer.titleProperty());
-        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinWidth(LEAST_WIDTH * Math.max(1, Math.min(MOST_WIDENED, theme.textFactor())));
         stage.setMinHeight(LEAST_HEIGHT);
         stage.setScene(scene);
         stage.setOnCloseRequest(e -> {
@@ -63,6 +91,7 @@ public final class DesignerWindow {
                 e.consume();
             }
         });
+        WindowPlace.remember(stage, designer.settings());
         stage.show();
     }
 
@@ -110,7 +139,19 @@ public final class DesignerWindow {
         SplitPane columns = new SplitPane(entries, views, verdict);
         SplitPane.setResizableWithParent(entries, false);
         SplitPane.setResizableWithParent(verdict, false);
-        columns.setDividerPositions(0.252, 0.702);
+        divide(columns);
+        designer.settings().settingsProperty().addListener((p, before, after) -> {
+            if (before.textPercent() != after.textPercent()) {
+                divide(columns);
+            }
+        });
         return columns;
+    }
+
+    /** Wider columns for larger texts. */
+    private void divide(SplitPane columns) {
+        double factor = theme.textFactor();
+        columns.setDividerPositions(
+                ENTRIES * (1 + ENTRIES_WIDENED * (factor - 1)), 1 - VERDICT * (1 + VERDICT_WIDENED * (factor - 1)));
     }
 }

@@ -1,9 +1,15 @@
 package hushmaze.app.window;
 
+import hushmaze.app.model.Message;
+import hushmaze.app.model.SettingsModel;
 import hushmaze.app.model.Texts;
+import hushmaze.app.sheet.PagePrinter;
+import hushmaze.drawing.Drawing;
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
@@ -16,8 +22,11 @@ public final class DialogQuestions implements Questions {
     private static final String ENDING = ".json";
 
     private final Stage stage;
+    private final SettingsModel settings;
 
-    public DialogQuestions(Stage stage) {
+    /** @param settings know the folder to begin in */
+    public DialogQuestions(Stage stage, SettingsModel settings) {
+        this.settings = settings;
         this.stage = stage;
     }
 
@@ -35,9 +44,10 @@ public final class DialogQuestions implements Questions {
                 .map(p -> p.toString().contains(".") ? p : Path.of(p + ENDING));
     }
 
-    private static FileChooser files(String title) {
+    private FileChooser files(String title) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(Texts.of(title));
+        folder().ifPresent(chooser::setInitialDirectory);
         chooser.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter(Texts.of("ask.projects"), "*" + ENDING),
@@ -45,17 +55,35 @@ public final class DialogQuestions implements Questions {
         return chooser;
     }
 
+    /** Where something was chosen last, if that is still there: the dialogs refuse to begin elsewhere. */
+    private Optional<File> folder() {
+        return settings.folder().filter(Files::isDirectory).map(Path::toFile);
+    }
+
     @Override
     public Optional<Path> folderForDocuments() {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(Texts.of("ask.folder"));
-        return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+        folder().ifPresent(chooser::setInitialDirectory);
+        Optional<Path> chosen = Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+        chosen.ifPresent(settings::lookedIn);
+        return chosen;
     }
 
     @Override
     public boolean mayReplaceIn(Path folder) {
         ButtonType go = new ButtonType(Texts.of("ask.replace.yes"), ButtonData.OK_DONE);
         return ask("ask.replace", folder.toString(), go, ButtonType.CANCEL) == go;
+    }
+
+    @Override
+    public boolean hasPrinter() {
+        return PagePrinter.isThere();
+    }
+
+    @Override
+    public Optional<Supplier<Message>> printing(Drawing drawing) {
+        return PagePrinter.ask(drawing, stage);
     }
 
     @Override

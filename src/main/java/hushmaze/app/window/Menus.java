@@ -4,14 +4,18 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.SizingModel;
 import hushmaze.app.model.Texts;
 import hushmaze.store.SampleProjects;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableStringValue;
+import javafx.scene.Scene;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 
 /** The menu bar, with mnemonics and keys for everything. */
@@ -57,13 +61,42 @@ final class Menus {
                         item("menu.guide", "Shortcut+G", commands::guide),
                         samples,
                         item("menu.open", "Shortcut+O", commands::open),
+                        recent(),
                         item("menu.save", "Shortcut+S", commands::save),
                         item("menu.saveAs", "Shortcut+Shift+S", commands::saveAs),
                         new SeparatorMenuItem(),
                         export,
+                        item("menu.print", "Shortcut+P", commands::print),
                         new SeparatorMenuItem(),
                         item("menu.close", "Shortcut+Q", close));
         return menu;
+    }
+
+    /** The files used last, by number, name and folder. */
+    private Menu recent() {
+        Menu recent = new Menu(Texts.of("menu.recent"));
+        recent.setId("menu-recent");
+        fill(recent);
+        designer.settings().settingsProperty().addListener((p, before, after) -> {
+            if (!before.recent().equals(after.recent())) {
+                fill(recent);
+            }
+        });
+        return recent;
+    }
+
+    private void fill(Menu recent) {
+        List<Path> files = designer.settings().settings().recent();
+        recent.setDisable(files.isEmpty());
+        recent.getItems().clear();
+        for (int i = 0; i < files.size(); i++) {
+            Path file = files.get(i);
+            MenuItem one = new MenuItem(Texts.of("menu.recent.one", String.valueOf(i + 1), file.toString()));
+            one.setMnemonicParsing(true);
+            one.setId("menu-recent-" + i);
+            one.setOnAction(e -> commands.openRecent(file));
+            recent.getItems().add(one);
+        }
     }
 
     private Menu edit() {
@@ -112,8 +145,40 @@ final class Menus {
         CheckMenuItem dark = new CheckMenuItem(Texts.of("menu.dark"));
         dark.selectedProperty().bindBidirectional(theme.darkProperty());
         dark.setAccelerator(KeyCombination.valueOf("Shortcut+D"));
-        menu.getItems().addAll(new SeparatorMenuItem(), item("menu.units", "Shortcut+U", commands::switchUnits), dark);
+        menu.getItems()
+                .addAll(
+                        new SeparatorMenuItem(),
+                        item(
+                                "menu.textLarger",
+                                "Shortcut+Plus",
+                                () -> designer.settings().resizeText(1)),
+                        item(
+                                "menu.textSmaller",
+                                "Shortcut+Minus",
+                                () -> designer.settings().resizeText(-1)),
+                        item(
+                                "menu.textNormal",
+                                "Shortcut+0",
+                                () -> designer.settings().resizeText(0)),
+                        new SeparatorMenuItem(),
+                        item("menu.units", "Shortcut+U", commands::switchUnits),
+                        dark);
         return menu;
+    }
+
+    /** Other keys of the same meaning: on many keyboards plus is typed as equals, and there are those of the number pad. */
+    void moreKeys(Scene scene) {
+        for (KeyCode plus : List.of(KeyCode.EQUALS, KeyCode.ADD)) {
+            scene.getAccelerators().put(with(plus), () -> designer.settings().resizeText(1));
+        }
+        scene.getAccelerators()
+                .put(with(KeyCode.SUBTRACT), () -> designer.settings().resizeText(-1));
+        scene.getAccelerators()
+                .put(with(KeyCode.NUMPAD0), () -> designer.settings().resizeText(0));
+    }
+
+    private static KeyCombination with(KeyCode key) {
+        return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_ANY);
     }
 
     private static MenuItem item(String key, String keys, Runnable action) {

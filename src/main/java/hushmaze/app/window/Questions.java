@@ -1,7 +1,10 @@
 package hushmaze.app.window;
 
+import hushmaze.app.model.Message;
+import hushmaze.drawing.Drawing;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What only the user can say. */
 public interface Questions {
@@ -23,6 +26,12 @@ public interface Questions {
 
     /** Whether files in a folder that is not empty may be replaced. */
     boolean mayReplaceIn(Path folder);
+
+    /** Whether there is a printer. */
+    boolean hasPrinter();
+
+    /** Which printer to print a drawing on: the work of it, which tells how it ended; nothing if it was called off. */
+    Optional<Supplier<Message>> printing(Drawing drawing);
 
     /** What to do with unsaved changes of a project of this name. */
     Unsaved unsaved(String projectName);

@@ -9,7 +9,10 @@ import hushmaze.app.sheet.CutView;
 import hushmaze.app.sheet.DrawingView;
 import hushmaze.app.sheet.PagesView;
 import hushmaze.app.solid.SolidPane;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -27,19 +30,22 @@ final class Views extends VBox {
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
-    private final List<Node> views;
+    /** How each view is made when it is first looked at: those nobody looks at would only make the start slower. */
+    private final List<Supplier<Node>> makers;
+
+    private final Map<Integer, Node> views = new HashMap<>();
 
     Views(Designer designer) {
         getStyleClass().add("views");
-        views = List.of(
-                new CutView(designer),
-                new SolidPane(designer),
-                new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
-                new FieldView(designer),
-                new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
-                new PagesView(designer),
-                new FoundPane(designer),
-                new KeptView(designer));
+        makers = List.of(
+                () -> new CutView(designer),
+                () -> new SolidPane(designer),
+                () -> new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
+                () -> new FieldView(designer),
+                () -> new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
+                () -> new PagesView(designer),
+                () -> new FoundPane(designer),
+                () -> new KeptView(designer));
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");
         for (int i = 0; i < NAMES.size(); i++) {
@@ -51,7 +57,6 @@ final class Views extends VBox {
             button.setMinWidth(Region.USE_PREF_SIZE);
             buttons.getChildren().add(button);
         }
-        stage.getChildren().addAll(views);
         stage.getStyleClass().add("view-stage");
         stage.setMinSize(0, 0);
         VBox.setVgrow(stage, Priority.ALWAYS);
@@ -62,9 +67,8 @@ final class Views extends VBox {
                 return;
             }
             int number = choice.getToggles().indexOf(after);
-            for (int i = 0; i < views.size(); i++) {
-                views.get(i).setVisible(i == number);
-            }
+            make(number);
+            views.forEach((other, view) -> view.setVisible(other == number));
             designer.pages().watchedProperty().set(NAMES.get(number).equals("pages"));
             designer.kept().watchedProperty().set(NAMES.get(number).equals("kept"));
         });
@@ -74,6 +78,14 @@ final class Views extends VBox {
             }
         });
         show(0);
+    }
+
+    private void make(int number) {
+        if (!views.containsKey(number)) {
+            Node view = makers.get(number).get();
+            views.put(number, view);
+            stage.getChildren().add(view);
+        }
     }
 
     /** Shows a view by its name. */

@@ -44,9 +44,7 @@ class AirModelTest {
     @BeforeEach
     void open() {
         designer = new Designer(
-                new HeldRunner(),
-                new HeldRunner(),
-                new HeldRunner(),
+                Runners.all(new HeldRunner()),
                 PRESETS,
                 MEASURE,
                 folder.resolve("unnamed.json"),

@@ -329,6 +329,36 @@ class DesignerTest {
     }
 
     @Test
+    void damagedTruncatedAndNewerFilesAreReportedAndTheWindowLivesOn() throws IOException {
+        Path good = folder.resolve("good.json");
+        designer.files().saveAs(good);
+        Project before = project();
+        String text = Files.readString(good);
+        List<String> contents = List.of(
+                text.substring(0, text.length() / 2),
+                text.replace("\"formatVersion\": 1", "\"formatVersion\": 9"),
+                text.replaceFirst("\"passes\": \\d+", "\"passes\": 99"));
+        List<List<String>> said = List.of(
+                List.of("bad.json"),
+                List.of("bad.json", "formatVersion", "format 9", "up to " + Project.FORMAT_VERSION),
+                List.of("bad.json", "passes", "99", "from 1 to 6"));
+        for (int i = 0; i < contents.size(); i++) {
+            Path bad = folder.resolve("bad.json");
+            Files.writeString(bad, contents.get(i));
+            assertThat(contents.get(i)).isNotEqualTo(text);
+            assertThat(designer.files().open(bad)).isFalse();
+            assertThat(designer.messageProperty().get().problem()).isTrue();
+            assertThat(designer.messageProperty().get().text()).contains(said.get(i));
+            assertThat(project()).isSameAs(before);
+            assertThat(designer.files().fileProperty().get()).isEqualTo(good);
+            assertThat(bad).hasContent(contents.get(i));
+        }
+        designer.edit().enter(FLOW, "Airflow", "9 L/s");
+        assertThat(results().project()).isEqualTo(project());
+        assertThat(designer.files().save()).isTrue();
+    }
+
+    @Test
     void aFolderThatCannotBeWrittenToIsReported() throws IOException {
         Path file = folder.resolve("a-file");
         Files.writeString(file, "");

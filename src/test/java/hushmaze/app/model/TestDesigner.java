@@ -30,14 +30,16 @@ public final class TestDesigner {
      * @param unnamed file its work is kept in until it has one
      */
     public static Designer of(TaskRunner runner, TaskRunner searches, SizingModel.Finder finder, Path unnamed) {
-        return new Designer(
-                runner,
-                searches,
-                searches,
-                finder,
-                Presets.load(),
-                new FontMeasure(),
-                unnamed,
-                List.of(Methods.ESTIMATE));
+        // Changes that may mend a notice are not tried: they take time that few tests want to spend.
+        return of(new Runners(runner, searches, searches, new HeldRunner()), finder, unnamed);
+    }
+
+    /** One that tries changes that may mend a notice. */
+    public static Designer mending(TaskRunner runner, Path unnamed) {
+        return of(Runners.all(runner), Sizing::ofPath, unnamed);
+    }
+
+    private static Designer of(Runners runners, SizingModel.Finder finder, Path unnamed) {
+        return new Designer(runners, finder, Presets.load(), new FontMeasure(), unnamed, List.of(Methods.ESTIMATE));
     }
 }

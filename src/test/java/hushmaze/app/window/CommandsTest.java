@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Field;
+import hushmaze.app.model.Message;
+import hushmaze.app.model.Runners;
 import hushmaze.assess.Methods;
 import hushmaze.document.FontMeasure;
+import hushmaze.drawing.Drawing;
 import hushmaze.store.Presets;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
@@ -15,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +39,7 @@ class CommandsTest {
         private Unsaved unsaved = Unsaved.CANCEL;
         private boolean restore = true;
         private boolean replace;
+        private boolean printer;
         private int times;
 
         @Override
@@ -59,6 +64,17 @@ class CommandsTest {
         }
 
         @Override
+        public boolean hasPrinter() {
+            return printer;
+        }
+
+        @Override
+        public Optional<Supplier<Message>> printing(Drawing drawing) {
+            times++;
+            return Optional.of(() -> new Message(false, drawing.pages().size() + " pages"));
+        }
+
+        @Override
         public Unsaved unsaved(String projectName) {
             times++;
             return unsaved;
@@ -76,11 +92,64 @@ class CommandsTest {
         start(Optional.empty());
     }
 
+    @Test
+    void aRecentFileIsOpenedAndAMissingOneLeavesTheList() throws IOException {
+        Path file = folder.resolve("mine.json");
+        commands.saveAs();
+        designer.files().newFrom("lesson-cabin");
+        commands.openRecent(file);
+        assertThat(designer.files().fileProperty().get()).isEqualTo(file);
+        designer.files().newFrom("lesson-cabin");
+        Files.delete(file);
+        commands.openRecent(file);
+        assertThat(designer.messageProperty().get().text()).contains("mine.json", "not there any more");
+        assertThat(designer.settings().settings().recent()).isEmpty();
+        assertThat(designer.files().fileProperty().get()).isNull();
+    }
+
+    @Test
+    void aDroppedProjectIsOpenedAfterAskingAboutUnsavedWork() {
+        Path file = folder.resolve("dropped.json");
+        ProjectFile.write(SampleProjects.read("lesson-cabin"), file);
+        designer.edit().enter(FLOW, "Airflow", "9 L/s");
+        asked.unsaved = Questions.Unsaved.CANCEL;
+        commands.openDropped(List.of(file));
+        assertThat(asked.times).isEqualTo(1);
+        assertThat(designer.files().fileProperty().get()).isNull();
+        asked.unsaved = Questions.Unsaved.DROP;
+        commands.openDropped(List.of(file));
+        assertThat(designer.files().fileProperty().get()).isEqualTo(file);
+        assertThat(designer.edit().project()).isEqualTo(SampleProjects.read("lesson-cabin"));
+    }
+
+    @Test
+    void severalOrOtherThingsDroppedAreRefusedWithoutAsking() throws IOException {
+        Path picture = Files.writeString(folder.resolve("picture.png"), "");
+        Path inside = Files.createDirectory(folder.resolve("folder.json"));
+        designer.edit().enter(FLOW, "Airflow", "9 L/s");
+        commands.openDropped(List.of(picture, inside));
+        assertThat(designer.messageProperty().get().text()).contains("2 files", "single file");
+        for (Path other : List.of(picture, inside)) {
+            commands.openDropped(List.of(other));
+            assertThat(designer.messageProperty().get().text())
+                    .contains(String.valueOf(other.getFileName()), "no project file");
+        }
+        assertThat(asked.times).isZero();
+    }
+
+    @Test
+    void pagesArePrintedWhereThereIsAPrinter() {
+        commands.print();
+        assertThat(designer.messageProperty().get().text()).contains("No printer is installed");
+        assertThat(asked.times).isZero();
+        asked.printer = true;
+        commands.print();
+        assertThat(designer.messageProperty().get().text()).matches("\\d\\d pages");
+    }
+
     private void start(Optional<Path> file) {
         designer = new Designer(
-                TaskRunner.ON_THIS_THREAD,
-                TaskRunner.ON_THIS_THREAD,
-                TaskRunner.ON_THIS_THREAD,
+                Runners.all(TaskRunner.ON_THIS_THREAD),
                 Presets.load(),
                 new FontMeasure(),
                 folder.resolve("unnamed.json"),
