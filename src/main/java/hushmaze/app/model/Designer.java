@@ -82,7 +82,7 @@ public final class Designer {
                 presets,
                 LocalDate::now,
                 runners.searches(),
-                (project, progress) -> Sizing.of(project, 1, progress, Sizing.Watch.NOBODY),
+                (project, progress, watch) -> Sizing.of(project, 1, progress, watch),
                 this::beginFirst);
         edit.whenStarted(guide::leave);
         parts = new PartsModel(edit, results, pages);

@@ -3,6 +3,7 @@ package hushmaze.app.model;
 import hushmaze.project.Project;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.size.Design;
 import hushmaze.size.PathDesigns;
 import hushmaze.size.Sized;
 import hushmaze.size.Sizing;
@@ -15,7 +16,9 @@ import hushmaze.work.TaskRunner;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
@@ -37,7 +40,8 @@ public final class GuideModel implements Steps {
     /** Finds boxes for all paths of a project; what a window uses is {@link Sizing#of}. */
     @FunctionalInterface
     interface Finder {
-        Sized find(Project project, Progress progress);
+        /** @param watch told of boxes as they are found */
+        Sized find(Project project, Progress progress, Sizing.Watch watch);
     }
 
     private final Presets presets;
@@ -45,6 +49,9 @@ public final class GuideModel implements Steps {
     private final TaskRunner searches;
     private final Finder finder;
     private final BiConsumer<Project, String> begin;
+    /** The best so far, by number of the path. */
+    private final Map<Integer, Design> found = new ConcurrentHashMap<>();
+
     private final AtomicInteger wanted = new AtomicInteger();
     private final ReadOnlyBooleanWrapper searching = new ReadOnlyBooleanWrapper();
     private final ReadOnlyDoubleWrapper fraction = new ReadOnlyDoubleWrapper();
@@ -172,17 +179,25 @@ public final class GuideModel implements Steps {
         asked = box().project(today.get());
         Project project = asked;
         int ticket = wanted.incrementAndGet();
+        found.clear();
         fraction.set(0);
         doing.set("");
         searching.set(true);
         searches.run(
-                progress -> finder.find(project, (share, what) -> {
-                    progress.check(share, what);
-                    if (ticket != wanted.get()) {
-                        throw new Progress.Cancelled();
-                    }
-                    searches.tell(() -> tell(ticket, share, what));
-                }),
+                progress -> finder.find(
+                        project,
+                        (share, what) -> {
+                            progress.check(share, what);
+                            if (ticket != wanted.get()) {
+                                throw new Progress.Cancelled();
+                            }
+                            searches.tell(() -> tell(ticket, share, what));
+                        },
+                        (path, designs) -> {
+                            if (ticket == wanted.get()) {
+                                found.put(path, designs.get(0));
+                            }
+                        }),
                 sized -> {
                     if (ticket == wanted.get()) {
                         end(sized.project(), words(sized));
@@ -202,10 +217,14 @@ public final class GuideModel implements Steps {
         }
     }
 
-    /** Ends the search; the project gets the boxes that are laid out at once. */
+    /** Ends the search; the project gets the boxes found so far, and in the other paths ones that are laid out at once. */
     public void stop() {
         if (searching.get()) {
-            end(asked, Texts.of("first.stopped"));
+            Project so = asked;
+            for (Map.Entry<Integer, Design> one : found.entrySet()) {
+                so = so.withPath(one.getKey(), one.getValue().placed(so.paths().get(one.getKey())));
+            }
+            end(so, Texts.of("first.stopped"));
         }
     }
 
