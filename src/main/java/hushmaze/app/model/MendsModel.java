@@ -78,7 +78,7 @@ public final class MendsModel {
     private void follow() {
         Assessment shown = results.assessmentProperty().get();
         boolean current = watched.get() && results.stateProperty().get() == ResultModel.State.CURRENT && shown != null;
-        if (current && shown == tried && triedPath == edit.path()) {
+        if (current && shown.equals(tried) && triedPath == edit.path()) {
             return;
         }
         wanted.incrementAndGet();
@@ -104,7 +104,12 @@ public final class MendsModel {
     private void offerFilled(Notice notice) {
         Supplier<Optional<String>> fill = filled.get(notice.kind());
         if (fill != null) {
-            offers.put(notice, List.of(new Offer(Texts.of("mend." + notice.kind()), true, fill::get)));
+            offers.put(
+                    notice,
+                    List.of(new Offer(
+                            Texts.of("mend." + notice.kind()),
+                            true,
+                            () -> fill.get().ifPresent(results::tell))));
         }
     }
 

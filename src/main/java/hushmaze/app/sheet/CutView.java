@@ -41,11 +41,12 @@ public final class CutView extends BorderPane {
         }
         group.selectedToggleProperty().addListener((p, before, after) -> {
             Kind kind = (Kind) after.getUserData();
+            plan = null;
             view.show(Texts.of(kind.key()), kind.drawing());
         });
         view.canvas()
-                .whenPlaced((page, scale, left, top) -> grips.place(
-                        plan != null && page == plan.page() ? plan : null, new PlanGrips.OnScreen(scale, left, top)));
+                .whenPlaced((page, scale, left, top) ->
+                        grips.place(page == null ? null : plan, new PlanGrips.OnScreen(scale, left, top)));
         view.getChildren().add(grips);
         setCenter(view);
         setBottom(bar);
