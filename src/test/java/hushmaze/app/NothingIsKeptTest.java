@@ -42,7 +42,8 @@ class NothingIsKeptTest {
     private static final int FEW = 4;
 
     private static final long PATIENCE_S = 30;
-    private static final List<String> VIEWS = List.of("space", "spectra", "air", "pages", "found", "sections");
+    private static final List<String> VIEWS =
+            List.of("space", "spectra", "field", "air", "pages", "found", "kept", "sections");
 
     @TempDir
     static Path folder;

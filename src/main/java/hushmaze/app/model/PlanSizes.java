@@ -51,6 +51,9 @@ public final class PlanSizes {
      */
     public record Place(Grip grip, double x, double y) {}
 
+    /** Share of the pass at which no words stand. */
+    private static final double BESIDE_WORDS = 0.72;
+
     private static final double METRIC_STEP = 0.005;
     private static final double INCH_STEP = 0.0254 / 8;
 
@@ -73,7 +76,7 @@ public final class PlanSizes {
         Cuboid last = solid.passes().get(solid.passes().size() - 1).clear();
         List<Place> places = new ArrayList<>();
         places.add(new Place(Grip.END, first.x1(), (first.y0() + last.y1()) / 2));
-        places.add(new Place(Grip.SIDE, (first.x0() + first.x1()) / 2, first.y1()));
+        places.add(new Place(Grip.SIDE, first.x0() + BESIDE_WORDS * (first.x1() - first.x0()), first.y1()));
         if (!solid.turns().isEmpty()) {
             Turn turn = solid.turns().get(0);
             Cuboid beyond = turn.clear();

@@ -6,6 +6,7 @@ import hushmaze.app.kept.KeptView;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.CutView;
+import hushmaze.app.sheet.DrawingChoice;
 import hushmaze.app.sheet.DrawingView;
 import hushmaze.app.sheet.PagesView;
 import hushmaze.app.solid.SolidPane;
@@ -40,7 +41,7 @@ final class Views extends VBox {
         makers = List.of(
                 () -> new CutView(designer),
                 () -> new SolidPane(designer),
-                () -> new DrawingView(designer, Texts.of("view.spectra"), pages -> pages::spectra),
+                () -> DrawingChoice.spectra(designer),
                 () -> new FieldView(designer),
                 () -> new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 () -> new PagesView(designer),

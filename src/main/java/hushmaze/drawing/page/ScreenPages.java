@@ -93,9 +93,30 @@ public final class ScreenPages {
         return centred(Labels.of("exploded.title"), wide, high, all, all.bounds(job.measure()));
     }
 
-    /** Noise at the microphone with and without the box, above the reduction by the box. */
+    /** Noise at the microphone with and without the box, above the reduction by the box, in third octaves. */
     public Page spectra(double width, double height) {
+        return spectra(new SummaryPages(job), width, height);
+    }
+
+    /** The same in octaves. */
+    public Page octaves(double width, double height) {
+        return spectra(new SummaryPages(job, job.result().octaves()), width, height);
+    }
+
+    /** The reduction by each method that was run, in third octaves. */
+    public Page methods(double width, double height) {
         SummaryPages charts = new SummaryPages(job);
+        Sketch sketch = new Sketch();
+        chart(
+                sketch,
+                Labels.of("summary.methods"),
+                MARGIN,
+                height - 2 * MARGIN,
+                h -> charts.methods().draw(width - 2 * MARGIN, h));
+        return page(Labels.of("summary.methods"), width, height, sketch);
+    }
+
+    private Page spectra(SummaryPages charts, double width, double height) {
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;
         double room = width - 2 * MARGIN;

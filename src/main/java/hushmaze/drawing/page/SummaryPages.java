@@ -31,14 +31,24 @@ final class SummaryPages {
     private static final Stroke LIKELY = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
     private static final Stroke PATH = new Stroke(false, Stroke.Pattern.CHAIN, Ink.BLACK);
     private static final Stroke ESTIMATE = new Stroke(false, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
+    private static final Stroke QUICK = new Stroke(true, Stroke.Pattern.CHAIN, Ink.BLACK);
+    private static final Stroke WAVE = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
     private static final Stroke WALLS = new Stroke(false, Stroke.Pattern.DOTTED, Ink.BLACK);
 
     private final Job job;
     private final PathResult result;
     private final Blocks blocks;
+    /** Bands of the charts. */
+    private final List<BandResult> charted;
 
     SummaryPages(Job job) {
+        this(job, job.result().thirds());
+    }
+
+    /** With charts in other bands of the same result. */
+    SummaryPages(Job job, List<BandResult> charted) {
         this.job = job;
+        this.charted = charted;
         this.result = job.result();
         this.blocks = job.blocks();
     }
@@ -87,14 +97,14 @@ final class SummaryPages {
     }
 
     private List<Double> each(Function<BandResult, Double> value) {
-        return result.thirds().stream()
+        return charted.stream()
                 .map(value)
                 .map(v -> v == null ? Double.valueOf(Double.NaN) : v)
                 .toList();
     }
 
     private List<Band> bands() {
-        return result.thirds().stream().map(BandResult::band).toList();
+        return charted.stream().map(BandResult::band).toList();
     }
 
     SpectrumChart levels() {
@@ -122,6 +132,29 @@ final class SummaryPages {
                 new Range(Labels.of("chart.lossRange"), each(BandResult::low), each(BandResult::high)),
                 series,
                 job.measure());
+    }
+
+    /** The path by each method that was run, and the walls beside it. */
+    SpectrumChart methods() {
+        List<Series> series = new ArrayList<>();
+        series.add(new Series(Labels.of("chart.needed"), LIMIT, true, each(BandResult::needed)));
+        series.add(new Series(Labels.of("chart.estimate"), ESTIMATE, false, each(BandResult::estimate)));
+        add(series, "chart.quick", QUICK, BandResult::quick);
+        add(series, "chart.wave", WAVE, BandResult::wave);
+        series.add(new Series(Labels.of("chart.walls"), WALLS, false, each(BandResult::walls)));
+        return new SpectrumChart(
+                bands(),
+                LOWEST_LEVEL,
+                new Range(Labels.of("chart.lossRange"), each(BandResult::low), each(BandResult::high)),
+                series,
+                job.measure());
+    }
+
+    /** Only where the method was run in some band. */
+    private void add(List<Series> series, String name, Stroke stroke, Function<BandResult, Double> value) {
+        if (charted.stream().map(value).anyMatch(Objects::nonNull)) {
+            series.add(new Series(Labels.of(name), stroke, false, each(value)));
+        }
     }
 
     private Block octaves() {

@@ -31,7 +31,7 @@ public final class TestDesigner {
      */
     public static Designer of(TaskRunner runner, TaskRunner searches, SizingModel.Finder finder, Path unnamed) {
         // Changes that may mend a notice are not tried: they take time that few tests want to spend.
-        return of(new Runners(runner, searches, searches, new HeldRunner()), finder, unnamed);
+        return of(new Runners(runner, searches, searches, new DroppingRunner()), finder, unnamed);
     }
 
     /** One that tries changes that may mend a notice. */
