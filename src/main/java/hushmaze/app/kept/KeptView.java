@@ -30,7 +30,7 @@ import javafx.scene.layout.VBox;
 /** The box in the path beside those put by: what each comes to, what differs, and their levels in one chart. */
 public final class KeptView extends BorderPane {
     private static final double CHART = 250;
-    private static final double COLUMN = 148;
+    private static final double COLUMN = 116;
 
     private final Designer designer;
     private final KeptModel model;
@@ -114,9 +114,8 @@ public final class KeptView extends BorderPane {
             if (onlyDifferent.isSelected() && row.alike()) {
                 continue;
             }
-            Label name = new Label(row.name());
-            name.setMinWidth(Region.USE_PREF_SIZE);
-            name.getStyleClass().add("quiet-words");
+            Label name = WrappedWords.of(row.name(), "quiet-words");
+            name.setPrefWidth(COLUMN);
             table.add(name, 0, line);
             for (int i = 0; i < columns.size(); i++) {
                 table.add(cell(row, i), i + 1, line);
