@@ -3,6 +3,7 @@ package hushmaze.mend;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
+import hushmaze.project.Project;
 import hushmaze.quantity.Notice;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -112,7 +113,7 @@ public final class Mends {
             for (int i = 0; i < tries; i++) {
                 // a few of many are spread over all of them
                 double value = ladder.values().get((ladder.values().size() - 1) * (i + 1) / tries);
-                UnaryOperator<hushmaze.project.Project> change = ladder.change().apply(value);
+                UnaryOperator<Project> change = ladder.change().apply(value);
                 OptionalDouble gain = trial.gain(change);
                 if (gain.isEmpty()) {
                     continue;

@@ -142,12 +142,12 @@ public record Box(
 
     /** The same box joined in another way. */
     public Box joined(Joinery other, List<Seam> otherSeams) {
-        return with(shell, baffleBoard, other, otherSeams);
+        return with(shell, baffleBoard, linedFaces, other, otherSeams);
     }
 
     /** The same box of other boards, layer by layer. */
     public Box ofBoards(List<Board> otherShell, Board otherBaffles) {
-        return with(otherShell, otherBaffles, joinery, seams);
+        return with(otherShell, otherBaffles, linedFaces, joinery, seams);
     }
 
     /**
@@ -184,25 +184,15 @@ public record Box(
 
     /** The same box with other layers of liner on its faces. */
     public Box lined(LinedFaces other) {
-        return new Box(
-                form,
-                passes,
-                clearWidth,
-                clearHeight,
-                clearLength,
-                turnGap,
-                shell,
-                baffleBoard,
-                baffleLayers,
-                liner,
-                other,
-                openingPort,
-                roomPort,
-                joinery,
-                seams);
+        return with(shell, baffleBoard, other, joinery, seams);
     }
 
-    private Box with(List<Board> otherShell, Board otherBaffles, Joinery otherJoinery, List<Seam> otherSeams) {
+    private Box with(
+            List<Board> otherShell,
+            Board otherBaffles,
+            LinedFaces otherFaces,
+            Joinery otherJoinery,
+            List<Seam> otherSeams) {
         return new Box(
                 form,
                 passes,
@@ -214,7 +204,7 @@ public record Box(
                 otherBaffles,
                 baffleLayers,
                 liner,
-                linedFaces,
+                otherFaces,
                 openingPort,
                 roomPort,
                 otherJoinery,

@@ -17,6 +17,15 @@ final class Relaxer {
     /** A limit is relaxed to at most this many times its value. */
     private static final double MOST = 4;
 
+    /** Steps of what is proposed: m, Pa, m/s, m³/s, kg. */
+    private static final double LENGTH = 0.001;
+
+    private static final double PRESSURE = 0.1;
+    private static final double VELOCITY = 0.01;
+    private static final double FLOW = 1e-4;
+    private static final double MASS = 0.1;
+    private static final double EVEN = 1e-6;
+
     private final Predicate<Brief> possible;
     private final int steps;
     private final int halvings;
@@ -39,7 +48,8 @@ final class Relaxer {
             double from = BriefLimits.get(brief, limit);
             if (!Double.isNaN(from)) {
                 leastFactor(brief, limit, from)
-                        .ifPresent(f -> found.add(new Relaxation(limit, from, from * f, BriefLimits.unit(limit))));
+                        .ifPresent(f -> found.add(
+                                new Relaxation(limit, from, rounded(brief, limit, from * f), BriefLimits.unit(limit))));
             }
         }
         return found;
@@ -71,6 +81,20 @@ final class Relaxer {
             }
         }
         return far;
+    }
+
+    /** The next value a person would name, if that does as well: sizes go in steps, so what is more generous may not. */
+    private double rounded(Brief brief, Relaxation.Limit limit, double value) {
+        double step = switch (limit) {
+            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, DOORWAY_WIDTH, DOORWAY_HEIGHT, OPENING -> LENGTH;
+            case PRESSURE_DROP -> PRESSURE;
+            case PATH_VELOCITY, OPENING_VELOCITY -> VELOCITY;
+            case FLOW -> FLOW;
+            case MASS -> MASS;
+        };
+        double steps = value / step;
+        double whole = step * (limit == Relaxation.Limit.FLOW ? Math.floor(steps + EVEN) : Math.ceil(steps - EVEN));
+        return whole > 0 && helps(brief, limit, whole) ? whole : value;
     }
 
     private boolean helps(Brief brief, Relaxation.Limit limit, double value) {

@@ -109,7 +109,7 @@ public final class SizeWording {
     /** What a design is the best at: "Recommended, cheapest". */
     public String kinds(Design design) {
         String all = design.kinds().stream()
-                .map(kind -> wording.text("kind." + kind))
+                .map(kind -> wording.text(kind == Kind.RECOMMENDED && !design.good() ? "kind.NEAREST" : "kind." + kind))
                 .collect(Collectors.joining(", "));
         return all.substring(0, 1).toUpperCase(Locale.ROOT) + all.substring(1);
     }

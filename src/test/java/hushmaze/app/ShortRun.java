@@ -2,6 +2,7 @@ package hushmaze.app;
 
 import hushmaze.cli.Main;
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
@@ -74,7 +75,7 @@ public final class ShortRun {
         return Window.getWindows().get(0).getScene().getRoot().lookup(what);
     }
 
-    private static boolean ask(java.util.concurrent.Callable<Boolean> what) throws Exception {
+    private static boolean ask(Callable<Boolean> what) throws Exception {
         FutureTask<Boolean> task = new FutureTask<>(what);
         Platform.runLater(task);
         return task.get(PATIENCE_MS, TimeUnit.MILLISECONDS);

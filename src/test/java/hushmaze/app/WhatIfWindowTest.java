@@ -5,6 +5,7 @@ import static hushmaze.app.EntryRobot.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.Field;
 import hushmaze.app.model.Swept;
 import hushmaze.app.model.WhatIfModel.State;
 import java.nio.file.Path;
@@ -67,7 +68,7 @@ class WhatIfWindowTest {
         assertThat(chart.isVisible()).isTrue();
         assertThat(chart.getAccessibleText()).contains("Margin to the target and pressure drop", "As it is, ");
         assertThat(robot.lookup("#whatif-outdated").query().isVisible()).isFalse();
-        robot.interact(() -> designer.edit().enter(hushmaze.app.model.Field.of("room.people"), "People", "7"));
+        robot.interact(() -> designer.edit().enter(Field.of("room.people"), "People", "7"));
         assertThat(robot.lookup("#whatif-outdated").query().isVisible()).isTrue();
         assertThat(chart.isVisible()).isTrue();
 

@@ -10,18 +10,23 @@ import hushmaze.assess.TestRooms;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Mounting;
+import hushmaze.project.Noise;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
+import hushmaze.project.Seam;
 import hushmaze.project.Space;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
+import hushmaze.quantity.Unit;
+import hushmaze.quantity.UnitSystem;
 import hushmaze.size.LayoutRules;
 import hushmaze.size.ResizedBox;
+import hushmaze.solid.SolidBuilder;
 import hushmaze.wording.MendWording;
 import hushmaze.work.Progress;
 import java.util.EnumSet;
@@ -30,6 +35,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -61,7 +68,7 @@ class MendsTest {
     }
 
     private static List<Notice> notices(Assessment all) {
-        return java.util.stream.Stream.concat(all.paths().get(0).notices().stream(), all.notices().stream())
+        return Stream.concat(all.paths().get(0).notices().stream(), all.notices().stream())
                 .toList();
     }
 
@@ -125,11 +132,8 @@ class MendsTest {
         Notice tight = Notice.of(NoticeKind.PRINTED_SIZES_TIGHT, Severity.WARNING, "");
         // metric sizes close without any play: the notice is not there, so nothing is offered
         assertThat(Mends.of(assessed(plain), 0, tight, Progress.NONE)).isEmpty();
-        Project parted = with(
-                plain,
-                b -> b.joined(
-                        b.joinery(),
-                        List.of(new hushmaze.project.Seam(hushmaze.project.Seam.Kind.PARTING, b.clearLength() / 2))));
+        Project parted =
+                with(plain, b -> b.joined(b.joinery(), List.of(new Seam(Seam.Kind.PARTING, b.clearLength() / 2))));
         Mend mend = mend(parted, NoticeKind.SEAM_WITHOUT_GASKET);
         assertThat(mend.value()).isEqualTo(0.003);
         Project mended = mend.change().apply(parted);
@@ -238,14 +242,14 @@ class MendsTest {
 
     private static VentPath louder(VentPath path, double by) {
         Brief brief = path.brief();
-        hushmaze.project.Noise noise = brief.noise();
+        Noise noise = brief.noise();
         Brief louder = new Brief(
                 brief.opening(),
                 brief.flow(),
                 brief.maxPressureDrop(),
                 brief.maxPathVelocity(),
                 brief.maxOpeningVelocity(),
-                new hushmaze.project.Noise(noise.levels().plus(by), noise.place(), noise.distance(), noise.source()),
+                new Noise(noise.levels().plus(by), noise.place(), noise.distance(), noise.source()),
                 brief.noiseShare(),
                 brief.space(),
                 brief.construction());
@@ -262,9 +266,8 @@ class MendsTest {
     @Test
     void everyKindOfChangeHasItsWords() {
         for (Mend.Kind kind : Mend.Kind.values()) {
-            Mend mend = new Mend(kind, 1, hushmaze.quantity.Unit.NUMBER, true, Double.NaN, p -> p);
-            assertThat(new MendWording(hushmaze.quantity.UnitSystem.INCH).of(mend))
-                    .isNotBlank();
+            Mend mend = new Mend(kind, 1, Unit.NUMBER, true, Double.NaN, p -> p);
+            assertThat(new MendWording(UnitSystem.INCH).of(mend)).isNotBlank();
         }
     }
 
@@ -279,7 +282,7 @@ class MendsTest {
             Project changed;
             try {
                 changed = with(whole, b -> resized(b, random));
-                hushmaze.solid.SolidBuilder.build(changed.paths().get(0).box());
+                SolidBuilder.build(changed.paths().get(0).box());
             } catch (InvalidValue e) {
                 continue;
             }
@@ -332,6 +335,6 @@ class MendsTest {
         return notices(all).stream()
                 .filter(n -> n.severity() == Severity.STOP)
                 .map(n -> n.kind() + " " + n.part())
-                .collect(java.util.stream.Collectors.toSet());
+                .collect(Collectors.toSet());
     }
 }

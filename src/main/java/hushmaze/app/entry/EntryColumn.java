@@ -19,6 +19,7 @@ import javafx.scene.control.Accordion;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** All entries, in the order a builder comes to them; one group is open at a time. */
@@ -49,7 +50,7 @@ public final class EntryColumn extends VBox {
         Label heading = new Label(Texts.of("entries.heading"));
         heading.getStyleClass().add("column-heading");
         getChildren().addAll(heading, groups);
-        VBox.setVgrow(groups, javafx.scene.layout.Priority.ALWAYS);
+        VBox.setVgrow(groups, Priority.ALWAYS);
         room();
         opening();
         noise();

@@ -2,6 +2,7 @@ package hushmaze.app.field;
 
 import java.util.List;
 import java.util.function.Function;
+import javafx.beans.Observable;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
@@ -26,7 +27,7 @@ class FieldColours extends Region {
     private StyleableProperty<Color> colour(String name, Function<FieldColours, StyleableProperty<Color>> get) {
         StyleableProperty<Color> property =
                 STYLES.createStyleableColorProperty(this, name, "-field-" + name, get, Color.GRAY);
-        ((javafx.beans.Observable) property).addListener(o -> requestLayout());
+        ((Observable) property).addListener(o -> requestLayout());
         return property;
     }
 

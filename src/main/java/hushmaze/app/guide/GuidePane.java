@@ -12,6 +12,7 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
@@ -87,7 +88,7 @@ public final class GuidePane extends BorderPane {
         list.getStyleClass().add("guide-steps");
         for (Question.Step step : Question.Step.values()) {
             Button button = new Button(Texts.of("guide.step." + step));
-            button.setId("guide-step-" + step.name().toLowerCase(java.util.Locale.ROOT));
+            button.setId("guide-step-" + step.name().toLowerCase(Locale.ROOT));
             button.setMnemonicParsing(true);
             button.setMaxWidth(Double.MAX_VALUE);
             button.setAlignment(Pos.CENTER_LEFT);
@@ -108,7 +109,7 @@ public final class GuidePane extends BorderPane {
         box.getStyleClass().add("guide-units");
         for (UnitSystem system : UnitSystem.values()) {
             RadioButton button = new RadioButton(Texts.of("guide.units." + system));
-            button.setId("guide-units-" + system.name().toLowerCase(java.util.Locale.ROOT));
+            button.setId("guide-units-" + system.name().toLowerCase(Locale.ROOT));
             button.setMnemonicParsing(true);
             button.setToggleGroup(group);
             button.setOnAction(e -> guide.setUnits(system));

@@ -29,6 +29,7 @@ import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.sound.criterion.TargetCurve;
 import hushmaze.sound.room.RoomLevel;
+import hushmaze.wording.Amounts;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -362,7 +363,7 @@ final class GuidePicture implements PageSource {
     private void thickness(Measure measure, double metres, Question question, Bounds of) {
         measure.draw(
                 measure.isLooked(question),
-                new hushmaze.wording.Amounts(box.units()).length(metres),
+                new Amounts(box.units()).length(metres),
                 Side.LEFT,
                 of.x0(),
                 of.y0(),
@@ -380,7 +381,7 @@ final class GuidePicture implements PageSource {
         on.rectangle(whole, Stroke.OUTLINE, Ink.PALE);
         Measure measure = measure(on);
         boolean pointed = measure.isLooked(Question.SHEET);
-        hushmaze.wording.Amounts amounts = new hushmaze.wording.Amounts(box.units());
+        Amounts amounts = new Amounts(box.units());
         measure.draw(pointed, amounts.length(sheet.length()), Side.BELOW, whole.y1(), whole.x0(), whole.x1());
         measure.draw(pointed, amounts.length(sheet.width()), Side.LEFT, whole.x0(), whole.y0(), whole.y1());
     }

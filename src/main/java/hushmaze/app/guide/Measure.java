@@ -8,6 +8,7 @@ import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.DimensionChain;
 import hushmaze.drawing.draft.DimensionChain.Side;
 import java.util.List;
@@ -74,7 +75,7 @@ final class Measure {
                     text.y(),
                     text.text(),
                     text.size(),
-                    hushmaze.drawing.Weight.SEMIBOLD,
+                    Weight.SEMIBOLD,
                     text.anchor(),
                     text.upwards(),
                     Ink.ACCENT);

@@ -1,5 +1,8 @@
 package hushmaze.app.model;
 
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
+import hushmaze.material.Sheet;
 import hushmaze.project.Project;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.UnitSystem;
@@ -322,13 +325,13 @@ public final class GuideModel implements Steps {
         if (option instanceof TargetPreset target) {
             return target.name();
         }
-        if (option instanceof hushmaze.material.Board board) {
+        if (option instanceof Board board) {
             return board.name();
         }
-        if (option instanceof hushmaze.material.Liner liner) {
+        if (option instanceof Liner liner) {
             return liner.name();
         }
-        if (option instanceof hushmaze.material.Sheet sheet) {
+        if (option instanceof Sheet sheet) {
             return sheet.name();
         }
         Enum<?> value = (Enum<?>) option;

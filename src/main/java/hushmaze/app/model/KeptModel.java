@@ -8,6 +8,7 @@ import hushmaze.project.Box;
 import hushmaze.project.KeptBox;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
+import hushmaze.size.LayoutRules;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.util.ArrayList;
@@ -189,7 +190,7 @@ public final class KeptModel {
                         }
                     };
                     ours.check(0, asked.name());
-                    Project whole = hushmaze.size.LayoutRules.complete(asked, ours);
+                    Project whole = LayoutRules.complete(asked, ours);
                     Assessment all = Assessor.assess(whole, methods, ours);
                     return all.paths().get(path);
                 },

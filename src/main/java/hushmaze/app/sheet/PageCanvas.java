@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javafx.beans.Observable;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
@@ -50,8 +51,8 @@ public final class PageCanvas extends Region {
                     STYLES.createStyleableColorProperty(
                             this, "ink-" + name, "-ink-" + name, c -> c.inks.get(ink), Color.web(ink.hex())));
         }
-        ((javafx.beans.Observable) lettering).addListener(o -> requestLayout());
-        inks.values().forEach(p -> ((javafx.beans.Observable) p).addListener(o -> requestLayout()));
+        ((Observable) lettering).addListener(o -> requestLayout());
+        inks.values().forEach(p -> ((Observable) p).addListener(o -> requestLayout()));
         getChildren().add(canvas);
     }
 

@@ -6,6 +6,7 @@ import hushmaze.drawing.Point;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.Stroke;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import javafx.geometry.VPos;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -69,7 +70,7 @@ final class PageNodes {
 
     private static double[] numbers(List<Point> points) {
         return points.stream()
-                .flatMapToDouble(p -> java.util.stream.DoubleStream.of(p.x(), p.y()))
+                .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
                 .toArray();
     }
 

@@ -1,6 +1,8 @@
 package hushmaze.app.solid;
 
 import java.util.List;
+import java.util.function.Function;
+import javafx.beans.value.ObservableValue;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
@@ -24,8 +26,7 @@ class SpaceColours extends StackPane {
     private final StyleableProperty<Color> light = colour("light", s -> s.light());
     private final StyleableProperty<Color> shade = colour("shade", s -> s.shade());
 
-    private StyleableProperty<Color> colour(
-            String name, java.util.function.Function<SpaceColours, StyleableProperty<Color>> get) {
+    private StyleableProperty<Color> colour(String name, Function<SpaceColours, StyleableProperty<Color>> get) {
         return STYLES.createStyleableColorProperty(this, name, "-space-" + name, get, Color.GRAY);
     }
 
@@ -68,8 +69,8 @@ class SpaceColours extends StackPane {
     }
 
     @SuppressWarnings("unchecked")
-    static javafx.beans.value.ObservableValue<Color> observed(StyleableProperty<Color> colour) {
-        return (javafx.beans.value.ObservableValue<Color>) colour;
+    static ObservableValue<Color> observed(StyleableProperty<Color> colour) {
+        return (ObservableValue<Color>) colour;
     }
 
     /** A dull material in one of the colours. */

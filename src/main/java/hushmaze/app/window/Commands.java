@@ -45,11 +45,13 @@ public final class Commands {
         designer.settings().tellProblem();
     }
 
-    /** The same, with the questions for a first box over a sample where there is no work of the user's. */
+    /** The same, with the questions for a first box for somebody who has saved nothing yet. */
     public void beginWithGuide(Optional<Path> file) {
         if (!beginWithOwn(file)) {
             newSample();
-            designer.guide().start();
+            if (designer.settings().settings().recent().isEmpty()) {
+                designer.guide().start();
+            }
         }
         designer.settings().tellProblem();
     }

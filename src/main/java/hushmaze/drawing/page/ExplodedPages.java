@@ -19,6 +19,7 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
+import java.util.Arrays;
 import java.util.List;
 
 /** One page with all parts of the box pulled apart, one of each kind with its mark from the cut list. */
@@ -118,8 +119,8 @@ final class ExplodedPages {
     }
 
     private static double extent(double[] places) {
-        return java.util.Arrays.stream(places).max().orElseThrow()
-                - java.util.Arrays.stream(places).min().orElseThrow();
+        return Arrays.stream(places).max().orElseThrow()
+                - Arrays.stream(places).min().orElseThrow();
     }
 
     /** The note at the head; returns where it ends. */

@@ -9,11 +9,14 @@ import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Sizing;
+import hushmaze.solid.Axis;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.section.PathField;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -166,10 +169,7 @@ class SoundFieldModelTest {
         private boolean failed;
 
         @Override
-        public <T> void run(
-                java.util.function.Function<Progress, T> work,
-                java.util.function.Consumer<T> done,
-                java.util.function.Consumer<Exception> fail) {
+        public <T> void run(Function<Progress, T> work, Consumer<T> done, Consumer<Exception> fail) {
             if (failed) {
                 TaskRunner.ON_THIS_THREAD.run(work, done, fail);
             } else {
@@ -236,7 +236,7 @@ class SoundFieldModelTest {
                 .contains(Math.round(field.fall(most)) + " dB, in pass " + (most + 1));
         assertThat(model.scope()).startsWith("This is the flat section half way up the box");
         double x = 0.2;
-        double y = field.solid().passes().get(0).clear().centre(hushmaze.solid.Axis.Y)
+        double y = field.solid().passes().get(0).clear().centre(Axis.Y)
                 - field.solid().outer().y0();
         long db = Math.round(field.levelAt(
                         field.solid().outer().x0() + x, field.solid().outer().y0() + y)

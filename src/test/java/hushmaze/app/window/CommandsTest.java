@@ -137,6 +137,24 @@ class CommandsTest {
         assertThat(asked.times).isZero();
     }
 
+    /** Somebody who has saved nothing yet is asked for a first box; who has is not, and whoever asks for it is. */
+    @Test
+    void theQuestionsComeFirstForWhoHasNothingYet() {
+        assertThat(designer.guide().openProperty().get()).isFalse();
+        commands.beginWithGuide(Optional.empty());
+        assertThat(designer.guide().openProperty().get()).isTrue();
+        designer.guide().leave();
+        designer.files().saveAs(folder.resolve("mine.json"));
+        commands.beginWithGuide(Optional.empty());
+        assertThat(designer.guide().openProperty().get()).isFalse();
+        commands.guide();
+        assertThat(designer.guide().openProperty().get()).isTrue();
+        commands.beginWithGuide(Optional.of(folder.resolve("mine.json")));
+        assertThat(designer.guide().openProperty().get()).isFalse();
+        commands.keep();
+        assertThat(designer.edit().project().paths().get(0).kept()).hasSize(1);
+    }
+
     @Test
     void pagesArePrintedWhereThereIsAPrinter() {
         commands.print();

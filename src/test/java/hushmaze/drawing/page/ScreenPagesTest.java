@@ -9,6 +9,7 @@ import hushmaze.document.FontMeasure;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.Shape;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.quantity.UnitSystem;
 import java.util.List;
@@ -70,8 +71,8 @@ class ScreenPagesTest {
                 double x = plan.x(corner[0]);
                 double y = plan.y(corner[1]);
                 assertThat(plan.page().shapes())
-                        .filteredOn(s -> s instanceof hushmaze.drawing.Shape.Path)
-                        .flatExtracting(s -> ((hushmaze.drawing.Shape.Path) s).points())
+                        .filteredOn(s -> s instanceof Shape.Path)
+                        .flatExtracting(s -> ((Shape.Path) s).points())
                         .anyMatch(p -> Math.abs(p.x() - x) < 1e-6 && Math.abs(p.y() - y) < 1e-6);
             }
         }

@@ -11,6 +11,7 @@ import hushmaze.project.PortFace;
 import hushmaze.quantity.Energy;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
@@ -167,7 +168,7 @@ class PathFieldTest {
         assertThat(field.levelAt(-1, 0).isPresent()).isFalse();
     }
 
-    private static double area(List<hushmaze.solid.Cuboid> blocks) {
+    private static double area(List<Cuboid> blocks) {
         return blocks.stream().mapToDouble(b -> b.size(Axis.X) * b.size(Axis.Y)).sum();
     }
 
