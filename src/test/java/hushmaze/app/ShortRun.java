@@ -1,5 +1,6 @@
 package hushmaze.app;
 
+import hushmaze.app.model.Question;
 import hushmaze.cli.Main;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -7,6 +8,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
@@ -28,17 +30,18 @@ public final class ShortRun {
         window.setDaemon(true);
         window.start();
         long end = System.currentTimeMillis() + PATIENCE_MS;
-        while (!seen()) {
-            if (System.currentTimeMillis() > end) {
-                throw new IllegalStateException("the window does not show");
-            }
-            TimeUnit.MILLISECONDS.sleep(LOOK_MS);
+        // The questions for a first box come first: their pages are looked at and put away.
+        await("#guide-leave", end);
+        for (int i = 0; i < Question.Step.values().length - 1; i++) {
+            press("#guide-next");
         }
+        press("#guide-leave");
+        await("#verdicts .sentence", end);
         for (String group :
                 new String[] {"room", "opening", "noise", "space", "materials", "box", "extras", "drawings"}) {
             look("#group-" + group);
         }
-        for (String view : new String[] {"space", "spectra", "air", "pages", "found", "sections"}) {
+        for (String view : new String[] {"space", "spectra", "field", "air", "pages", "found", "kept", "sections"}) {
             look("#view-" + view);
         }
         Platform.exit();
@@ -46,10 +49,27 @@ public final class ShortRun {
         Main.main(new String[] {"assess", "presets/projects/trio-cellar.json", "--quick"});
     }
 
-    /** Whether there are verdicts. */
-    private static boolean seen() throws Exception {
+    private static void await(String what, long end) throws Exception {
+        while (!seen(what)) {
+            if (System.currentTimeMillis() > end) {
+                throw new IllegalStateException("the window does not show " + what);
+            }
+            TimeUnit.MILLISECONDS.sleep(LOOK_MS);
+        }
+    }
+
+    private static void press(String id) throws Exception {
+        ask(() -> {
+            ((ButtonBase) find(id)).fire();
+            return true;
+        });
+        TimeUnit.MILLISECONDS.sleep(LOOK_MS);
+    }
+
+    /** Whether something is there. */
+    private static boolean seen(String what) throws Exception {
         try {
-            return ask(() -> !Window.getWindows().isEmpty() && find("#verdicts .sentence") instanceof Labeled);
+            return ask(() -> !Window.getWindows().isEmpty() && find(what) instanceof Labeled);
         } catch (IllegalStateException e) {
             // The toolkit has not started yet.
             return false;

@@ -77,7 +77,11 @@ public final class MendsModel {
 
     private void follow() {
         Assessment shown = results.assessmentProperty().get();
-        boolean current = watched.get() && results.stateProperty().get() == ResultModel.State.CURRENT && shown != null;
+        // Rough results are gone in a moment, and what comes of them is wanted first.
+        boolean current = watched.get()
+                && !results.isRough()
+                && results.stateProperty().get() == ResultModel.State.CURRENT
+                && shown != null;
         if (current && shown.equals(tried) && triedPath == edit.path()) {
             return;
         }

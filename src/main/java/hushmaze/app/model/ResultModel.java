@@ -155,6 +155,11 @@ public final class ResultModel {
         return refining.getReadOnlyProperty();
     }
 
+    /** Whether the results shown are the first, rough ones of several that follow each other. */
+    boolean isRough() {
+        return stages.size() > 1 && stages.get(0).equals(shownBy);
+    }
+
     /** The methods documents are made by: the last of the stages. */
     Methods best() {
         return stages.get(stages.size() - 1);

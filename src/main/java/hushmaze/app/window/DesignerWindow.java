@@ -40,6 +40,8 @@ public final class DesignerWindow {
     private final Commands commands;
     private final Stage stage;
     private final Scene scene;
+    private SplitPane columns;
+    private GuidePane guide;
     private final Theme theme;
 
     public DesignerWindow(Designer designer, Commands commands, Stage stage) {
@@ -58,20 +60,24 @@ public final class DesignerWindow {
         menus.moreKeys(scene);
         FileDrop.into(scene, this.commands);
         root.setTop(new VBox(menuBar, bar(theme), new MessageStrip(designer.messageProperty())));
-        SplitPane columns = columns(views);
-        // What lies under the questions must take no keys.
-        columns.visibleProperty().bind(designer.guide().openProperty().not());
-        StackPane middle = new StackPane(columns);
+        StackPane middle = new StackPane();
         root.setCenter(middle);
-        showGuide(middle);
-        designer.guide().openProperty().addListener((p, before, now) -> showGuide(middle));
+        fill(middle, views);
+        designer.guide().openProperty().addListener((p, before, now) -> fill(middle, views));
         designer.guide().whenFinished(() -> views.show("sections"));
     }
 
-    /** Made when it is first wanted. */
-    private void showGuide(StackPane over) {
-        if (designer.guide().openProperty().get() && over.getChildren().size() == 1) {
-            over.getChildren().add(new GuidePane(designer));
+    /** The questions or what lies under them, each made when it is first wanted. */
+    private void fill(StackPane middle, Views views) {
+        boolean asking = designer.guide().openProperty().get();
+        if (asking && guide == null) {
+            guide = new GuidePane(designer);
+            middle.getChildren().add(guide);
+        } else if (!asking && columns == null) {
+            columns = columns(views);
+            // What lies under the questions must take no keys.
+            columns.visibleProperty().bind(designer.guide().openProperty().not());
+            middle.getChildren().add(0, columns);
         }
     }
 
@@ -136,16 +142,16 @@ public final class DesignerWindow {
     private SplitPane columns(Views views) {
         EntryColumn entries = new EntryColumn(designer);
         VerdictColumn verdict = new VerdictColumn(designer, views::show);
-        SplitPane columns = new SplitPane(entries, views, verdict);
+        SplitPane all = new SplitPane(entries, views, verdict);
         SplitPane.setResizableWithParent(entries, false);
         SplitPane.setResizableWithParent(verdict, false);
-        divide(columns);
+        divide(all);
         designer.settings().settingsProperty().addListener((p, before, after) -> {
             if (before.textPercent() != after.textPercent()) {
-                divide(columns);
+                divide(all);
             }
         });
-        return columns;
+        return all;
     }
 
     /** Wider columns for larger texts. */
