@@ -8,6 +8,7 @@ import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Measured;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -180,6 +181,13 @@ public record Box(
                 room,
                 joinery,
                 seams);
+    }
+
+    /** The same box with one more layer of its outermost board all round. */
+    public Box withOneMoreLayer() {
+        List<Board> more = new ArrayList<>(shell);
+        more.add(more.get(more.size() - 1));
+        return ofBoards(more, baffleBoard);
     }
 
     /** The same box with other layers of liner on its faces. */

@@ -1,12 +1,10 @@
 package hushmaze.size;
 
-import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.quantity.InvalidValue;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -122,9 +120,7 @@ final class ChangedBox {
     }
 
     private Box oneMoreLayer() {
-        List<Board> more = new ArrayList<>(box.shell());
-        more.add(more.get(more.size() - 1));
-        return box.joined(box.joinery(), List.of()).ofBoards(more, box.baffleBoard());
+        return box.joined(box.joinery(), List.of()).withOneMoreLayer();
     }
 
     private Box oneMorePass() {

@@ -9,6 +9,16 @@ public final class ResizedBox {
     /** Sizes as close as this are the same, m. */
     private static final double SAME = 1e-6;
 
+    /** A clear size. */
+    public enum Size {
+        /** Of every pass. */
+        WIDTH,
+        HEIGHT,
+        LENGTH,
+        /** At every turn. */
+        GAP
+    }
+
     private final Box box;
 
     public ResizedBox(Box box) {
@@ -18,6 +28,21 @@ public final class ResizedBox {
     /** @throws hushmaze.quantity.InvalidValue if there is no such box */
     public Box clear(double width, double height, double length) {
         return with(box.passes(), width, height, length, box.turnGap());
+    }
+
+    /**
+     * With one other size.
+     *
+     * @param to m
+     * @throws hushmaze.quantity.InvalidValue if there is no such box
+     */
+    public Box with(Size size, double to) {
+        return switch (size) {
+            case WIDTH -> clear(to, box.clearHeight(), box.clearLength());
+            case HEIGHT -> clear(box.clearWidth(), to, box.clearLength());
+            case LENGTH -> clear(box.clearWidth(), box.clearHeight(), to);
+            case GAP -> turning(to);
+        };
     }
 
     public Box turning(double gap) {

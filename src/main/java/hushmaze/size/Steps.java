@@ -7,14 +7,14 @@ import hushmaze.quantity.UnitSystem;
  *
  * @param units of the project
  */
-record Steps(UnitSystem units) {
+public record Steps(UnitSystem units) {
     private static final double METRIC = 0.005;
     private static final double INCH = 0.0254 / 8;
     /** Share of a step that is rounding. */
     private static final double SLACK = 1e-6;
 
     /** One step, m. */
-    double size() {
+    public double size() {
         return units == UnitSystem.INCH ? INCH : METRIC;
     }
 
@@ -26,7 +26,8 @@ record Steps(UnitSystem units) {
         return length(Math.floor(metres / size() + SLACK));
     }
 
-    double nearest(double metres) {
+    /** The nearest whole number of steps, m. */
+    public double nearest(double metres) {
         return length(Math.rint(metres / size()));
     }
 

@@ -1,6 +1,6 @@
 package hushmaze.app.entry;
 
-import hushmaze.app.model.Steps;
+import hushmaze.app.model.Undoing;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -35,7 +35,7 @@ final class TypedEntry implements Entry {
      * @param take gives the text to the project, and gives back why it was refused
      */
     TypedEntry(
-            Steps edit,
+            Undoing edit,
             String key,
             String id,
             Size size,

@@ -1,6 +1,6 @@
 package hushmaze.app.entry;
 
-import hushmaze.app.model.Steps;
+import hushmaze.app.model.Undoing;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -21,7 +21,7 @@ final class TypedField {
     private static final int MOST_LINES = 4;
 
     private final TextInputControl field;
-    private final Steps edit;
+    private final Undoing edit;
     private final Supplier<String> shown;
     private final Function<String, Optional<String>> take;
     private final Consumer<Optional<String>> say;
@@ -37,7 +37,7 @@ final class TypedField {
      */
     TypedField(
             TextInputControl field,
-            Steps edit,
+            Undoing edit,
             Supplier<String> shown,
             Function<String, Optional<String>> take,
             Consumer<Optional<String>> say) {

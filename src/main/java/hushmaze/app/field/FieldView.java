@@ -5,6 +5,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.SoundFieldModel;
 import hushmaze.app.model.SoundFieldModel.State;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.sound.section.PathField;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import java.util.Set;
 import javafx.css.PseudoClass;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
@@ -206,13 +206,8 @@ public final class FieldView extends BorderPane {
 
     private void say(Optional<String> problem) {
         wrong.setText(problem.orElse(""));
-        visible(wrong, problem.isPresent());
+        Presence.set(wrong, problem.isPresent());
         typed.pseudoClassStateChanged(WRONG, problem.isPresent());
-    }
-
-    private static void visible(Node node, boolean is) {
-        node.setVisible(is);
-        node.setManaged(is);
     }
 
     private void showFrequency() {
@@ -226,8 +221,8 @@ public final class FieldView extends BorderPane {
     private void show() {
         State now = model.stateProperty().get();
         PathField field = model.fieldProperty().get();
-        visible(cancel, now == State.COMPUTING);
-        visible(start, now == State.STOPPED || now == State.FAILED);
+        Presence.set(cancel, now == State.COMPUTING);
+        Presence.set(start, now == State.STOPPED || now == State.FAILED);
         String words = model.stateWords();
         boolean told = !words.isEmpty() || field == null;
         state.setText(told ? words : caption());
@@ -239,7 +234,7 @@ public final class FieldView extends BorderPane {
         lesson.pseudoClassStateChanged(STALE, model.outdatedProperty().get());
         scope.setText(model.scope());
         canvas.setAccessibleText(Texts.of("inside.map") + ". " + lesson.getText());
-        visible(reading, field != null);
+        Presence.set(reading, field != null);
         Point2D point = canvas.point();
         if (point == null) {
             reading.setText(Texts.of("inside.point"));

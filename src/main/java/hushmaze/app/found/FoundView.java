@@ -5,13 +5,13 @@ import hushmaze.app.model.SizingModel;
 import hushmaze.app.model.SizingModel.State;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -138,11 +138,6 @@ final class FoundView extends BorderPane {
         return box;
     }
 
-    private static void visible(Node node, boolean is) {
-        node.setVisible(is);
-        node.setManaged(is);
-    }
-
     private void show() {
         State state = model.stateProperty().get();
         List<Design> designs = model.designsProperty().get();
@@ -150,16 +145,16 @@ final class FoundView extends BorderPane {
         start.setText(Texts.of(state == State.NONE ? "found.start" : "found.again"));
         start.setDisable(searching);
         cancel.setDisable(!searching);
-        visible(cancel, searching);
-        visible(bar, searching);
+        Presence.set(cancel, searching);
+        Presence.set(bar, searching);
         within.setText(model.limits());
-        visible(outdated, model.outdatedProperty().get() && state != State.NONE);
-        visible(empty, state == State.NONE);
-        visible(waiting, searching && designs.isEmpty());
+        Presence.set(outdated, model.outdatedProperty().get() && state != State.NONE);
+        Presence.set(empty, state == State.NONE);
+        Presence.set(waiting, searching && designs.isEmpty());
         showProgress();
         showWays();
         showCards(designs);
-        visible(chartBox, designs.size() > 1);
+        Presence.set(chartBox, designs.size() > 1);
         showSelected();
     }
 
@@ -185,7 +180,7 @@ final class FoundView extends BorderPane {
                     case FINISHED -> model.head();
                 });
         progress.setTooltip(model.looked().isEmpty() ? null : new Tooltip(model.looked()));
-        visible(progress, !progress.getText().isEmpty());
+        Presence.set(progress, !progress.getText().isEmpty());
     }
 
     private void showWays() {
@@ -193,7 +188,7 @@ final class FoundView extends BorderPane {
                 .map(way -> WrappedWords.of(way, "sentence"))
                 .toList();
         ways.getChildren().setAll(lines);
-        visible(ways, !lines.isEmpty());
+        Presence.set(ways, !lines.isEmpty());
     }
 
     /** Cards are made anew only for other designs or other units: their pictures take time. */

@@ -7,10 +7,10 @@ import hushmaze.app.model.WhatIfModel;
 import hushmaze.app.model.WhatIfModel.Course;
 import hushmaze.app.model.WhatIfModel.State;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.WrappedWords;
 import java.util.List;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -119,11 +119,6 @@ final class WhatIfView extends BorderPane {
         return top;
     }
 
-    private static void visible(Node node, boolean is) {
-        node.setVisible(is);
-        node.setManaged(is);
-    }
-
     private void show() {
         refreshing = true;
         List<Swept> numbers = model.numbers();
@@ -135,17 +130,17 @@ final class WhatIfView extends BorderPane {
         boolean computing = model.stateProperty().get() == State.COMPUTING;
         number.setDisable(numbers.isEmpty());
         start.setDisable(!model.mayStart());
-        visible(cancel, computing);
-        visible(bar, computing);
+        Presence.set(cancel, computing);
+        Presence.set(bar, computing);
         bar.setProgress(model.fractionProperty().get());
         about.setText(model.about());
         state.setText(model.words());
-        visible(state, !state.getText().isEmpty());
-        visible(outdated, model.outdatedProperty().get());
+        Presence.set(state, !state.getText().isEmpty());
+        Presence.set(outdated, model.outdatedProperty().get());
         Course course = model.courseProperty().get();
         boolean some = course != null && !course.points().isEmpty();
-        visible(empty, course == null);
-        visible(legend, some);
+        Presence.set(empty, course == null);
+        Presence.set(legend, some);
         chart.setVisible(some);
         chart.setAccessibleText(Texts.of("whatif.chart") + ": " + state.getText());
         chart.setSource(some ? new WhatIfChart(course, designer.edit().project().units(), designer.measure()) : null);

@@ -7,6 +7,7 @@ import hushmaze.app.model.GuideModel;
 import hushmaze.app.model.Question;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.KeyedButton;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.quantity.UnitSystem;
@@ -24,7 +25,6 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -47,12 +47,14 @@ public final class GuidePane extends BorderPane {
     private final VBox rows = new VBox();
     private final Label follows = WrappedWords.of("", "guide-follows");
     private final PageCanvas picture = new PageCanvas();
-    private final Button back = button("guide.back");
-    private final Button next = button("guide.next");
+    private final Button back;
+    private final Button next;
 
     public GuidePane(Designer designer) {
         this.guide = designer.guide();
         this.widths = designer.measure();
+        this.back = KeyedButton.of("guide.back", guide::back);
+        this.next = KeyedButton.of("guide.next", guide::next);
         getStyleClass().add("guide");
         setId("guide");
         setLeft(stepList());
@@ -141,12 +143,8 @@ public final class GuidePane extends BorderPane {
     }
 
     private Node foot() {
-        Button leave = button("guide.leave");
-        leave.setOnAction(e -> guide.leave());
-        back.setOnAction(e -> guide.back());
+        Button leave = KeyedButton.of("guide.leave", guide::leave);
         next.getStyleClass().add("accent");
-        next.setDefaultButton(false);
-        next.setOnAction(e -> guide.next());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox foot = new HBox(leave, gap, back, next);
@@ -175,22 +173,12 @@ public final class GuidePane extends BorderPane {
                         guide.fractionProperty(),
                         guide.doingProperty()));
         words.setMinWidth(Region.USE_PREF_SIZE);
-        Button stop = button("guide.stop");
-        stop.setOnAction(e -> guide.stop());
+        Button stop = KeyedButton.of("guide.stop", guide::stop);
         HBox line = new HBox(words, bar, stop);
         line.getStyleClass().add("guide-foot");
         line.setAlignment(Pos.CENTER_LEFT);
         line.visibleProperty().bind(guide.searchingProperty());
         return line;
-    }
-
-    private static Button button(String key) {
-        Button button = new Button(Texts.of(key));
-        button.setMnemonicParsing(true);
-        button.setId(key.replace('.', '-'));
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        Texts.find(key + ".tip").ifPresent(tip -> button.setTooltip(new Tooltip(tip)));
-        return button;
     }
 
     private void showStep() {
@@ -211,7 +199,6 @@ public final class GuidePane extends BorderPane {
         back.setDisable(guide.isFirst());
         next.setText(Texts.of(guide.isLast() ? "guide.finish" : "guide.next"));
         refresh();
-        draw();
         if (isVisible() && getScene() != null) {
             focusFirst();
         }

@@ -8,6 +8,8 @@ import hushmaze.app.model.KeptTable.Row;
 import hushmaze.app.model.Message;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.KeyedButton;
+import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.WrappedWords;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +26,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The box in the path beside those put by: what each comes to, what differs, and their levels in one chart. */
@@ -34,7 +35,7 @@ public final class KeptView extends BorderPane {
 
     private final Designer designer;
     private final KeptModel model;
-    private final Button keep = button("kept.keep");
+    private final Button keep;
     private final CheckBox onlyDifferent = new CheckBox(Texts.of("kept.onlyDifferent"));
     private final Label empty = WrappedWords.of(Texts.of("kept.empty"), "found-empty");
     private final Label how = WrappedWords.of(Texts.of("kept.how"), "quiet-words");
@@ -45,8 +46,8 @@ public final class KeptView extends BorderPane {
         this.designer = designer;
         this.model = designer.kept();
         getStyleClass().add("kept-view");
+        keep = KeyedButton.of("kept.keep", () -> tell(model::keep));
         keep.getStyleClass().add("accent");
-        keep.setOnAction(e -> tell(model::keep));
         onlyDifferent.setId("kept-only-different");
         onlyDifferent.setMnemonicParsing(true);
         onlyDifferent.setOnAction(e -> show());
@@ -68,40 +69,34 @@ public final class KeptView extends BorderPane {
         empty.prefWidthProperty().bind(scroll.widthProperty().subtract(4));
         model.columnsProperty().addListener((p, before, after) -> show());
         designer.edit().projectProperty().addListener((p, before, after) -> show());
+        model.watchedProperty().addListener((p, before, after) -> show());
         show();
     }
 
-    private static Button button(String key) {
-        Button button = new Button(Texts.of(key));
-        button.setMnemonicParsing(true);
-        button.setId(key.replace('.', '-'));
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        Texts.find(key + ".tip").ifPresent(tip -> button.setTooltip(new Tooltip(tip)));
-        return button;
+    /** Makes a change; tells why not, and whether it was made. */
+    private boolean tell(Supplier<Optional<String>> change) {
+        Optional<String> problem = change.get();
+        problem.ifPresent(text -> designer.messageProperty().set(new Message(true, text)));
+        return problem.isEmpty();
     }
 
-    private void tell(Supplier<Optional<String>> change) {
-        change.get().ifPresent(problem -> designer.messageProperty().set(new Message(true, problem)));
-    }
-
+    /** Made anew only while somebody looks. */
     private void show() {
+        if (!model.watchedProperty().get()) {
+            return;
+        }
         List<Column> columns = model.columnsProperty().get();
         boolean some = columns.stream().anyMatch(c -> !c.isPresent());
         keep.setDisable(!model.mayKeep());
-        visible(empty, !some);
-        visible(table, some);
-        visible(how, some);
-        visible(onlyDifferent, some);
+        Presence.set(empty, !some);
+        Presence.set(table, some);
+        Presence.set(how, some);
+        Presence.set(onlyDifferent, some);
         fill(columns);
         List<Column> judged = columns.stream().filter(c -> c.result() != null).toList();
         boolean drawn = some && !judged.isEmpty();
-        visible(chart, drawn);
+        Presence.set(chart, drawn);
         chart.setSource(drawn ? new LevelsChart(judged, designer.measure()) : null);
-    }
-
-    private static void visible(Node node, boolean is) {
-        node.setVisible(is);
-        node.setManaged(is);
     }
 
     private void fill(List<Column> columns) {
@@ -155,11 +150,9 @@ public final class KeptView extends BorderPane {
         name.setAccessibleText(Texts.of("kept.rename"));
         name.setTooltip(new Tooltip(Texts.of("kept.rename.tip")));
         Runnable rename = () -> {
-            if (!name.getText().equals(column.name())) {
-                tell(() -> model.rename(number, name.getText()));
-                if (designer.messageProperty().get() != null) {
-                    name.setText(column.name());
-                }
+            boolean changed = !name.getText().equals(column.name());
+            if (changed && !tell(() -> model.rename(number, name.getText()))) {
+                name.setText(column.name());
             }
         };
         name.setOnAction(e -> rename.run());
@@ -168,12 +161,9 @@ public final class KeptView extends BorderPane {
                 rename.run();
             }
         });
-        Button use = small("kept.use", number);
-        use.setOnAction(e -> tell(() -> model.use(number)));
-        Button like = small("kept.duplicate", number);
-        like.setOnAction(e -> tell(() -> model.duplicate(number)));
-        Button away = small("kept.remove", number);
-        away.setOnAction(e -> tell(() -> model.remove(number)));
+        Button use = small("kept.use", number, () -> model.use(number));
+        Button like = small("kept.duplicate", number, () -> model.duplicate(number));
+        Button away = small("kept.remove", number, () -> model.remove(number));
         FlowPane buttons = new FlowPane(use, like, away);
         buttons.getStyleClass().add("mends");
         buttons.setPrefWrapLength(COLUMN);
@@ -186,8 +176,8 @@ public final class KeptView extends BorderPane {
         return head;
     }
 
-    private static Button small(String key, int number) {
-        Button button = button(key);
+    private Button small(String key, int number, Supplier<Optional<String>> change) {
+        Button button = KeyedButton.of(key, () -> tell(change));
         button.setMnemonicParsing(false);
         button.setId(key.replace('.', '-') + "-" + number);
         button.getStyleClass().add("mend");

@@ -23,7 +23,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 
 /** The project being edited, which of its vent paths is looked at, and the way back through the edits. */
-public final class EditModel implements Steps {
+public final class EditModel implements Undoing {
     private static final Pattern BOARD_THICKNESS = Pattern.compile("board(s\\.\\d+)?\\.thickness$");
     /** Characters a source may have. */
     private static final int LONGEST_SOURCE = 400;
@@ -35,7 +35,7 @@ public final class EditModel implements Steps {
     private final List<BiConsumer<Project, Project>> amended = new ArrayList<>();
     private final ObjectProperty<Message> message;
     private final List<Runnable> started = new ArrayList<>();
-    private History history;
+    private History<Project> history;
 
     /** @param message what there is to tell; an edit puts it away */
     EditModel(Project start, ObjectProperty<Message> message) {
@@ -72,7 +72,7 @@ public final class EditModel implements Steps {
 
     /** Puts another project on the table; its history begins here. */
     void start(Project first) {
-        history = new History(first);
+        history = new History<>(first);
         path.set(0);
         started.forEach(Runnable::run);
         show();
@@ -276,7 +276,7 @@ public final class EditModel implements Steps {
     private void show() {
         undoable.set(history.undoable().orElse(""));
         redoable.set(history.redoable().orElse(""));
-        path.set(Math.min(path.get(), history.project().paths().size() - 1));
-        project.set(history.project());
+        path.set(Math.min(path.get(), history.value().paths().size() - 1));
+        project.set(history.value());
     }
 }

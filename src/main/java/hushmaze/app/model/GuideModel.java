@@ -39,7 +39,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
 /** The questions that lead to a first box, one step after another, and the answers given so far. */
-public final class GuideModel implements Steps {
+public final class GuideModel implements Undoing {
     /** Finds boxes for all paths of a project; what a window uses is {@link Sizing#of}. */
     @FunctionalInterface
     interface Finder {
@@ -65,8 +65,7 @@ public final class GuideModel implements Steps {
     private final ObjectProperty<Question> looked = new SimpleObjectProperty<>(Question.ROOM_LENGTH);
     private final ReadOnlyObjectWrapper<FirstBox> box = new ReadOnlyObjectWrapper<>();
     private final List<Runnable> finished = new ArrayList<>();
-    private final List<FirstBox> history = new ArrayList<>();
-    private int at;
+    private History<FirstBox> history;
 
     /**
      * @param today gives the date of issue
@@ -89,10 +88,8 @@ public final class GuideModel implements Steps {
     }
 
     private void restart(UnitSystem units) {
-        history.clear();
-        history.add(FirstBox.empty(presets, units));
-        at = 0;
-        box.set(history.get(0));
+        history = new History<>(FirstBox.empty(presets, units));
+        box.set(history.value());
         go(Question.Step.ROOM);
     }
 
@@ -293,22 +290,20 @@ public final class GuideModel implements Steps {
     }
 
     private void push(FirstBox next) {
-        history.subList(at + 1, history.size()).clear();
-        history.add(next);
-        at = history.size() - 1;
+        history.push("", next);
         box.set(next);
     }
 
     @Override
     public void undo() {
-        at = Math.max(0, at - 1);
-        box.set(history.get(at));
+        history.undo();
+        box.set(history.value());
     }
 
     @Override
     public void redo() {
-        at = Math.min(history.size() - 1, at + 1);
-        box.set(history.get(at));
+        history.redo();
+        box.set(history.value());
     }
 
     /** A number as its entry shows it; empty for none. */

@@ -1,40 +1,43 @@
 package hushmaze.app.model;
 
-import hushmaze.project.Project;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Whole projects one after the other, each with what was done to get there; the oldest are forgotten. */
-final class History {
+/**
+ * Whole values one after the other, each with what was done to get there; the oldest are forgotten.
+ *
+ * @param <T> what is changed, a project for one
+ */
+final class History<T> {
     private static final int MOST = 300;
 
-    private record Step(String description, Project project) {}
+    private record Step<T>(String description, T value) {}
 
-    private final List<Step> steps = new ArrayList<>();
+    private final List<Step<T>> steps = new ArrayList<>();
     private int at;
 
-    History(Project start) {
-        steps.add(new Step("", start));
+    History(T start) {
+        steps.add(new Step<>("", start));
     }
 
-    Project project() {
-        return steps.get(at).project();
+    T value() {
+        return steps.get(at).value();
     }
 
-    /** A new project after the present one; what was undone before is forgotten. */
-    void push(String description, Project project) {
+    /** A new value after the present one; what was undone before is forgotten. */
+    void push(String description, T value) {
         steps.subList(at + 1, steps.size()).clear();
-        steps.add(new Step(description, project));
+        steps.add(new Step<>(description, value));
         if (steps.size() > MOST) {
             steps.remove(0);
         }
         at = steps.size() - 1;
     }
 
-    /** Puts a project in the present one's place, as part of the same step. */
-    void amend(Project project) {
-        steps.set(at, new Step(steps.get(at).description(), project));
+    /** Puts a value in the present one's place, as part of the same step. */
+    void amend(T value) {
+        steps.set(at, new Step<>(steps.get(at).description(), value));
     }
 
     /** What would be undone, if anything can be. */

@@ -1,11 +1,9 @@
 package hushmaze.app.model;
 
 import hushmaze.assess.PathResult;
-import hushmaze.project.Box;
-import hushmaze.project.Project;
 import hushmaze.quantity.InvalidValue;
-import hushmaze.quantity.UnitSystem;
 import hushmaze.size.ResizedBox;
+import hushmaze.size.Steps;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Pass;
 import hushmaze.solid.Solid;
@@ -19,16 +17,18 @@ public final class PlanSizes {
     /** What is taken hold of. */
     public enum Grip {
         /** The far end: clear length of the passes. */
-        END("clearLength", true),
+        END("clearLength", ResizedBox.Size.LENGTH, true),
         /** The far side of the first pass: clear width of every pass. */
-        SIDE("clearWidth", false),
+        SIDE("clearWidth", ResizedBox.Size.WIDTH, false),
         /** The tip of the first baffle: gap at the turns. */
-        TIP("turnGap", true);
+        TIP("turnGap", ResizedBox.Size.GAP, true);
 
-        private final String size;
+        private final String name;
+        private final ResizedBox.Size size;
         private final boolean along;
 
-        Grip(String size, boolean along) {
+        Grip(String name, ResizedBox.Size size, boolean along) {
+            this.name = name;
             this.size = size;
             this.along = along;
         }
@@ -39,7 +39,7 @@ public final class PlanSizes {
         }
 
         Field field() {
-            return Field.of("path.box." + size);
+            return Field.of("path.box." + name);
         }
     }
 
@@ -53,9 +53,6 @@ public final class PlanSizes {
 
     /** Share of the pass at which no words stand. */
     private static final double BESIDE_WORDS = 0.72;
-
-    private static final double METRIC_STEP = 0.005;
-    private static final double INCH_STEP = 0.0254 / 8;
 
     private final EditModel edit;
     private final ResultModel results;
@@ -93,7 +90,11 @@ public final class PlanSizes {
 
     /** Least step of a builder's rule, m. */
     public double step() {
-        return edit.project().units() == UnitSystem.INCH ? INCH_STEP : METRIC_STEP;
+        return steps().size();
+    }
+
+    private Steps steps() {
+        return new Steps(edit.project().units());
     }
 
     /**
@@ -114,7 +115,7 @@ public final class PlanSizes {
                         : at - turn.clear().x0();
             }
         };
-        return Math.max(step(), Math.rint(size / step()) * step());
+        return Math.max(step(), steps().nearest(size));
     }
 
     /** Where a grip stands for a size; along the passes or across them, m. */
@@ -146,13 +147,13 @@ public final class PlanSizes {
     }
 
     private static String label(Grip grip) {
-        return Texts.of("entry.path.box." + grip.size);
+        return Texts.of("entry.path.box." + grip.name);
     }
 
     /** Takes a size; one step to undo. Gives back why not, if so. */
     public Optional<String> set(Grip grip, double size) {
         int path = edit.path();
-        return edit.change(grip.field(), label(grip), label(grip), p -> resized(p, path, grip, size));
+        return edit.change(grip.field(), label(grip), label(grip), p -> Swept.resized(p, path, grip.size, size));
     }
 
     /** Takes what was typed, in any unit. */
@@ -162,16 +163,5 @@ public final class PlanSizes {
         } catch (InvalidValue e) {
             return Optional.of(Refusal.sentence(e, grip.field(), label(grip)));
         }
-    }
-
-    private static Project resized(Project project, int path, Grip grip, double size) {
-        Box box = project.paths().get(path).box();
-        ResizedBox as = new ResizedBox(box);
-        Box other = switch (grip) {
-            case END -> as.clear(box.clearWidth(), box.clearHeight(), size);
-            case SIDE -> as.clear(size, box.clearHeight(), box.clearLength());
-            case TIP -> as.turning(size);
-        };
-        return project.withPath(path, project.paths().get(path).withBox(other));
     }
 }

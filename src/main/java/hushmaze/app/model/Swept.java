@@ -125,21 +125,18 @@ public enum Swept {
         return switch (this) {
             case FLOW, LINER -> field.with(project, path, si);
             case NOISE -> field.with(project, path, louder(vent.brief().noise(), value));
-            case CLEAR_WIDTH, CLEAR_HEIGHT, CLEAR_LENGTH, TURN_GAP, PASSES ->
-                project.withPath(path, vent.withBox(resized(vent.box(), si)));
+            case CLEAR_WIDTH -> resized(project, path, ResizedBox.Size.WIDTH, si);
+            case CLEAR_HEIGHT -> resized(project, path, ResizedBox.Size.HEIGHT, si);
+            case CLEAR_LENGTH -> resized(project, path, ResizedBox.Size.LENGTH, si);
+            case TURN_GAP -> resized(project, path, ResizedBox.Size.GAP, si);
+            case PASSES -> project.withPath(path, vent.withBox(new ResizedBox(vent.box()).ofPasses((int) si)));
         };
     }
 
-    private Box resized(Box box, double si) {
-        ResizedBox as = new ResizedBox(box);
-        return switch (this) {
-            case CLEAR_WIDTH -> as.clear(si, box.clearHeight(), box.clearLength());
-            case CLEAR_HEIGHT -> as.clear(box.clearWidth(), si, box.clearLength());
-            case CLEAR_LENGTH -> as.clear(box.clearWidth(), box.clearHeight(), si);
-            case TURN_GAP -> as.turning(si);
-            case PASSES -> as.ofPasses((int) si);
-            default -> throw new IllegalStateException("not a size of the box: " + this);
-        };
+    /** The project with another clear size of the box in a path, m; holes that fill their pass go on filling it. */
+    static Project resized(Project project, int path, ResizedBox.Size size, double to) {
+        VentPath vent = project.paths().get(path);
+        return project.withPath(path, vent.withBox(new ResizedBox(vent.box()).with(size, to)));
     }
 
     private static Noise louder(Noise noise, double by) {

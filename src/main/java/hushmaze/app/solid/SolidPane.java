@@ -4,6 +4,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.PartsModel;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.DrawingView;
+import hushmaze.app.verdict.KeyedButton;
 import hushmaze.assess.PathResult;
 import hushmaze.project.Box;
 import hushmaze.project.Purpose;
@@ -114,12 +115,8 @@ public final class SolidPane extends BorderPane {
     }
 
     private static Button button(String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(key.replace('.', '-'));
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setTooltip(new Tooltip(Texts.of(key + ".tip")));
+        Button button = KeyedButton.of(key, action);
         button.setAccessibleText(Texts.of(key + ".tip"));
-        button.setOnAction(e -> action.run());
         return button;
     }
 

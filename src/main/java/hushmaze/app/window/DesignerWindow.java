@@ -3,18 +3,16 @@ package hushmaze.app.window;
 import hushmaze.app.entry.EntryColumn;
 import hushmaze.app.guide.GuidePane;
 import hushmaze.app.model.Designer;
-import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.ScreenFonts;
+import hushmaze.app.verdict.KeyedButton;
 import hushmaze.app.verdict.VerdictColumn;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.SplitPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -111,32 +109,23 @@ public final class DesignerWindow {
         PathChooser paths = new PathChooser(designer);
         paths.visibleProperty().bind(designer.guide().openProperty().not());
         HBox.setHgrow(paths, Priority.ALWAYS);
-        Button undo = button("bar.undo", designer.edit()::undo);
+        Button undo = KeyedButton.of("bar.undo", designer.edit()::undo);
         undo.disableProperty().bind(designer.edit().undoableProperty().isEmpty());
-        Button redo = button("bar.redo", designer.edit()::redo);
+        Button redo = KeyedButton.of("bar.redo", designer.edit()::redo);
         redo.disableProperty().bind(designer.edit().redoableProperty().isEmpty());
-        Button export = button("bar.export", commands::export);
+        Button export = KeyedButton.of("bar.export", commands::export);
         export.disableProperty().bind(designer.files().exportingProperty());
         HBox bar = new HBox(
                 paths,
                 undo,
                 redo,
-                button("bar.units", commands::switchUnits),
-                button(
+                KeyedButton.of("bar.units", commands::switchUnits),
+                KeyedButton.of(
                         "bar.theme",
                         () -> theme.darkProperty().set(!theme.darkProperty().get())),
                 export);
         bar.getStyleClass().add("top-bar");
         return bar;
-    }
-
-    private static Button button(String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(key.replace('.', '-'));
-        button.setTooltip(new Tooltip(Texts.of(key + ".tip")));
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setOnAction(e -> action.run());
-        return button;
     }
 
     private SplitPane columns(Views views) {

@@ -75,7 +75,7 @@ final class Views extends VBox {
         });
         designer.pages().soughtProperty().addListener((p, before, mark) -> {
             if (!mark.isEmpty()) {
-                show(NAMES.indexOf("pages"));
+                show("pages");
             }
         });
         show(0);

@@ -1,7 +1,7 @@
 package hushmaze.app.model;
 
 /** Steps that can be taken back, and taken again. */
-public interface Steps {
+public interface Undoing {
     void undo();
 
     void redo();
