@@ -1,9 +1,9 @@
 package hushmaze.assess;
 
-import hushmaze.measure.BandLevels;
 import hushmaze.measure.ReducedBand;
 import hushmaze.measure.Reduction;
 import hushmaze.project.Box;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import java.util.ArrayList;
 import java.util.List;

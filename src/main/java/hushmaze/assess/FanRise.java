@@ -1,7 +1,7 @@
 package hushmaze.assess;
 
-import hushmaze.measure.BandLevels;
 import hushmaze.quantity.Band;
+import hushmaze.quantity.BandLevels;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,7 @@ package hushmaze.cli;
 import hushmaze.air.AirState;
 import hushmaze.assess.Comparison;
 import hushmaze.assess.PathResult;
-import hushmaze.measure.BandLevels;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.store.ComparisonJson;
 import hushmaze.wording.CompareWording;

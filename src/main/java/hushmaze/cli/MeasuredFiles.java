@@ -1,10 +1,10 @@
 package hushmaze.cli;
 
 import hushmaze.assess.Comparison;
-import hushmaze.measure.BandLevels;
 import hushmaze.measure.Calibration;
 import hushmaze.measure.Recording;
 import hushmaze.measure.Weighting;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;

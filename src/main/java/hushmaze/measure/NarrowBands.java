@@ -1,6 +1,7 @@
 package hushmaze.measure;
 
 import hushmaze.quantity.Band;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
 import hushmaze.quantity.InvalidValue;

@@ -1,5 +1,6 @@
 package hushmaze.measure;
 
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.Energy;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;

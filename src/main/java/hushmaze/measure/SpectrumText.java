@@ -1,5 +1,6 @@
 package hushmaze.measure;
 
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.InvalidValue;
 import java.io.IOException;

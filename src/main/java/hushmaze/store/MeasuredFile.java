@@ -1,8 +1,8 @@
 package hushmaze.store;
 
-import hushmaze.measure.BandLevels;
 import hushmaze.measure.Recording;
 import hushmaze.measure.SpectrumText;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.work.Progress;
 import java.io.BufferedInputStream;

@@ -3,7 +3,7 @@ package hushmaze.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hushmaze.measure.BandLevels;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.measure.Recording.Span;
 import hushmaze.quantity.Band;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.work.Progress;

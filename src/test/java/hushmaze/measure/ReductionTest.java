@@ -3,6 +3,7 @@ package hushmaze.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import java.util.Arrays;
 import java.util.List;

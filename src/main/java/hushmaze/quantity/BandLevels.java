@@ -1,9 +1,5 @@
-package hushmaze.measure;
+package hushmaze.quantity;
 
-import hushmaze.quantity.Band;
-import hushmaze.quantity.BandSet;
-import hushmaze.quantity.Energy;
-import hushmaze.quantity.InvalidValue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -69,7 +65,7 @@ public final class BandLevels {
     }
 
     /** The same levels all in third octaves where all are, else all in octaves. */
-    static List<BandLevels> alike(List<BandLevels> all) {
+    public static List<BandLevels> alike(List<BandLevels> all) {
         boolean thirds = all.stream().allMatch(l -> l.bands == BandSet.THIRD_OCTAVE);
         return thirds ? all : all.stream().map(BandLevels::inOctaves).toList();
     }
