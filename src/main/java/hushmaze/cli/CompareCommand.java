@@ -3,7 +3,8 @@ package hushmaze.cli;
 import hushmaze.air.AirState;
 import hushmaze.assess.Comparison;
 import hushmaze.assess.PathResult;
-import hushmaze.quantity.BandLevels;
+import hushmaze.project.PathReadings;
+import hushmaze.project.Reading.Round;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.store.ComparisonJson;
 import hushmaze.wording.CompareWording;
@@ -63,15 +64,14 @@ final class CompareCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         // readings first: a wrong file is told at once, not after the wave solution
         MeasuredFiles files = new MeasuredFiles(recordings, err);
-        List<BandLevels> open = files.levels(before);
-        List<BandLevels> box = files.levels(after);
-        List<BandLevels> quiet = files.levels(floor);
-        List<BandLevels> fan = files.levels(afterFan);
-        Comparison.Levels levels = files.kind();
+        PathReadings readings = files.add(PathReadings.NONE, Round.WITHOUT_BOX, before);
+        readings = files.add(readings, Round.WITH_BOX, after);
+        readings = files.add(readings, Round.SOURCE_OFF, floor);
+        readings = files.add(readings, Round.WITH_AIR, afterFan);
         LoadedProject loaded = LoadedProject.of(file, quick, err);
         PathResult path = path(loaded.assessment().paths(), err);
         double soundSpeed = AirState.of(loaded.project().room()).soundSpeed();
-        Comparison comparison = Comparison.of(path, open, box, quiet, fan, soundSpeed, levels);
+        Comparison comparison = Comparison.of(path, readings, soundSpeed);
         CompareWording words = new CompareWording(new Wording(loaded.project().units()));
         if (json) {
             out.println(ComparisonJson.of(comparison, words));

@@ -67,7 +67,7 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
      * The same box with its cover's joint open all along, at the pessimistic edge and in the likely figure.
      *
      * @param boards walls of the box
-     * @param gap m; at least what the pessimistic edge has
+     * @param gap m; at least what the pessimistic edge has where no gap was measured
      */
     public BoxLoss withCoverGap(BoxWalls boards, double gap) {
         InvalidValue.within("gap", gap, Edge.LOW.coverGap(), 0.1, Unit.MILLIMETRE);

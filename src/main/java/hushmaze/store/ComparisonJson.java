@@ -22,7 +22,7 @@ public final class ComparisonJson {
         node.put("formatVersion", FORMAT_VERSION);
         node.put("path", comparison.path());
         node.put("fraction", comparison.bands().fraction());
-        node.put("levels", comparison.levels().name());
+        node.put("levels", comparison.scale().name());
         node.put("claims", words.claims(comparison));
         ArrayNode bands = node.putArray("bands");
         comparison.rows().forEach(row -> put(bands.addObject(), row));

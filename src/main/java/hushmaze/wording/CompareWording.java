@@ -35,7 +35,7 @@ public final class CompareWording {
 
     /** What the figures are worth. */
     public String claims(Comparison comparison) {
-        String differences = wording.text("compare.claims." + comparison.levels());
+        String differences = wording.text("compare.claims." + comparison.scale());
         return comparison.withBackground() ? differences : differences + " " + wording.text("compare.noBackground");
     }
 
@@ -48,6 +48,30 @@ public final class CompareWording {
                 Amounts.number(leq, 1),
                 Amounts.number(l10, 1),
                 Amounts.number(l90, 1));
+    }
+
+    /** Where the levels of a text are from. */
+    public String textSource() {
+        return wording.text("reading.source.text");
+    }
+
+    /**
+     * Where the levels of a recording are from.
+     *
+     * @param channel counted from 1
+     * @param begin of the span, s
+     * @param end of the span, s; null for that of the recording
+     * @param offset level of a sine at full scale, dB; null if it is not known
+     */
+    public String recordingSource(int channel, double begin, Double end, Double offset) {
+        String from = Amounts.number(begin, 1);
+        String part = end == null
+                ? wording.text("reading.source.toEnd", from)
+                : wording.text("reading.source.span", from, Amounts.number(end, 1));
+        String level = offset == null
+                ? wording.text("reading.source.fullScale")
+                : wording.text("reading.source.offset", Amounts.number(offset, 1));
+        return wording.text("reading.source.recording", Integer.toString(channel), part, level);
     }
 
     /** That a recording was overloaded. */
