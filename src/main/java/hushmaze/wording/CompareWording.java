@@ -1,9 +1,15 @@
 package hushmaze.wording;
 
+import hushmaze.assess.AirComparison;
+import hushmaze.assess.BoxFitting;
 import hushmaze.assess.ComparedBand;
 import hushmaze.assess.Comparison;
 import hushmaze.assess.Finding;
+import hushmaze.project.Reading;
 import hushmaze.quantity.BandSet;
+import hushmaze.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -92,6 +98,111 @@ public final class CompareWording {
     /** What to do next about it. */
     public String next(Finding finding) {
         return wording.text("finding." + finding.kind() + ".next");
+    }
+
+    /** What a round of readings is, in a few words. */
+    public String round(Reading.Round round) {
+        return wording.text("reading.round." + round);
+    }
+
+    /** What was measured of the air, as it stands in a table. */
+    public String airName(AirComparison.Kind kind) {
+        return wording.text("compare.air." + kind);
+    }
+
+    /** What was measured of the air, with its uncertainty. */
+    public String airMeasured(AirComparison.Line line) {
+        return wording.text(
+                "compare.air.measured", air(line.kind(), line.measured()), air(line.kind(), line.uncertainty()));
+    }
+
+    /** What was predicted for it. */
+    public String airPredicted(AirComparison.Line line) {
+        if (line.least() == null) {
+            return wording.text("compare.air.noPrediction");
+        }
+        String least = air(line.kind(), line.least());
+        String most = air(line.kind(), line.most());
+        return least.equals(most) ? least : wording.text("compare.air.range", least, most);
+    }
+
+    /** How it stands to the prediction, in a few words. */
+    public String airVerdict(AirComparison.Line line) {
+        return wording.text("compare.air.verdict." + line.verdict());
+    }
+
+    /** What it means and what to do next; empty where all is as predicted and within its limit. */
+    public String airNext(AirComparison.Line line) {
+        String next = line.verdict() == AirComparison.Verdict.LESS || line.verdict() == AirComparison.Verdict.MORE
+                ? wording.text("compare.air." + line.kind() + "." + line.verdict() + ".next")
+                : "";
+        String limit = line.beyondLimit() ? wording.text("compare.air." + line.kind() + ".limit") : "";
+        return (limit + " " + next).strip();
+    }
+
+    private String air(AirComparison.Kind kind, double value) {
+        return switch (kind) {
+            case FLOW, AIR_BY_CO2 -> wording.amounts().flow(value);
+            case DOOR_PRESSURE -> wording.amounts().pressure(value);
+            case CO2 -> wording.amounts().of(value, Unit.PARTS_PER_MILLION);
+        };
+    }
+
+    /** What readings say of the cover's gap and the liner, a sentence each. */
+    public List<String> fitting(BoxFitting fitting) {
+        List<String> all = new ArrayList<>();
+        String before = wording.amounts().decibels(fitting.before());
+        String after = wording.amounts().decibels(fitting.after());
+        if (!fitting.explains()) {
+            all.add(wording.text("fitting.unexplained", before, after));
+            return all;
+        }
+        all.add(gap(fitting.gap()));
+        if (fitting.resistivity() != null) {
+            all.add(resistivity(fitting.resistivity()));
+        }
+        all.add(wording.text("fitting.misfit", before, after, Integer.toString(fitting.bands())));
+        return all;
+    }
+
+    private String gap(BoxFitting.Value gap) {
+        if (gap.most() == null) {
+            return wording.text("fitting.gap.wide", gapWidth(gap.likely()));
+        }
+        return gap.least() == 0
+                ? wording.text("fitting.gap.most", gapWidth(gap.most()))
+                : wording.text("fitting.gap", gapWidth(gap.likely()), gapWidth(gap.least()), gapWidth(gap.most()));
+    }
+
+    private String resistivity(BoxFitting.Value value) {
+        if (value.told()) {
+            return wording.text(
+                    "fitting.liner", resistance(value.likely()), resistance(value.least()), resistance(value.most()));
+        }
+        if (value.least() == null && value.most() == null) {
+            return wording.text("fitting.liner.any");
+        }
+        return value.most() == null
+                ? wording.text("fitting.liner.least", resistance(value.least()))
+                : wording.text("fitting.liner.most", resistance(value.most()));
+    }
+
+    /** A gap to two figures, in millimetres in both systems: a feeler gauge has them. */
+    private static String gapWidth(double metres) {
+        return significant(metres * 1e3) + " mm";
+    }
+
+    private static String resistance(double value) {
+        return significant(value) + " " + Unit.PASCAL_SECOND_PER_SQUARE_METRE.symbol();
+    }
+
+    /** To two significant figures. */
+    private static String significant(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(2));
+        return rounded.stripTrailingZeros().toPlainString();
     }
 
     /** A verdict in a few words. */
