@@ -14,14 +14,6 @@ final class HalfRate {
     private static final double[] SIDE = side();
 
     private static final double MIDDLE = 0.5;
-    private static final double C0 = SIDE[0];
-    private static final double C1 = SIDE[1];
-    private static final double C2 = SIDE[2];
-    private static final double C3 = SIDE[3];
-    private static final double C4 = SIDE[4];
-    private static final double C5 = SIDE[5];
-    private static final double C6 = SIDE[6];
-    private static final double C7 = SIDE[7];
 
     /** Samples that were there before: so many have to stand before new ones. */
     static final int PAST = 2 * HALF;
@@ -43,15 +35,12 @@ final class HalfRate {
         int length = PAST + count;
         int n = to;
         for (int i = HALF + (odd ? 1 : 0); i + HALF < length; i += 2) {
-            out[n++] = MIDDLE * work[i]
-                    + C0 * (work[i - 1] + work[i + 1])
-                    + C1 * (work[i - 3] + work[i + 3])
-                    + C2 * (work[i - 5] + work[i + 5])
-                    + C3 * (work[i - 7] + work[i + 7])
-                    + C4 * (work[i - 9] + work[i + 9])
-                    + C5 * (work[i - 11] + work[i + 11])
-                    + C6 * (work[i - 13] + work[i + 13])
-                    + C7 * (work[i - 15] + work[i + 15]);
+            double sum = MIDDLE * work[i];
+            for (int k = 0; k < SIDE.length; k++) {
+                int away = 2 * k + 1;
+                sum += SIDE[k] * (work[i - away] + work[i + away]);
+            }
+            out[n++] = sum;
         }
         odd ^= count % 2 != 0;
         System.arraycopy(work, count, past, 0, PAST);
