@@ -25,6 +25,9 @@ public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, doubl
     /** A span is at least so long, s. */
     public static final double SHORTEST_S = 1;
 
+    /** What two times may lose where they are added and taken from each other, s. */
+    private static final double ROUNDING_S = 1e-6;
+
     /**
      * Weighted levels, dB.
      *
@@ -47,7 +50,7 @@ public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, doubl
 
         public Span {
             InvalidValue.within("from", from, 0, 1e6, Unit.NUMBER);
-            if (to != null && !(to >= from + SHORTEST_S && to <= 1e6)) {
+            if (to != null && !(to >= from + SHORTEST_S - ROUNDING_S && to <= 1e6)) {
                 throw new InvalidValue("to", to + " s", "at least " + SHORTEST_S + " s after from", "");
             }
         }
@@ -78,7 +81,8 @@ public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, doubl
 
     /** Requires a span to be in the recording and long enough. */
     static void requireSpan(String name, WavHeader header, long from, long to) {
-        if (to > header.frames() || to - from < SHORTEST_S * header.rate()) {
+        // the span may have lost one sample to rounding
+        if (to > header.frames() || to - from < SHORTEST_S * header.rate() - 1) {
             throw new InvalidValue(
                     name,
                     InvalidValue.shown((double) header.frames() / header.rate(), Unit.NUMBER) + " s long",

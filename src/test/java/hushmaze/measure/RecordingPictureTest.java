@@ -182,7 +182,7 @@ class RecordingPictureTest {
         refuses(WavBytes.file(pcm, new byte[160_000], 0x7FFF_FFF0L), "samples that end after 10 s");
         refuses(WavBytes.file(pcm, new byte[0], 0xFFFF_FFFFL), "samples that end after 0 s");
         refuses(WavBytes.of(Kind.FLOAT32, 8000, 1, 80_000, i -> i == 60_000 ? Double.NaN : 0), "sample at 7.5 s: NaN");
-        refuses(WavBytes.of(Kind.PCM16, 8000, 1, 7999, i -> 0), "0.999875 s long");
+        refuses(WavBytes.of(Kind.PCM16, 8000, 1, 7990, i -> 0), "0.99875 s long");
         refuses(WavBytes.file(WavBytes.header(Kind.PCM16, 8000, 0), new byte[8], 8), "channels: 0");
         refuses(new byte[40], "no RIFF WAVE file");
         assertThatThrownBy(() -> read(good, 2)).isInstanceOf(InvalidValue.class).hasMessageContaining("channel: 2");
