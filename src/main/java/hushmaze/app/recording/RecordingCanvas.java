@@ -32,6 +32,8 @@ final class RecordingCanvas extends RecordingColours {
     private static final double[] KEY_STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 30, 60};
     private static final double KEY_SHARE = 0.01;
     private static final double FINE = 0.1;
+    /** How much of what is not chosen is covered. */
+    private static final double VEIL = 0.62;
 
     /** What is dragged. */
     private enum Dragged {
@@ -243,9 +245,11 @@ final class RecordingCanvas extends RecordingColours {
         double left = Math.round(frame.x(from));
         double right = Math.round(frame.x(end));
         double high = frame.bottom() - frame.waveTop();
+        to.setGlobalAlpha(VEIL);
         to.setFill(shade());
         to.fillRect(frame.left(), frame.waveTop(), left - frame.left(), high);
         to.fillRect(right, frame.waveTop(), frame.left() + frame.width() - right, high);
+        to.setGlobalAlpha(1);
         to.setFill(edge());
         to.fillRect(left - 1, frame.waveTop(), 2, high);
         to.fillRect(right - 1, frame.waveTop(), 2, high);
