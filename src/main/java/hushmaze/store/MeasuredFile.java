@@ -74,7 +74,7 @@ public record MeasuredFile(Path file, BandLevels bands, Recording recording) {
         return riff || file.toString().toLowerCase(Locale.ROOT).endsWith(".wav");
     }
 
-    private static InputStream open(Path file) throws IOException {
+    static InputStream open(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new InvalidValue(file.toString(), "a folder", "a file of levels", "");
         }
