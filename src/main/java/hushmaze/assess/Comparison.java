@@ -3,8 +3,12 @@ package hushmaze.assess;
 import hushmaze.measure.ReducedBand;
 import hushmaze.measure.Reduction;
 import hushmaze.project.Box;
+import hushmaze.project.PathReadings;
+import hushmaze.project.Reading;
+import hushmaze.project.Reading.Round;
 import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
+import hushmaze.quantity.InvalidValue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +21,7 @@ import java.util.List;
  * @param rows one per band, lowest first
  * @param findings most telling first
  * @param withBackground whether the background was measured
- * @param levels what the levels before and after are
+ * @param scale what the levels before and after count from
  */
 public record Comparison(
         String path,
@@ -25,17 +29,7 @@ public record Comparison(
         List<ComparedBand> rows,
         List<Finding> findings,
         boolean withBackground,
-        Levels levels) {
-    /** What levels before and after are worth. */
-    public enum Levels {
-        /** As the files give them. */
-        AS_GIVEN,
-        /** Of recordings without calibration: a sine at full scale is 0 dB. */
-        FULL_SCALE,
-        /** Of recordings with a stated offset or a calibrator. */
-        CALIBRATED
-    }
-
+        Reading.Scale scale) {
     private static final int RESONANCES = 3;
 
     public Comparison {
@@ -47,22 +41,15 @@ public record Comparison(
      * Readings held against a path.
      *
      * @param predicted the path, assessed
-     * @param before positions without the box, at least one
-     * @param after positions with the box, at least one
-     * @param floor positions with the source off; may be empty
-     * @param afterFan positions with the box and its fan or the ventilation running; may be empty
+     * @param readings of it: at least one without the box and one with it; those with the source off and with the air on may be missing
      * @param soundSpeed in the path, m/s
-     * @param levels what the levels are
+     * @throws InvalidValue if a round that is needed is missing
      */
-    public static Comparison of(
-            PathResult predicted,
-            List<BandLevels> before,
-            List<BandLevels> after,
-            List<BandLevels> floor,
-            List<BandLevels> afterFan,
-            double soundSpeed,
-            Levels levels) {
-        Reduction measured = Reduction.of(before, after, floor);
+    public static Comparison of(PathResult predicted, PathReadings readings, double soundSpeed) {
+        List<BandLevels> after = needed(readings, Round.WITH_BOX);
+        List<BandLevels> floor = readings.of(Round.SOURCE_OFF);
+        List<BandLevels> afterFan = readings.of(Round.WITH_AIR);
+        Reduction measured = Reduction.of(needed(readings, Round.WITHOUT_BOX), after, floor);
         List<BandResult> bands = measured.bands() == BandSet.OCTAVE ? predicted.octaves() : predicted.thirds();
         List<ComparedBand> rows = new ArrayList<>();
         for (int i = 0; i < bands.size(); i++) {
@@ -75,7 +62,15 @@ public record Comparison(
         Box box = predicted.path().box();
         double[] resonances = box.liner() == null ? new double[0] : resonances(box.clearLength(), soundSpeed);
         findings.addAll(Diagnosis.of(measured.bands(), rows, resonances));
-        return new Comparison(predicted.path().name(), measured.bands(), rows, findings, !floor.isEmpty(), levels);
+        return new Comparison(
+                predicted.path().name(), measured.bands(), rows, findings, !floor.isEmpty(), readings.scale());
+    }
+
+    private static List<BandLevels> needed(PathReadings readings, Round round) {
+        if (!readings.has(round)) {
+            throw new InvalidValue("readings", "none of the round " + round, "at least one reading", "");
+        }
+        return readings.of(round);
     }
 
     /** The first frequencies at which whole numbers of half waves fit into a length, Hz: n c / (2 L). */

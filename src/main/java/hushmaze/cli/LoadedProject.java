@@ -30,7 +30,11 @@ record LoadedProject(Project project, Assessment assessment) {
      * @param talk is told which boxes were laid out
      */
     static LoadedProject of(Path file, boolean quick, PrintWriter talk) {
-        Project project = ProjectFile.read(file);
+        return of(file, ProjectFile.read(file), quick, talk);
+    }
+
+    /** What was read from a file judged, or what was made of it. */
+    static LoadedProject of(Path file, Project project, boolean quick, PrintWriter talk) {
         try {
             return of(project, quick, talk);
         } catch (InvalidValue e) {

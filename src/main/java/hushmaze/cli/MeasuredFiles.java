@@ -1,10 +1,10 @@
 package hushmaze.cli;
 
-import hushmaze.assess.Comparison;
 import hushmaze.measure.Calibration;
 import hushmaze.measure.Recording;
 import hushmaze.measure.Weighting;
-import hushmaze.quantity.BandLevels;
+import hushmaze.project.PathReadings;
+import hushmaze.project.Reading;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
@@ -14,7 +14,6 @@ import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Reads the files of a comparison, all in one way, and keeps count of what they are. */
@@ -23,8 +22,6 @@ final class MeasuredFiles {
     private final Double offset;
     private final PrintWriter talk;
     private final CompareWording words = new CompareWording(new Wording(UnitSystem.METRIC));
-    private int texts;
-    private int recordings;
 
     MeasuredFiles(RecordingOptions options, PrintWriter talk) {
         this.span = options.span();
@@ -49,41 +46,27 @@ final class MeasuredFiles {
         return Calibration.offset(tone.recording(), options.calibrator().toString(), options.calibratorLevel());
     }
 
-    /** Levels of some files; none if there are no files. */
-    List<BandLevels> levels(List<Path> files) {
-        List<BandLevels> levels = new ArrayList<>();
+    /** Adds a reading of one round for each file. */
+    PathReadings add(PathReadings readings, Reading.Round round, List<Path> files) {
+        PathReadings all = readings;
         if (files != null) {
             for (Path file : files) {
-                levels.add(levels(file));
+                MeasuredFile read = MeasuredFile.read(file, span, Progress.NONE);
+                tell(file, read.recording());
+                all = all.and(read.reading(round, offset, read.recording() == null ? words.textSource() : source()));
             }
         }
-        return levels;
+        return all;
     }
 
-    /**
-     * What the levels are.
-     *
-     * @throws InvalidValue if some are texts and some recordings without calibration, which have nothing in common
-     */
-    Comparison.Levels kind() {
-        if (recordings > 0 && offset == null) {
-            if (texts > 0) {
-                throw new InvalidValue(
-                        "--before, --after", "texts and recordings without calibration", "alike, or with --offset", "");
-            }
-            return Comparison.Levels.FULL_SCALE;
-        }
-        return texts > 0 ? Comparison.Levels.AS_GIVEN : Comparison.Levels.CALIBRATED;
+    private String source() {
+        return words.recordingSource(span.channel(), span.from(), span.to(), offset);
     }
 
-    private BandLevels levels(Path file) {
-        MeasuredFile read = MeasuredFile.read(file, span, Progress.NONE);
-        Recording recording = read.recording();
+    private void tell(Path file, Recording recording) {
         if (recording == null) {
-            texts++;
-            return read.bands();
+            return;
         }
-        recordings++;
         double more = offset == null ? 0 : offset;
         Recording.Levels a = recording.weighted().get(Weighting.A);
         talk.println(
@@ -91,6 +74,5 @@ final class MeasuredFiles {
         if (recording.overloads() > 0) {
             talk.println(words.overloaded(file.toString(), recording.overloads()));
         }
-        return read.bands().plus(more);
     }
 }

@@ -258,8 +258,8 @@ final class Ladders {
             VentPath old = p.paths().get(path);
             Joinery now = old.box().joinery();
             Joinery other = kind == Mend.Kind.GASKET
-                    ? new Joinery(now.fitClearance(), v, now.groove(), now.pinsAbove())
-                    : new Joinery(v, now.gasket(), now.groove(), now.pinsAbove());
+                    ? new Joinery(now.fitClearance(), v, now.groove(), now.pinsAbove(), now.coverGap())
+                    : new Joinery(v, now.gasket(), now.groove(), now.pinsAbove(), now.coverGap());
             Box joined = old.box().joined(other, old.box().seams());
             Brief asked =
                     old.brief().withConstruction(old.brief().construction().joined(other));

@@ -190,6 +190,11 @@ public record Box(
         return ofBoards(more, baffleBoard);
     }
 
+    /** The same box lined with another liner of the same thickness. */
+    public Box withLiner(Liner other) {
+        return sized(passes, clearWidth, clearHeight, clearLength, turnGap, other, openingPort, roomPort);
+    }
+
     /** The same box with other layers of liner on its faces. */
     public Box lined(LinedFaces other) {
         return with(shell, baffleBoard, other, joinery, seams);

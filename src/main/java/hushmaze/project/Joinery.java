@@ -16,12 +16,14 @@ import hushmaze.quantity.Unit;
  *     baffles that butt
  * @param pinsAbove mean air faster than this needs pins in the liner besides adhesive, m/s (1 to 30); absent for {@link
  *     #USUAL_PINS_ABOVE}
+ * @param coverGap gap of the cover's joint as a measurement gave it; absent for what the edges of a prediction allow for
  */
 public record Joinery(
         @Measured(Unit.MILLIMETRE) double fitClearance,
         @Measured(Unit.MILLIMETRE) double gasket,
         @Measured(Unit.MILLIMETRE) double groove,
-        @MayBeAbsent @Measured(Unit.METRE_PER_SECOND) Double pinsAbove) {
+        @MayBeAbsent @Measured(Unit.METRE_PER_SECOND) Double pinsAbove,
+        @MayBeAbsent JointGap coverGap) {
     /** Air faster than this gets behind liner that is only glued, m/s; our own judgement, no source: see the liner's maker. */
     public static final double USUAL_PINS_ABOVE = 5;
 
@@ -44,9 +46,19 @@ public record Joinery(
         }
     }
 
+    /** Joints of whose gaps nothing was measured. */
+    public Joinery(double fitClearance, double gasket, double groove, Double pinsAbove) {
+        this(fitClearance, gasket, groove, pinsAbove, null);
+    }
+
     /** Joints that say nothing of pins. */
     public Joinery(double fitClearance, double gasket, double groove) {
-        this(fitClearance, gasket, groove, null);
+        this(fitClearance, gasket, groove, null, null);
+    }
+
+    /** The same joints with another measured gap of the cover's joint; null for none. */
+    public Joinery gapping(JointGap other) {
+        return new Joinery(fitClearance, gasket, groove, pinsAbove, other);
     }
 
     /** Velocity above which liner needs pins, m/s. */

@@ -107,6 +107,15 @@ public final class BandLevels {
         return new BandLevels(bands, more, covered);
     }
 
+    /** The same without the levels of bands that are below a limit, dB. */
+    public BandLevels above(double limit) {
+        boolean[] left = covered.clone();
+        for (int i = 0; i < left.length; i++) {
+            left[i] &= levels[i] >= limit;
+        }
+        return new BandLevels(bands, levels, left);
+    }
+
     /** Levels of the octaves whose three thirds all have one; octaves stay as they are. */
     public BandLevels inOctaves() {
         if (bands == BandSet.OCTAVE) {
@@ -122,5 +131,32 @@ public final class BandLevels {
             }
         }
         return new BandLevels(BandSet.OCTAVE, sums, whole);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        if (!(other instanceof BandLevels that) || that.bands != bands || !Arrays.equals(that.covered, covered)) {
+            return false;
+        }
+        for (int i = 0; i < levels.length; i++) {
+            if (covered[i] && Double.compare(that.levels[i], levels[i]) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = bands.hashCode();
+        for (int i = 0; i < levels.length; i++) {
+            hash = 31 * hash + (covered[i] ? Double.hashCode(levels[i]) : 0);
+        }
+        return hash;
+    }
+
+    @Override
+    public String toString() {
+        return bands + Arrays.toString(levels) + Arrays.toString(covered);
     }
 }

@@ -64,10 +64,22 @@ public record BoxLoss(PathMethods methods, LossRange path, LossRange walls, Wall
     }
 
     /**
+     * Likely insertion loss of a whole box with a gap all along its cover's joint, third octaves, dB.
+     *
+     * @param boards walls of the box
+     * @param path loss of the path, third octaves, dB
+     * @param inside sound in every pass over the wave that comes into the opening, third octaves, dB
+     * @param gap m
+     */
+    public static Spectrum likely(BoxWalls boards, Spectrum path, List<Spectrum> inside, double gap) {
+        return together(path, boards.routeWithCoverGap(inside, Edge.LIKELY, gap).loss());
+    }
+
+    /**
      * The same box with its cover's joint open all along, at the pessimistic edge and in the likely figure.
      *
      * @param boards walls of the box
-     * @param gap m; at least what the pessimistic edge has
+     * @param gap m; at least what the pessimistic edge has where no gap was measured
      */
     public BoxLoss withCoverGap(BoxWalls boards, double gap) {
         InvalidValue.within("gap", gap, Edge.LOW.coverGap(), 0.1, Unit.MILLIMETRE);

@@ -2,6 +2,7 @@ package hushmaze.store;
 
 import hushmaze.measure.Recording;
 import hushmaze.measure.SpectrumText;
+import hushmaze.project.Reading;
 import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.work.Progress;
@@ -23,6 +24,9 @@ import java.util.Locale;
  */
 public record MeasuredFile(Path file, BandLevels bands, Recording recording) {
     private static final int BUFFER = 1 << 16;
+    /** Characters of a file's name that are kept. */
+    private static final int MOST_OF_NAME = 60;
+
     private static final byte[] RIFF = "RIFF".getBytes(StandardCharsets.US_ASCII);
 
     /**
@@ -42,6 +46,25 @@ public record MeasuredFile(Path file, BandLevels bands, Recording recording) {
         } catch (IOException e) {
             throw new InvalidValue(name, "a file that cannot be read", "a readable file", "");
         }
+    }
+
+    /**
+     * As a reading of a project; what is too low to be heard by any microphone is left out.
+     *
+     * @param offset level of a sine at full scale of a recording, dB; null if it is not known
+     * @param where what else there is to say of where the levels are from
+     * @throws InvalidValue if nothing of it can be used
+     */
+    public Reading reading(Reading.Round round, Double offset, String where) {
+        Reading.Scale scale = Reading.Scale.AS_GIVEN;
+        BandLevels levels = bands;
+        if (recording != null) {
+            scale = offset == null ? Reading.Scale.FULL_SCALE : Reading.Scale.CALIBRATED;
+            levels = bands.plus(offset == null ? 0 : offset);
+        }
+        String name = file.getFileName().toString();
+        String shorter = name.substring(0, Math.min(name.length(), MOST_OF_NAME));
+        return new Reading(shorter, round, scale, levels.above(Reading.LOWEST), where);
     }
 
     private static boolean isRecording(Path file, InputStream bytes) throws IOException {

@@ -1,6 +1,7 @@
 package hushmaze.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
@@ -88,6 +89,9 @@ final class RecordReader {
         if (type.isRecord()) {
             return read(node, type.asSubclass(Record.class), path);
         }
+        if (type == BandLevels.class) {
+            return spectra.readLevels(node, path);
+        }
         return type == Spectrum.class ? spectra.read(node, path) : scalars.read(node, type, unit, path);
     }
 
@@ -120,7 +124,8 @@ final class RecordReader {
             RecordShape<?> shape = RecordShape.of(field.type().asSubclass(Record.class));
             return "an object with the fields " + String.join(", ", shape.jsonNames());
         }
-        return field.type() == Spectrum.class ? SpectrumJson.WANTED : ScalarReader.wanted(field.type(), field.unit());
+        boolean spectrum = field.type() == Spectrum.class || field.type() == BandLevels.class;
+        return spectrum ? SpectrumJson.WANTED : ScalarReader.wanted(field.type(), field.unit());
     }
 
     private static String join(String path, String name) {

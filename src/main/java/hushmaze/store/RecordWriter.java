@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
 import java.math.BigDecimal;
@@ -58,6 +59,9 @@ final class RecordWriter {
         }
         if (value instanceof Spectrum spectrum) {
             return SpectrumJson.write(spectrum);
+        }
+        if (value instanceof BandLevels levels) {
+            return SpectrumJson.write(levels);
         }
         if (value instanceof List<?> list) {
             return array(list, unit);

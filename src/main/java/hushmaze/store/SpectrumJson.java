@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
@@ -12,7 +13,7 @@ import java.util.List;
 
 /**
  * A spectrum in a file: {@code {"bands": "octave", "valuesDb": [...]}}, lowest band first, {@code octave} 63 Hz to 8 kHz
- * or {@code thirdOctave} 50 Hz to 10 kHz. Every value must be finite.
+ * or {@code thirdOctave} 50 Hz to 10 kHz. Every value must be finite; measured levels have null for a band without one.
  */
 final class SpectrumJson {
     private static final String BANDS = "bands";
@@ -42,17 +43,63 @@ final class SpectrumJson {
         int before = problems.count();
         RecordReader.refuseUnknown(problems, node, FIELDS, path);
         BandSet bands = bands(node.path(BANDS), path + "." + BANDS);
-        double[] values = values(node.path(VALUES), bands, path + "." + VALUES);
+        double[] values = values(
+                node.path(VALUES),
+                bands,
+                path + "." + VALUES,
+                new boolean[node.path(VALUES).size()]);
         return problems.count() == before ? new Spectrum(bands, values) : null;
     }
 
+    /** The measured levels, or null with the problems noted. */
+    BandLevels readLevels(JsonNode node, String path) {
+        if (!node.isObject()) {
+            problems.refuse(path, node, WANTED);
+            return null;
+        }
+        int before = problems.count();
+        RecordReader.refuseUnknown(problems, node, FIELDS, path);
+        BandSet bands = bands(node.path(BANDS), path + "." + BANDS);
+        boolean[] missing = new boolean[node.path(VALUES).size()];
+        for (int i = 0; i < missing.length; i++) {
+            missing[i] = node.path(VALUES).path(i).isNull();
+        }
+        double[] values = values(node.path(VALUES), bands, path + "." + VALUES, missing);
+        if (problems.count() != before) {
+            return null;
+        }
+        boolean[] covered = new boolean[missing.length];
+        for (int i = 0; i < covered.length; i++) {
+            covered[i] = !missing[i];
+        }
+        return new BandLevels(bands, values, covered);
+    }
+
     static ObjectNode write(Spectrum spectrum) {
-        ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put(BANDS, spectrum.bands() == BandSet.OCTAVE ? OCTAVE : THIRD_OCTAVE);
+        ObjectNode node = headed(spectrum.bands());
         ArrayNode values = node.putArray(VALUES);
         for (double value : spectrum.values()) {
             values.add(RecordWriter.number(value, Unit.DECIBEL));
         }
+        return node;
+    }
+
+    static ObjectNode write(BandLevels levels) {
+        ObjectNode node = headed(levels.bands());
+        ArrayNode values = node.putArray(VALUES);
+        for (int i = 0; i < levels.bands().size(); i++) {
+            if (levels.covered(i)) {
+                values.add(RecordWriter.number(levels.level(i), Unit.DECIBEL));
+            } else {
+                values.addNull();
+            }
+        }
+        return node;
+    }
+
+    private static ObjectNode headed(BandSet bands) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put(BANDS, bands == BandSet.OCTAVE ? OCTAVE : THIRD_OCTAVE);
         return node;
     }
 
@@ -71,7 +118,7 @@ final class SpectrumJson {
         return null;
     }
 
-    private double[] values(JsonNode node, BandSet bands, String path) {
+    private double[] values(JsonNode node, BandSet bands, String path, boolean... missing) {
         String wanted = bands == null ? "a list of numbers in dB" : "a list of " + bands.size() + " numbers in dB";
         if (node.isMissingNode()) {
             problems.add(path, "missing; it must be " + wanted);
@@ -83,7 +130,8 @@ final class SpectrumJson {
         double[] values = new double[node.size()];
         Iterator<JsonNode> elements = node.elements();
         for (int i = 0; node.isArray() && i < values.length; i++) {
-            Double value = scalars.number(elements.next(), Unit.DECIBEL, path + "[" + i + "]");
+            JsonNode element = elements.next();
+            Double value = missing[i] ? null : scalars.number(element, Unit.DECIBEL, path + "[" + i + "]");
             values[i] = value == null ? 0 : value;
         }
         return values;

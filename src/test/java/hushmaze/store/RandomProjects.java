@@ -21,6 +21,7 @@ import hushmaze.project.EnvelopeElement;
 import hushmaze.project.FanSound;
 import hushmaze.project.Fitting;
 import hushmaze.project.Joinery;
+import hushmaze.project.JointGap;
 import hushmaze.project.KeptBox;
 import hushmaze.project.Leakage;
 import hushmaze.project.LinedFaces;
@@ -29,11 +30,14 @@ import hushmaze.project.MouthPosition;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
 import hushmaze.project.Outgoing;
+import hushmaze.project.PathReadings;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
+import hushmaze.project.Reading;
 import hushmaze.project.Room;
+import hushmaze.project.RoomReadings;
 import hushmaze.project.RoomUse;
 import hushmaze.project.Seam;
 import hushmaze.project.Session;
@@ -45,6 +49,7 @@ import hushmaze.project.Target;
 import hushmaze.project.TitleBlock;
 import hushmaze.project.VentPath;
 import hushmaze.project.WallHeat;
+import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
@@ -85,16 +90,60 @@ final class RandomProjects {
                         list(1, 3, this::sheet),
                         new Saw(text(80), between(0, 0.012), between(0, 0.05), text(80)),
                         screw()),
-                paths(room.use() != null));
+                paths(room.use() != null),
+                maybe(this::roomReadings));
     }
 
     private List<VentPath> paths(boolean flowFollows) {
         List<VentPath> paths = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
             paths.add(new VentPath(
-                    i + text(50), choice(Purpose.values()), brief(flowFollows), maybe(this::box), maybe(this::kept)));
+                    i + text(50),
+                    choice(Purpose.values()),
+                    brief(flowFollows),
+                    maybe(this::box),
+                    maybe(this::kept),
+                    maybe(this::readings)));
         }
         return paths;
+    }
+
+    private PathReadings readings() {
+        List<Reading> readings = new ArrayList<>();
+        boolean fullScale = random.nextBoolean();
+        for (int i = 0; i < random.nextInt(4); i++) {
+            readings.add(new Reading(
+                    i + text(60),
+                    choice(Reading.Round.values()),
+                    fullScale
+                            ? Reading.Scale.FULL_SCALE
+                            : choice(new Reading.Scale[] {Reading.Scale.AS_GIVEN, Reading.Scale.CALIBRATED}),
+                    bandLevels(),
+                    text(400)));
+        }
+        return new PathReadings(maybe(() -> readings), maybe(() -> between(0, 10)), maybe(() -> text(400)));
+    }
+
+    private BandLevels bandLevels() {
+        BandSet bands = random.nextBoolean() ? BandSet.OCTAVE : BandSet.THIRD_OCTAVE;
+        double[] levels = new double[bands.size()];
+        boolean[] covered = new boolean[bands.size()];
+        for (int i = 0; i < levels.length; i++) {
+            levels[i] = between(-150, 150);
+            covered[i] = i == 0 || random.nextInt(4) > 0;
+        }
+        return new BandLevels(bands, levels, covered);
+    }
+
+    private RoomReadings roomReadings() {
+        Double co2 = maybe(() -> between(400e-6, 30_000e-6));
+        return new RoomReadings(
+                maybe(() -> between(-500, 500)),
+                co2,
+                co2 == null ? maybe(() -> 60) : Integer.valueOf(1 + random.nextInt(1440)),
+                co2 == null ? maybe(() -> 3) : Integer.valueOf(random.nextInt(500)),
+                maybe(() -> between(400e-6, 30_000e-6)),
+                maybe(() -> text(400)));
     }
 
     private List<KeptBox> kept() {
@@ -308,7 +357,13 @@ final class RandomProjects {
                 clearance,
                 between(0, 0.01),
                 random.nextBoolean() ? 0 : between(clearance * 1.01 + 1e-6, 0.015),
-                maybe(() -> between(1, 30)));
+                maybe(() -> between(1, 30)),
+                maybe(this::jointGap));
+    }
+
+    private JointGap jointGap() {
+        double likely = between(0, 0.01);
+        return new JointGap(between(0, likely), likely, between(likely, 0.01), text(400));
     }
 
     private Mounting mounting() {
@@ -379,7 +434,7 @@ final class RandomProjects {
         List<Board> shell = list(1, 3, this::board);
         Joinery joined = maybe(this::joinery);
         if (joined != null && joined.groove() > shell.get(0).thickness() / 2) {
-            joined = new Joinery(joined.fitClearance(), joined.gasket(), 0, joined.pinsAbove());
+            joined = new Joinery(joined.fitClearance(), joined.gasket(), 0, joined.pinsAbove(), joined.coverGap());
         }
         return new Box(
                 form,

@@ -1,6 +1,7 @@
 package hushmaze.sound.wall;
 
 import hushmaze.material.Board;
+import hushmaze.project.JointGap;
 import hushmaze.project.Opening;
 import hushmaze.project.SlitMouth;
 import hushmaze.quantity.BandSet;
@@ -35,7 +36,9 @@ import java.util.Set;
  * pessimistic, q = 1, glued joints open 0.1 mm all along and the cover's 0.2 mm; likely, q = 1/4 (diffuse field of the same
  * pressure) and a tenth of those gaps; optimistic, q = 1/8 and tight joints. A joint is as deep as the boards; where layers
  * overlap, a leak must also go sideways between them, at least by the thickness of each further layer. The cover's gasket is
- * taken to be as deep as the innermost board.
+ * taken to be as deep as the innermost board. Where the box's joinery has a gap of the cover's joint that was measured ({@link
+ * JointGap}), its widest, likely and narrowest stand for the three edges, and q = 1/4 for that joint at all of them, because the
+ * gap was found with it.
  *
  * <p>Range: boxes standing in the quiet room. A face against the building does not radiate into it. Nothing is taken off for
  * liner between air and board. The seal between box and building is taken as tight.
@@ -66,7 +69,7 @@ public final class BoxWalls {
             return gap;
         }
 
-        /** Gap all along the gasket of the cover, m. */
+        /** Gap all along the gasket of the cover where none was measured, m. */
         public double coverGap() {
             return coverGap;
         }
@@ -182,7 +185,19 @@ public final class BoxWalls {
      * @param edge of the range
      */
     public WallRoute route(List<Spectrum> levels, Edge edge) {
-        return route(levels, edge, edge.gap, edge.coverGap);
+        return route(levels, edge, edge.gap, coverGap(edge));
+    }
+
+    private double coverGap(Edge edge) {
+        JointGap measured = solid.box().joinery().coverGap();
+        if (measured == null) {
+            return edge.coverGap;
+        }
+        return switch (edge) {
+            case LOW -> measured.most();
+            case LIKELY -> measured.likely();
+            case HIGH -> measured.least();
+        };
     }
 
     /**
@@ -244,6 +259,8 @@ public final class BoxWalls {
             throw new IllegalArgumentException(levels.size() + " levels for " + faces.passes() + " passes");
         }
         double scale = Energy.db(openingArea / edge.incidence);
+        boolean measured = solid.box().joinery().coverGap() != null;
+        double coverScale = measured ? Energy.db(openingArea / Edge.LIKELY.incidence) : scale;
         Spectrum boards = panel.transmissionLoss();
         Spectrum joints = perLength(gap, faces.allGlued(), jointDepth());
         Spectrum cover = perLength(coverGap, faces.allCover(), layers.get(0).thickness());
@@ -252,7 +269,7 @@ public final class BoxWalls {
             Spectrum level = levels.get(pass);
             parts.add(part(pass, Kind.BOARDS, boards, faces.area(pass), level, scale));
             parts.add(part(pass, Kind.JOINTS, joints, faces.glued(pass), level, scale));
-            parts.add(part(pass, Kind.COVER, cover, faces.cover(pass), level, scale));
+            parts.add(part(pass, Kind.COVER, cover, faces.cover(pass), level, coverScale));
         }
         return WallRoute.of(parts);
     }
