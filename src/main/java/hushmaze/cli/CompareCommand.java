@@ -100,8 +100,9 @@ final class CompareCommand implements Callable<Integer> {
                     "readings without the box and with it",
                     "");
         }
-        LoadedProject loaded = LoadedProject.of(file, measured, quick, err);
-        show(loaded, at, out);
+        ToldProgress progress = new ToldProgress(err);
+        LoadedProject loaded = LoadedProject.of(file, measured, quick, err, progress);
+        show(loaded, at, out, progress);
         if (save != null) {
             ProjectFile.write(measured, save);
             err.println("wrote " + save);
@@ -126,7 +127,7 @@ final class CompareCommand implements Callable<Integer> {
         return air.over(readings);
     }
 
-    private void show(LoadedProject loaded, int at, PrintWriter out) {
+    private void show(LoadedProject loaded, int at, PrintWriter out, Progress progress) {
         Assessment assessment = loaded.assessment();
         PathResult result = assessment.paths().get(at);
         Project project = loaded.project();
@@ -139,7 +140,7 @@ final class CompareCommand implements Callable<Integer> {
         }
         Comparison comparison =
                 Comparison.of(result, readings, AirState.of(project.room()).soundSpeed());
-        Optional<BoxFitting> fitting = BoxFitting.of(project, result, comparison, Progress.NONE);
+        Optional<BoxFitting> fitting = BoxFitting.of(project, result, comparison, progress);
         if (json) {
             out.println(ComparisonJson.of(comparison, airs, fitting, words));
         } else {

@@ -64,7 +64,7 @@ final class Meter {
                     look(lot, filled, n, at, samples.overloads());
                     filled += n;
                     at += n;
-                    progress.check((double) (at - begin) / (to - begin), "recording");
+                    progress.check((double) (at - begin) / (to - begin), "reading");
                 }
                 second.hand(filled);
             }

@@ -160,7 +160,9 @@ class CompareCommandTest {
         JsonNode levels = new ObjectMapper().readTree(calibrated.out());
         assertThat(levels.path("levels").asText()).isEqualTo("CALIBRATED");
         assertThat(levels.path("bands").get(13).path("beforeDb").asDouble()).isCloseTo(94, within(0.05));
-        assertThat(calibrated.err()).contains("before.wav: 1 s, A-weighted Leq 94");
+        assertThat(calibrated.err())
+                .contains("before.wav: 1 s, A-weighted Leq 94", " % room air")
+                .containsPattern("\\d % .*after\\.wav: reading");
     }
 
     @Test

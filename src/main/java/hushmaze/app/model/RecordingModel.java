@@ -399,11 +399,7 @@ public final class RecordingModel {
     }
 
     private Figure figure(String key, double level) {
-        return new Figure(
-                key,
-                Texts.of("recording." + key),
-                levelText(level),
-                Texts.of("recording." + key + ".tip"));
+        return new Figure(key, Texts.of("recording." + key), levelText(level), Texts.of("recording." + key + ".tip"));
     }
 
     private String levelText(double level) {
@@ -412,7 +408,8 @@ public final class RecordingModel {
         }
         double shown = level + added();
         String number = String.valueOf(Math.round(10 * Math.abs(shown)) / 10.0);
-        return Texts.of(offset.get() == null ? "recording.level" : "recording.level.known", (shown < 0 ? "−" : "") + number);
+        return Texts.of(
+                offset.get() == null ? "recording.level" : "recording.level.known", (shown < 0 ? "−" : "") + number);
     }
 
     /** What is added to levels that are shown, dB. */

@@ -56,9 +56,7 @@ final class TimeText {
         String padded = rest.indexOf('.') == 1 || rest.length() == 1 ? "0" + rest : rest;
         long hours = whole / HOUR;
         long ofHour = whole % HOUR / MINUTE;
-        return hours == 0
-                ? ofHour + ":" + padded
-                : hours + ":" + (ofHour < 10 ? "0" : "") + ofHour + ":" + padded;
+        return hours == 0 ? ofHour + ":" + padded : hours + ":" + (ofHour < 10 ? "0" : "") + ofHour + ":" + padded;
     }
 
     private static String plain(BigDecimal number) {

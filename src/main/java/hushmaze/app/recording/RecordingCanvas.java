@@ -186,7 +186,8 @@ final class RecordingCanvas extends RecordingColours {
         word.setVisible(false);
         if (moved) {
             switch (dragged) {
-                case FROM -> model.choose(Math.min(wantedFrom, model.toProperty().get()), wantedTo);
+                case FROM ->
+                    model.choose(Math.min(wantedFrom, model.toProperty().get()), wantedTo);
                 default -> model.choose(wantedFrom, wantedTo);
             }
             paintPart();

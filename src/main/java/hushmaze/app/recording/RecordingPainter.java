@@ -19,8 +19,7 @@ final class RecordingPainter {
     private final RecordingColours colours;
     private final GraphicsContext to;
 
-    RecordingPainter(
-            RecordingPicture picture, RecordingFrame frame, RecordingColours colours, GraphicsContext to) {
+    RecordingPainter(RecordingPicture picture, RecordingFrame frame, RecordingColours colours, GraphicsContext to) {
         this.picture = picture;
         this.frame = frame;
         this.colours = colours;

@@ -78,7 +78,7 @@ public final class RecordingPane extends BorderPane {
                 model.choose(now);
             }
         });
-        FlowPane line = new FlowPane(named("recording.from", from), named("recording.to", to), channelLine, whole);
+        FlowPane line = new FlowPane(named("recording.from", from), named("recording.to", to), channelLine);
         line.getStyleClass().add("recording-line");
         bar.setAccessibleText(Texts.of("recording.progress"));
         bar.getStyleClass().add("recording-progress");
@@ -86,7 +86,7 @@ public final class RecordingPane extends BorderPane {
         state.setId("recording-state");
         state.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(state, Priority.ALWAYS);
-        HBox told = new HBox(bar, state, start, cancel);
+        HBox told = new HBox(bar, state, start, cancel, whole);
         told.getStyleClass().addAll("found-line", "recording-told");
         told.setAlignment(Pos.CENTER_LEFT);
         wrong.setId("recording-wrong");
@@ -189,8 +189,8 @@ public final class RecordingPane extends BorderPane {
         boolean there = model.pictureProperty().get() != null;
         from.setText(there ? model.timeText(model.fromProperty().get()) : "");
         to.setText(there ? model.timeText(model.toProperty().get()) : "");
-        whole.setDisable(!there
-                || model.fromProperty().get() == 0 && model.toProperty().get() == model.seconds());
+        whole.setDisable(
+                !there || model.fromProperty().get() == 0 && model.toProperty().get() == model.seconds());
         say(from, Optional.empty());
     }
 

@@ -182,7 +182,8 @@ class RecordingModelTest {
         model.open(file);
         runner.doAll();
         assertThat(model.stateProperty().get()).isEqualTo(State.FAILED);
-        assertThat(model.stateWords()).isEqualTo("notes.wav: no RIFF WAVE file is not accepted; it must be a WAV file.");
+        assertThat(model.stateWords())
+                .isEqualTo("notes.wav: no RIFF WAVE file is not accepted; it must be a WAV file.");
         assertThat(model.figures()).isEmpty();
         model.open(folder.resolve("none.wav"));
         runner.doAll();
@@ -203,7 +204,9 @@ class RecordingModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"3|3|3 s", "3.257 s|3.257|3.26 s", "0:04|4|4 s", "'  0:0:5,5'|5.5|5.5 s", "0|0|0 s"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"3|3|3 s", "3.257 s|3.257|3.26 s", "0:04|4|4 s", "'  0:0:5,5'|5.5|5.5 s", "0|0|0 s"})
     void timesAreTakenAsTyped(String typed, double seconds, String shown) throws IOException {
         open(1, 10);
         model.enterFrom("1");
