@@ -13,6 +13,7 @@ import hushmaze.project.Reading.Round;
 import hushmaze.wording.CompareWording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -38,9 +39,7 @@ final class ReportAnswers {
             if (measured.need().measured() > 0) {
                 add(all, neededSign(), "report.needed", needed());
             }
-            if (measured.need().loudness() != null) {
-                add(all, levelSign(measured.need().loudness()), "report.level", level(measured.need().loudness()));
-            }
+            level(all);
         } else if (!measured.readings().levels().isEmpty()) {
             add(all, Sign.OPEN, "report.sound", missing());
         }
@@ -126,11 +125,20 @@ final class ReportAnswers {
         return String.join(" ", sentences);
     }
 
-    private Sign levelSign(MeasuredNeed.Loudness level) {
-        if (level.over() == 0) {
-            return Sign.YES;
+    /** Where the source was about the noise itself, or quieter; else the level is no answer. */
+    private void level(List<Block> all) {
+        MeasuredNeed.Loudness level = measured.need().loudness();
+        if (level != null && !isLouder(level)) {
+            add(all, level.over() == 0 ? Sign.YES : Sign.NO, "report.level", levelWords(level));
         }
-        return isLouder(level) ? Sign.OPEN : Sign.NO;
+    }
+
+    /** What the level read with the box says, where it is no answer: the source was louder than the noise the box is for. */
+    Optional<String> loudLevel() {
+        return Optional.ofNullable(measured.need())
+                .map(MeasuredNeed::loudness)
+                .filter(ReportAnswers::isLouder)
+                .map(this::levelWords);
     }
 
     /** Whether the source was clearly louder than the noise the box is for, or nobody can tell. */
@@ -138,19 +146,22 @@ final class ReportAnswers {
         return level.louder() == null || level.louder() > AS_LOUD;
     }
 
-    private String level(MeasuredNeed.Loudness level) {
+    private String levelWords(MeasuredNeed.Loudness level) {
         String worst = job.amounts().decibels(Math.abs(level.above()));
         String bands = String.valueOf(level.bands());
+        String band = level.worst().label();
         String first = level.over() == 0
-                ? Labels.of("report.level.within", bands, level.worst().label(), worst)
-                : Labels.of(
-                        "report.level.above", String.valueOf(level.over()), bands, level.worst().label(), worst);
+                ? Labels.of("report.level.within", bands, band, worst)
+                : Labels.of("report.level.above", String.valueOf(level.over()), bands, band, worst);
         if (level.louder() == null) {
             return first;
         }
-        String key = isLouder(level)
-                ? level.over() == 0 ? "report.level.evenLouder" : "report.level.louder"
-                : level.louder() < -AS_LOUD ? "report.level.quieter" : "report.level.alike";
+        String key = "report.level.alike";
+        if (isLouder(level)) {
+            key = level.over() == 0 ? "report.level.evenLouder" : "report.level.louder";
+        } else if (level.louder() < -AS_LOUD) {
+            key = "report.level.quieter";
+        }
         return first + " " + Labels.of(key, job.amounts().decibels(Math.abs(level.louder())));
     }
 
@@ -184,7 +195,6 @@ final class ReportAnswers {
                 .map(line -> Labels.of(
                         line.beyondLimit() ? "report.air.beyond" : "report.air.line",
                         words.airName(line.kind()),
-                        words.airMeasured(line),
                         words.airVerdict(line)))
                 .collect(Collectors.joining(" "));
     }

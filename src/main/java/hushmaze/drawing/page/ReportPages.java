@@ -16,7 +16,7 @@ import java.util.List;
 /** A report of what was measured: the plain answers, the bands, what they point to and what to try next, readings and air. */
 final class ReportPages {
     /** Height of the charts, mm; with thirds, chart and table share an upright page. */
-    private static final double CHART = 56;
+    private static final double CHART = 54;
 
     private final Job job;
     private final Blocks blocks;
@@ -91,6 +91,8 @@ final class ReportPages {
             all.add(blocks.paragraph(Labels.of("report.fitting.few")));
         } else {
             words.fitting(measured.fitting()).forEach(text -> all.add(blocks.bullet(text)));
+        }
+        if (measured.fitting() != null && measured.fitting().explains()) {
             all.add(blocks.paragraph(Labels.of("report.fitting.caution")));
         }
         JointGap gap = job.result().path().box().joinery().coverGap();
@@ -105,6 +107,7 @@ final class ReportPages {
             all.add(blocks.paragraph(Labels.of("report.readings.none")));
         } else {
             all.add(chart(new ReportCharts(job).levels(measured.readings()), 1));
+            new ReportAnswers(job, measured).loudLevel().ifPresent(text -> all.add(blocks.paragraph(text)));
             all.add(new ReportTables(job).readings(measured.readings()));
             for (Round round : List.of(Round.SOURCE_OFF, Round.WITH_AIR)) {
                 if (!measured.readings().has(round)) {

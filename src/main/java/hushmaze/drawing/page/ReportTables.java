@@ -47,9 +47,9 @@ final class ReportTables {
                         Column.words(Labels.of("report.verdict")),
                         number("report.need"),
                         Column.name(Labels.of("report.standing"))));
-        List<BandResult> predicted = comparison.bands() == BandSet.OCTAVE
-                ? job.result().octaves()
-                : job.result().thirds();
+        boolean octaves = comparison.bands() == BandSet.OCTAVE;
+        List<BandResult> predicted =
+                octaves ? job.result().octaves() : job.result().thirds();
         Figures f = job.figures();
         for (int i = 0; i < predicted.size(); i++) {
             ComparedBand row = comparison.rows().get(i);
@@ -69,7 +69,7 @@ final class ReportTables {
                     f.db(predicted.get(i).needed()),
                     Labels.of("report.standing." + need.standings().get(i)));
         }
-        return table;
+        return octaves ? table : table.dense();
     }
 
     /** Figures under a head that may take two lines. */
@@ -100,8 +100,8 @@ final class ReportTables {
         for (AirComparison.Line line : lines) {
             table.row(
                     words.airName(line.kind()),
-                    words.airMeasured(line),
-                    words.airPredicted(line),
+                    Figures.trueMinus(words.airMeasured(line)),
+                    Figures.trueMinus(words.airPredicted(line)),
                     words.airVerdict(line));
         }
         return table;
