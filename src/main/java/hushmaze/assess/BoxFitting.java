@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The gap of the cover's joint and the flow resistivity of the liner that explain measured reductions best.
@@ -32,7 +33,7 @@ import java.util.Optional;
  * what is possible lie within the grid; a gap of nothing is a natural end.
  *
  * <p>The path is the quick wave's with each flow resistivity, shifted by what the best method of the prediction has over the
- * quick wave at the resistivity of the project; walls, mouths and glued joints are those of the likely edge. Gaps that are not in the
+ * quick wave at the resistivity of the project, and so is the sound in every pass; walls, mouths and glued joints are those of the likely edge. Gaps that are not in the
  * cover's joint count as if they were.
  *
  * <p>Range: six bands or more that can be held against the prediction; flow resistivities from an eighth of the liner's to
@@ -148,6 +149,9 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
         private final double soundSpeed;
         private final PathCalculator paths;
         private final Spectrum shift;
+        /** The same for the sound in every pass. */
+        private final List<Spectrum> levelShifts;
+
         private final double[] gaps = new double[GAPS + 1];
 
         Fitter(Project project, PathResult predicted, Comparison comparison) {
@@ -158,9 +162,15 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             this.soundSpeed = AirState.of(project.room()).soundSpeed();
             this.paths = new PathCalculator(soundSpeed);
             PathMethods known = predicted.sound().loss().methods();
-            this.shift = known.wave() == null
-                    ? Spectrum.flat(BandSet.THIRD_OCTAVE, 0)
-                    : known.best().minus(methods(predicted.solid()).quickLoss());
+            PathMethods quick = methods(predicted.solid());
+            boolean solved = known.wave() != null;
+            Spectrum none = Spectrum.flat(BandSet.THIRD_OCTAVE, 0);
+            this.shift = solved ? known.best().minus(quick.quickLoss()) : none;
+            this.levelShifts = IntStream.range(0, quick.levels().size())
+                    .mapToObj(pass -> solved
+                            ? known.levels().get(pass).minus(quick.levels().get(pass))
+                            : none)
+                    .toList();
             for (int i = 1; i < gaps.length; i++) {
                 gaps[i] = NARROWEST * Math.pow(WIDEST / NARROWEST, (i - 1.0) / (GAPS - 1));
             }
@@ -217,9 +227,10 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             BoxWalls walls = BoxWalls.of(solid, path.brief().opening(), soundSpeed);
             PathMethods methods = methods(solid);
             Spectrum along = methods.quickLoss().plus(shift);
+            List<Spectrum> inside = inside(methods);
             double[] sums = new double[gaps.length];
             for (int k = 0; k < gaps.length; k++) {
-                double[] expected = inBands(BoxLoss.likely(walls, along, methods.levels(), gaps[k]));
+                double[] expected = inBands(BoxLoss.likely(walls, along, inside, gaps[k]));
                 for (int i = 0; i < rows.size(); i++) {
                     sums[k] += rows.get(i).judged() ? square(rows.get(i), expected[i]) : 0;
                 }
@@ -232,8 +243,14 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             return BoxLoss.likely(
                     BoxWalls.of(solid, path.brief().opening(), soundSpeed),
                     methods.quickLoss().plus(shift),
-                    methods.levels(),
+                    inside(methods),
                     gap);
+        }
+
+        private List<Spectrum> inside(PathMethods methods) {
+            return IntStream.range(0, levelShifts.size())
+                    .mapToObj(pass -> methods.levels().get(pass).plus(levelShifts.get(pass)))
+                    .toList();
         }
 
         private PathMethods methods(Solid solid) {

@@ -13,8 +13,9 @@ import hushmaze.quantity.BandSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
-/** Levels or losses over frequency, third octaves on a logarithmic axis, with a legend above. */
+/** Levels or losses over frequency, bands on a logarithmic axis, with a legend above. */
 public final class SpectrumChart {
     private static final double LEFT = 9;
     private static final double RIGHT = 6;
@@ -23,6 +24,11 @@ public final class SpectrumChart {
     private static final double SAMPLE = 9;
     private static final double SIZE = Lettering.TABLE;
     private static final double MARK = 0.75;
+    /** Half the width of the ends of a bar, and half the size of the mark of a limit, mm. */
+    private static final double CAP = 0.9;
+
+    private static final double OPEN = 1.2;
+    private static final Stroke MEASURED = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
 
     /**
      * A line.
@@ -43,10 +49,31 @@ public final class SpectrumChart {
      */
     public record Range(String name, List<Double> low, List<Double> high) {}
 
+    /**
+     * Measured values, each with how far it may be off.
+     *
+     * @param name in the legend
+     * @param openName in the legend, of values that may be more; it stands there only if there are such
+     * @param values one for each band; infinite ones and those that are no number leave a gap
+     * @param off how far a value may be off either way, one for each band, dB
+     * @param open whether the value may be more, one for each band
+     */
+    public record Readings(
+            String name, String openName, List<Double> values, List<Double> off, List<Boolean> open) {}
+
+    /** What stands in the legend, and its sample, drawn from a place to the right. */
+    private record Entry(String name, Sample sample) {}
+
+    @FunctionalInterface
+    private interface Sample {
+        void draw(double x, double mid);
+    }
+
     private final List<Band> bands;
     private final double lowest;
     private final Range range;
     private final List<Series> series;
+    private final Readings readings;
     private final TextMeasure measure;
 
     /**
@@ -55,10 +82,27 @@ public final class SpectrumChart {
      * @param range filled behind the lines
      */
     public SpectrumChart(List<Band> bands, double lowest, Range range, List<Series> series, TextMeasure measure) {
+        this(bands, lowest, range, series, null, measure);
+    }
+
+    /**
+     * @param bands of all values
+     * @param lowest the axis goes no lower, dB; what lies under it is left out
+     * @param range filled behind the lines; null for none
+     * @param readings in front of the lines; null for none
+     */
+    public SpectrumChart(
+            List<Band> bands,
+            double lowest,
+            Range range,
+            List<Series> series,
+            Readings readings,
+            TextMeasure measure) {
         this.bands = List.copyOf(bands);
         this.lowest = lowest;
         this.range = range;
         this.series = List.copyOf(series);
+        this.readings = readings;
         this.measure = measure;
     }
 
@@ -72,46 +116,83 @@ public final class SpectrumChart {
         Sketch sketch = new Sketch();
         double top = legend(sketch, width) + 3.5;
         LogAxis x = frequencyAxis(width);
-        DoubleStream all =
-                series.stream().flatMapToDouble(s -> s.values().stream().mapToDouble(Double::doubleValue));
-        DoubleStream ends = DoubleStream.concat(
-                range.low().stream().mapToDouble(Double::doubleValue),
-                range.high().stream().mapToDouble(Double::doubleValue));
-        LevelAxis y = LevelAxis.around(DoubleStream.concat(all, ends), lowest, height - BELOW, top);
-        band(sketch, x, y);
+        LevelAxis y = LevelAxis.around(values(), lowest, height - BELOW, top);
+        if (range != null) {
+            band(sketch, x, y);
+        }
         grid(sketch, x, y);
         for (Series one : series) {
             curve(sketch, x, y, one);
         }
+        if (readings != null) {
+            readings(sketch, x, y);
+        }
         return sketch;
+    }
+
+    /** All that the axis should show. */
+    private DoubleStream values() {
+        DoubleStream all = series.stream().flatMapToDouble(s -> stream(s.values()));
+        if (range != null) {
+            all = DoubleStream.concat(all, DoubleStream.concat(stream(range.low()), stream(range.high())));
+        }
+        if (readings != null) {
+            List<Double> values = readings.values();
+            DoubleStream ends = IntStream.range(0, values.size())
+                    .filter(i -> Double.isFinite(values.get(i)))
+                    .mapToDouble(i -> values.get(i) + readings.off().get(i));
+            all = DoubleStream.concat(all, DoubleStream.concat(stream(values), ends));
+        }
+        return all;
+    }
+
+    private static DoubleStream stream(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue);
     }
 
     private double legend(Sketch sketch, double width) {
         double x = LEFT;
         double y = LEGEND_LINE * 0.7;
-        List<String> names = new ArrayList<>();
-        names.add(range.name());
-        series.forEach(s -> names.add(s.name()));
-        for (int i = 0; i < names.size(); i++) {
-            double need = SAMPLE + 1.5 + measure.width(names.get(i), SIZE, Weight.REGULAR);
+        for (Entry entry : entries(sketch)) {
+            double need = SAMPLE + 1.5 + measure.width(entry.name(), SIZE, Weight.REGULAR);
             if (x > LEFT && x + need > width) {
                 x = LEFT;
                 y += LEGEND_LINE;
             }
-            double mid = y - SIZE * 0.3;
-            if (i == 0) {
-                sketch.rectangle(new Bounds(x, mid - 1.3, x + SAMPLE, mid + 1.3), null, Ink.ACCENT_PALE);
-            } else {
-                Series one = series.get(i - 1);
+            entry.sample().draw(x, y - SIZE * 0.3);
+            sketch.text(x + SAMPLE + 1.5, y, entry.name(), SIZE, Anchor.START);
+            x += need + 6;
+        }
+        return y;
+    }
+
+    private List<Entry> entries(Sketch sketch) {
+        List<Entry> entries = new ArrayList<>();
+        if (range != null) {
+            entries.add(new Entry(
+                    range.name(),
+                    (x, mid) ->
+                            sketch.rectangle(new Bounds(x, mid - 1.3, x + SAMPLE, mid + 1.3), null, Ink.ACCENT_PALE)));
+        }
+        for (Series one : series) {
+            entries.add(new Entry(one.name(), (x, mid) -> {
                 sketch.line(x, mid, x + SAMPLE, mid, one.stroke());
                 if (one.marked()) {
                     mark(sketch, x + SAMPLE / 2, mid, one.stroke().ink());
                 }
-            }
-            sketch.text(x + SAMPLE + 1.5, y, names.get(i), SIZE, Anchor.START);
-            x += need + 6;
+            }));
         }
-        return y;
+        if (readings != null) {
+            entries.add(new Entry(readings.name(), (x, mid) -> {
+                sketch.line(x, mid, x + SAMPLE, mid, MEASURED);
+                bar(sketch, x + SAMPLE / 2, mid - 1.6, mid + 1.6);
+                mark(sketch, x + SAMPLE / 2, mid, MEASURED.ink());
+            }));
+        }
+        if (readings != null && readings.open().contains(true)) {
+            entries.add(new Entry(readings.openName(), (x, mid) -> openMark(sketch, x + SAMPLE / 2, mid)));
+        }
+        return entries;
     }
 
     private void grid(Sketch sketch, LogAxis x, LevelAxis y) {
@@ -190,6 +271,45 @@ public final class SpectrumChart {
             sketch.path(run, stroke);
         }
         run.clear();
+    }
+
+    /** Marks with bars, a line through those that are values and no limits, and arrow heads upwards for limits. */
+    private void readings(Sketch sketch, LogAxis x, LevelAxis y) {
+        List<Double> known = IntStream.range(0, bands.size())
+                .mapToObj(i -> readings.open().get(i)
+                        ? Double.valueOf(Double.NaN)
+                        : readings.values().get(i))
+                .toList();
+        curve(sketch, x, y, new Series("", MEASURED, false, known));
+        for (int i = 0; i < bands.size(); i++) {
+            double value = readings.values().get(i);
+            if (!(value >= y.low() && value <= y.high())) {
+                continue;
+            }
+            double at = x.place(bands.get(i).centreHz());
+            double place = y.place(value);
+            double lower = y.place(held(value - readings.off().get(i), y));
+            if (readings.open().get(i)) {
+                bar(sketch, at, place, lower);
+                openMark(sketch, at, place);
+            } else {
+                bar(sketch, at, y.place(held(value + readings.off().get(i), y)), lower);
+                mark(sketch, at, place, MEASURED.ink());
+            }
+        }
+    }
+
+    private static void bar(Sketch sketch, double x, double top, double bottom) {
+        sketch.line(x, top, x, bottom, Stroke.THIN);
+        sketch.line(x - CAP, top, x + CAP, top, Stroke.THIN);
+        sketch.line(x - CAP, bottom, x + CAP, bottom, Stroke.THIN);
+    }
+
+    private static void openMark(Sketch sketch, double x, double y) {
+        sketch.polygon(
+                List.of(new Point(x - OPEN, y + OPEN), new Point(x + OPEN, y + OPEN), new Point(x, y - OPEN)),
+                Stroke.THIN,
+                Ink.WHITE);
     }
 
     private static void mark(Sketch sketch, double x, double y, Ink ink) {

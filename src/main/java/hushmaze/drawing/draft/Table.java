@@ -18,6 +18,9 @@ public final class Table implements Block {
     private static final double SIZE = Lettering.TABLE;
     private static final double LINE = SIZE * 1.28;
     private static final double PADDING = 0.75;
+    /** Padding of a table of many short rows. */
+    private static final double DENSE = 0.3;
+
     private static final double BETWEEN = 3.2;
     private static final int HALVINGS = 40;
 
@@ -49,10 +52,17 @@ public final class Table implements Block {
     private final List<Column> columns;
     private final List<List<String>> rows = new ArrayList<>();
     private final List<Boolean> strong = new ArrayList<>();
+    private double padding = PADDING;
 
     public Table(TextMeasure measure, List<Column> columns) {
         this.measure = measure;
         this.columns = List.copyOf(columns);
+    }
+
+    /** Sets the rows closer, so that many go on one page. */
+    public Table dense() {
+        padding = DENSE;
+        return this;
     }
 
     /** Adds a row. */
@@ -108,14 +118,14 @@ public final class Table implements Block {
             double at = x + column.anchor().share() * widths[c];
             for (int i = 0; i < lines.size(); i++) {
                 if (!lines.get(i).isEmpty()) {
-                    double foot = PADDING + SIZE * 0.92 + i * LINE;
+                    double foot = padding + SIZE * 0.92 + i * LINE;
                     sketch.text(at, foot, lines.get(i), SIZE, weight, column.anchor(), Ink.BLACK);
                 }
             }
             most = Math.max(most, lines.size());
             x += widths[c] + BETWEEN;
         }
-        double height = most * LINE + 2 * PADDING;
+        double height = most * LINE + 2 * padding;
         sketch.line(0, height, width, height, rule);
         return new Row(gap, height, keep, header, sketch);
     }

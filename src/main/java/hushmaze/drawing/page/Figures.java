@@ -48,6 +48,11 @@ record Figures(UnitSystem units) {
         return zero ? text.replace("-", "") : text.replace('-', '−');
     }
 
+    /** A text with true minus signs before its numbers. */
+    static String trueMinus(String text) {
+        return text.replaceAll("(?<![\\w.])-(?=\\d)", "−");
+    }
+
     private boolean inch() {
         return units == UnitSystem.INCH;
     }

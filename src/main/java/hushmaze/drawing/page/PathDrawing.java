@@ -39,7 +39,10 @@ public final class PathDrawing {
         this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
     }
 
-    /** All pages: summary, arrangement, exploded view, cut list, parts, sheets, joints, assembly, fixing, measuring, changes, cautions, methods. */
+    /**
+     * All pages: summary, arrangement, exploded view, cut list, parts, sheets, joints, assembly, fixing, measuring, what was
+     * measured if anything was, changes, cautions, methods.
+     */
     public Drawing draw() {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(new SummaryPages(job).pages());
@@ -54,6 +57,7 @@ public final class PathDrawing {
         drafts.addAll(new AssemblyPages(job).pages());
         drafts.addAll(new FixingPages(job).pages());
         drafts.addAll(new MeasuringPages(job).pages());
+        drafts.addAll(new ReportPages(job).pages());
         drafts.addAll(new SensitivityPages(job).pages());
         drafts.addAll(new WordPages(job).pages());
         List<Page> pages = new ArrayList<>();

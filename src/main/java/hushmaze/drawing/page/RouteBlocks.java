@@ -25,7 +25,9 @@ final class RouteBlocks {
         List<Block> all = new ArrayList<>();
         all.add(job.blocks().heading(Labels.of("routes.heading")));
         all.add(table());
-        all.add(job.blocks().remark(Labels.of("routes.remark")));
+        String remark = Labels.of("routes.remark");
+        boolean measured = result.path().box().joinery().coverGap() != null;
+        all.add(job.blocks().remark(measured ? remark + " " + Labels.of("routes.remark.measured") : remark));
         all.add(job.blocks().paragraph(job.wording().improvements(result)));
         all.add(job.blocks().paragraph(job.wording().difference(result)));
         job.wording().heard(result).forEach(s -> all.add(job.blocks().paragraph(s)));

@@ -12,7 +12,6 @@ import hushmaze.size.Sensitivity;
 import hushmaze.size.Unable;
 import hushmaze.sound.PathCalculator.Quick;
 import hushmaze.sound.PathMethods;
-import hushmaze.sound.wall.BoxWalls;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,7 +53,7 @@ final class SensitivityPages {
         all.add(blocks.paragraph(worst(sensitivity)));
         all.add(blocks.heading(Labels.of("change.meant")));
         Labels.list("change.meant").forEach(text -> all.add(blocks.bullet(text)));
-        all.add(blocks.bullet(Labels.of("change.meant.slit", small(Change.SLIT), small(BoxWalls.Edge.LOW.coverGap()))));
+        all.add(blocks.bullet(new GapWords(job).slit(small(Change.SLIT))));
         all.add(blocks.remark(Labels.of("change.remark", method)));
         return all;
     }

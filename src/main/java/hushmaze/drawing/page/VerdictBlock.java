@@ -21,6 +21,14 @@ final class VerdictBlock {
     private static final double NAME = 21;
     private static final double PADDING = 1.6;
 
+    /** What a sign says. */
+    enum Sign {
+        YES,
+        NO,
+        /** It cannot be said. */
+        OPEN
+    }
+
     private VerdictBlock() {}
 
     static List<Block> of(Job job) {
@@ -35,15 +43,18 @@ final class VerdictBlock {
         List<String> sentences = job.wording().verdicts(result);
         List<Block> blocks = new ArrayList<>();
         for (int i = 0; i < ok.length; i++) {
-            String name = Labels.of("verdict." + names[i]);
-            String sentence = sentences.get(i);
-            boolean good = ok[i];
-            blocks.add(job.blocks().sized(i == 0 ? 3 : 0, width -> row(job, width, good, name, sentence)));
+            Sign sign = ok[i] ? Sign.YES : Sign.NO;
+            blocks.add(row(job, i == 0, sign, Labels.of("verdict." + names[i]), sentences.get(i)));
         }
         return blocks;
     }
 
-    private static Sketch row(Job job, double width, boolean ok, String name, String sentence) {
+    /** One row of such a list. @param first whether it is the first one */
+    static Block row(Job job, boolean first, Sign sign, String name, String sentence) {
+        return job.blocks().sized(first ? 3 : 0, width -> row(job, width, sign, name, sentence));
+    }
+
+    private static Sketch row(Job job, double width, Sign sign, String name, String sentence) {
         Sketch sketch = new Sketch();
         double size = Lettering.TEXT;
         double room = width - SIGN - NAME;
@@ -53,8 +64,8 @@ final class VerdictBlock {
         // An invisible rule fixes the strip's height whatever is in it.
         sketch.line(0, 0, width, 0, Stroke.RULE);
         double foot = PADDING + size;
-        sign(sketch, ok, foot - size * 0.33);
-        sketch.text(SIGN, foot, name, size, Weight.SEMIBOLD, Anchor.START, ok ? Ink.BLACK : Ink.ALERT);
+        sign(sketch, sign, foot - size * 0.33);
+        sketch.text(SIGN, foot, name, size, Weight.SEMIBOLD, Anchor.START, sign == Sign.NO ? Ink.ALERT : Ink.BLACK);
         for (int i = 0; i < lines.size(); i++) {
             sketch.text(SIGN + NAME, foot + i * leading, lines.get(i), size, Anchor.START);
         }
@@ -62,13 +73,16 @@ final class VerdictBlock {
         return sketch;
     }
 
-    /** A tick for yes, a crossed box for no. */
-    private static void sign(Sketch sketch, boolean ok, double y) {
-        Stroke stroke = new Stroke(true, Stroke.Pattern.CONTINUOUS, ok ? Ink.ACCENT : Ink.ALERT);
-        if (ok) {
+    /** A tick for yes, a crossed box for no, an empty box for what cannot be said. */
+    private static void sign(Sketch sketch, Sign sign, double y) {
+        Ink ink = sign == Sign.YES ? Ink.ACCENT : sign == Sign.NO ? Ink.ALERT : Ink.GREY;
+        Stroke stroke = new Stroke(true, Stroke.Pattern.CONTINUOUS, ink);
+        if (sign == Sign.YES) {
             sketch.path(List.of(new Point(0.6, y), new Point(2, y + 1.5), new Point(4.4, y - 1.7)), stroke);
-        } else {
-            sketch.rectangle(new Bounds(0.6, y - 1.7, 4, y + 1.7), stroke, null);
+            return;
+        }
+        sketch.rectangle(new Bounds(0.6, y - 1.7, 4, y + 1.7), stroke, null);
+        if (sign == Sign.NO) {
             sketch.line(0.6, y - 1.7, 4, y + 1.7, stroke);
             sketch.line(0.6, y + 1.7, 4, y - 1.7, stroke);
         }

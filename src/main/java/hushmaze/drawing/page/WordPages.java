@@ -52,6 +52,7 @@ final class WordPages {
     private void methods(List<Block> all) {
         all.add(blocks.title(Labels.of("methods.title")));
         section(all, "sound");
+        all.add(blocks.bullet(new GapWords(job).supposed()));
         sources(all, soundSources());
         section(all, "air");
         sources(all, airSources());
@@ -59,7 +60,7 @@ final class WordPages {
         seams(all);
         all.add(blocks.heading(Labels.of("methods.inputs")));
         inputs().forEach(text -> all.add(blocks.bullet(text)));
-        section(all, "unknown");
+        unknown(all);
     }
 
     /** How the seams of this box are made, if it has any. */
@@ -73,6 +74,15 @@ final class WordPages {
                     .flatMap(key -> Labels.list(key).stream())
                     .forEach(text -> all.add(blocks.bullet(text)));
         }
+    }
+
+    private void unknown(List<Block> all) {
+        List<String> texts = new ArrayList<>(Labels.list("methods.unknown"));
+        if (job.result().path().box().joinery().coverGap() != null) {
+            texts.set(0, Labels.of("methods.unknown.measured"));
+        }
+        all.add(blocks.heading(Labels.of("methods.unknown")));
+        texts.forEach(text -> all.add(blocks.bullet(text)));
     }
 
     private void section(List<Block> all, String group) {
