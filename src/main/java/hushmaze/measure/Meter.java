@@ -29,6 +29,7 @@ final class Meter {
     private int bandColumn;
     private long bandsAt;
     private long overloads;
+    private long overloadsSoFar;
 
     /**
      * @param from first sample of the span
@@ -87,12 +88,13 @@ final class Meter {
         weighted.run(lot, place, n, count);
         if (count) {
             peaks(lot, place, n);
-            full[column] |= overloadsNow > overloads;
+            full[column] |= overloadsNow > overloadsSoFar;
+            overloads += overloadsNow - overloadsSoFar;
             if (at + n == columnEnd(column)) {
                 weightedMeans[column++] = weighted.endColumn();
             }
         }
-        overloads = overloadsNow;
+        overloadsSoFar = overloadsNow;
     }
 
     private void peaks(double[] lot, int place, int n) {

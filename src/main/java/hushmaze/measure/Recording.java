@@ -16,7 +16,7 @@ import java.util.Map;
  * @param bands mean levels in third octaves, dB; bands too high for the sampling rate have none
  * @param weighted by frequency weighting
  * @param seconds that were measured
- * @param overloads samples at full scale among them, or just before
+ * @param overloads samples at full scale among them
  */
 public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, double seconds, long overloads) {
     /** Mean square of a sine at full scale, dB re one. */

@@ -124,6 +124,8 @@ class RecordingTest {
     void overloadIsCounted() {
         byte[] wav = WavBytes.of(WavBytes.Kind.PCM16, 8000, 1, 16_000, i -> i % 100 == 0 ? 1 : 0);
         assertThat(read(wav, Span.ALL).overloads()).isEqualTo(160);
+        // those before the span do not count
+        assertThat(read(wav, last(1, 0.5)).overloads()).isEqualTo(120);
     }
 
     @Test

@@ -57,7 +57,10 @@ public final class RecordingPane extends BorderPane {
         setBottom(foot());
         model.stateProperty().addListener(o -> show());
         model.fractionProperty().addListener(o -> showProgress());
-        model.pictureProperty().addListener(o -> show());
+        model.pictureProperty().addListener(o -> {
+            show();
+            showPart();
+        });
         model.recordingProperty().addListener(o -> show());
         model.outdatedProperty().addListener(o -> show());
         model.offsetProperty().addListener(o -> show());
@@ -65,6 +68,7 @@ public final class RecordingPane extends BorderPane {
         model.fromProperty().addListener(o -> showPart());
         model.toProperty().addListener(o -> showPart());
         show();
+        showPart();
     }
 
     private VBox top() {
@@ -174,7 +178,6 @@ public final class RecordingPane extends BorderPane {
         channel.setValue(model.channelProperty().get());
         refreshing = false;
         showProgress();
-        showPart();
         showFigures();
     }
 

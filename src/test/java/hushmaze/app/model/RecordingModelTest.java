@@ -149,7 +149,9 @@ class RecordingModelTest {
         @Override
         public <T> void run(Function<Progress, T> work, Consumer<T> done, Consumer<Exception> failed) {
             try {
-                work.apply((fraction, doing) -> after += model.stateProperty().get() == State.STOPPED ? 1 : 0);
+                T result = work.apply(
+                        (fraction, doing) -> after += model.stateProperty().get() == State.STOPPED ? 1 : 0);
+                done.accept(result);
             } catch (Progress.Cancelled e) {
                 cancelled = true;
             }

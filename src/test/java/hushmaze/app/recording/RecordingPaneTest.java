@@ -170,6 +170,23 @@ class RecordingPaneTest {
         assertThat(robot.lookup("#recording-claim").tryQuery()).isEmpty();
     }
 
+    @Test
+    void whatIsBeingTypedStaysWhenLevelsArrive(FxRobot robot) {
+        TextField end = robot.lookup("#recording-to").queryAs(TextField.class);
+        robot.interact(end::requestFocus);
+        robot.interact(end::clear);
+        robot.write("1");
+        robot.interact(() -> {
+            model.offsetProperty().set(100.0);
+            model.start();
+        });
+        assertThat(end.getText()).isEqualTo("1");
+        robot.write("2").type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(model.toProperty().get()).isEqualTo(12);
+        assertThat(end.getText()).isEqualTo("12 s");
+    }
+
     @SuppressWarnings("unchecked")
     private static ComboBox<Integer> channels(FxRobot robot) {
         return robot.lookup("#recording-channel").queryAs(ComboBox.class);
