@@ -24,13 +24,13 @@ class BoxFittingLevelsTest {
 
     @Test
     void whatWasPredictedIsExplained() {
-        Project project = LayoutRules.complete(
-                SampleProjects.read("trio-cellar"), Progress.NONE);
+        Project project = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
         Assessment assessment = Assessor.assess(project, Methods.ALL, Progress.NONE);
         for (PathResult path : assessment.paths()) {
-            Comparison comparison =
-                    Comparison.of(path, predicted(path), AirState.of(project.room()).soundSpeed());
-            BoxFitting fitting = BoxFitting.of(project, path, comparison, Progress.NONE).orElseThrow();
+            Comparison comparison = Comparison.of(
+                    path, predicted(path), AirState.of(project.room()).soundSpeed());
+            BoxFitting fitting =
+                    BoxFitting.of(project, path, comparison, Progress.NONE).orElseThrow();
             assertThat(path.sound().loss().methods().wave()).isNotNull();
             assertThat(fitting.before()).isLessThan(1e-9);
             assertThat(fitting.after()).as(path.path().name()).isLessThan(STEP_DB);
