@@ -163,13 +163,10 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             this.paths = new PathCalculator(soundSpeed);
             PathMethods known = predicted.sound().loss().methods();
             PathMethods quick = methods(predicted.solid());
-            boolean solved = known.wave() != null;
-            Spectrum none = Spectrum.flat(BandSet.THIRD_OCTAVE, 0);
-            this.shift = solved ? known.best().minus(quick.quickLoss()) : none;
+            this.shift = known.best().minus(quick.quickLoss());
             this.levelShifts = IntStream.range(0, quick.levels().size())
-                    .mapToObj(pass -> solved
-                            ? known.levels().get(pass).minus(quick.levels().get(pass))
-                            : none)
+                    .mapToObj(pass ->
+                            known.levels().get(pass).minus(quick.levels().get(pass)))
                     .toList();
             for (int i = 1; i < gaps.length; i++) {
                 gaps[i] = NARROWEST * Math.pow(WIDEST / NARROWEST, (i - 1.0) / (GAPS - 1));

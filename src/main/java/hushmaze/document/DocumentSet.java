@@ -84,8 +84,7 @@ public final class DocumentSet {
             files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
             files.put(base + "_cut-sequence.csv", text(CutSequenceCsv.of(result)));
             files.put(base + "_bands.csv", text(BandsCsv.of(result)));
-            MeasuredCsv.of(assessment.project(), result)
-                    .ifPresent(csv -> files.put(base + "_measured.csv", text(csv)));
+            MeasuredCsv.of(assessment.project(), result).ifPresent(csv -> files.put(base + "_measured.csv", text(csv)));
             byte[] model = ModelWriter.write(drawing.title(), result);
             files.put(base + "_model.glb", out -> out.write(model));
             pictures(files, base, result);

@@ -43,8 +43,8 @@ public final class MeasuredCsv {
         if (!readings.comparable()) {
             return Optional.empty();
         }
-        Comparison comparison = Comparison.of(
-                result, readings, AirState.of(project.room()).soundSpeed());
+        Comparison comparison =
+                Comparison.of(result, readings, AirState.of(project.room()).soundSpeed());
         return Optional.of(Csv.line(HEAD)
                 + comparison.rows().stream().map(MeasuredCsv::line).collect(Collectors.joining()));
     }

@@ -23,7 +23,8 @@ public final class SampleReadings {
     /** Level of the source in every band without the box, dB. */
     public static final double OPEN = 110;
     /** Air of a room that gets too little of it, and has too much of it pushed in. */
-    public static final RoomReadings BAD_AIR = new RoomReadings(4.5, 1900e-6, 30, 1, 450e-6, INVENTED + ", a manometer");
+    public static final RoomReadings BAD_AIR =
+            new RoomReadings(4.5, 1900e-6, 30, 1, 450e-6, INVENTED + ", a manometer");
 
     private SampleReadings() {}
 

@@ -58,8 +58,7 @@ public final class SpectrumChart {
      * @param off how far a value may be off either way, one for each band, dB
      * @param open whether the value may be more, one for each band
      */
-    public record Readings(
-            String name, String openName, List<Double> values, List<Double> off, List<Boolean> open) {}
+    public record Readings(String name, String openName, List<Double> values, List<Double> off, List<Boolean> open) {}
 
     /** What stands in the legend, and its sample, drawn from a place to the right. */
     private record Entry(String name, Sample sample) {}
@@ -92,12 +91,7 @@ public final class SpectrumChart {
      * @param readings in front of the lines; null for none
      */
     public SpectrumChart(
-            List<Band> bands,
-            double lowest,
-            Range range,
-            List<Series> series,
-            Readings readings,
-            TextMeasure measure) {
+            List<Band> bands, double lowest, Range range, List<Series> series, Readings readings, TextMeasure measure) {
         this.bands = List.copyOf(bands);
         this.lowest = lowest;
         this.range = range;

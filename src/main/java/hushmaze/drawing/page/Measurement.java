@@ -43,11 +43,11 @@ record Measurement(
         if (!readings.comparable()) {
             return Optional.of(new Measurement(readings, room, null, null, null, air));
         }
-        Comparison comparison = Comparison.of(
-                result, readings, AirState.of(project.room()).soundSpeed());
+        Comparison comparison =
+                Comparison.of(result, readings, AirState.of(project.room()).soundSpeed());
         BoxFitting fitting =
                 BoxFitting.of(project, result, comparison, Progress.NONE).orElse(null);
-        return Optional.of(new Measurement(
-                readings, room, comparison, MeasuredNeed.of(result, comparison), fitting, air));
+        return Optional.of(
+                new Measurement(readings, room, comparison, MeasuredNeed.of(result, comparison), fitting, air));
     }
 }

@@ -114,7 +114,12 @@ final class ReportAnswers {
         List<String> sentences = new ArrayList<>();
         sentences.add(
                 Double.isFinite(need.shortBy())
-                        ? Labels.of("report.needed.short", missed, all, band, job.amounts().decibels(need.shortBy()))
+                        ? Labels.of(
+                                "report.needed.short",
+                                missed,
+                                all,
+                                band,
+                                job.amounts().decibels(need.shortBy()))
                         : Labels.of("report.needed.nothing", missed, all, band));
         if (open > 0) {
             sentences.add(Labels.of("report.needed.alsoOpen", String.valueOf(open)));

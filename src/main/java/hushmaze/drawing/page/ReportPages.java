@@ -21,7 +21,6 @@ final class ReportPages {
     /** Of the levels as they were read: shown where the table of the bands has not all of them. */
     private static final double LEVELS = 48;
 
-
     private final Job job;
     private final Blocks blocks;
     private final CompareWording words;
