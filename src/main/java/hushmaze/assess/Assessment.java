@@ -2,6 +2,7 @@ package hushmaze.assess;
 
 import hushmaze.project.Project;
 import hushmaze.quantity.Notice;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,6 +17,16 @@ public record Assessment(Project project, RoomResult room, List<PathResult> path
     public Assessment {
         paths = List.copyOf(paths);
         notices = List.copyOf(notices);
+    }
+
+    /** The same of a project that differs only by what was measured, which nothing here depends on. */
+    public Assessment measuredLike(Project other) {
+        Project measured = project.measuredLike(other);
+        List<PathResult> results = new ArrayList<>();
+        for (int i = 0; i < paths.size(); i++) {
+            results.add(paths.get(i).of(measured.paths().get(i)));
+        }
+        return new Assessment(measured, room, results, notices);
     }
 
     /** Whether the room as a whole is as asked: all that is heard in it within the target, and a way in and out for the air. */

@@ -98,9 +98,30 @@ public record PathResult(
 
     /** The same result with its notices. */
     PathResult withNotices(List<Notice> others) {
+        return with(path, others);
+    }
+
+    /** The same result for a path that differs only by what was measured of it. */
+    PathResult of(VentPath measured) {
+        return with(measured, notices);
+    }
+
+    private PathResult with(VentPath otherPath, List<Notice> otherNotices) {
         return new PathResult(
-                path, solid, quiet, air, fits, buildable, thirds, octaves, sound, pathAir, carried, cutList, layouts,
-                others);
+                otherPath,
+                solid,
+                quiet,
+                air,
+                fits,
+                buildable,
+                thirds,
+                octaves,
+                sound,
+                pathAir,
+                carried,
+                cutList,
+                layouts,
+                otherNotices);
     }
 
     /** How the box gets to its place and stays there. */

@@ -1,19 +1,31 @@
 package hushmaze.cli;
 
 import hushmaze.air.AirState;
+import hushmaze.assess.AirComparison;
+import hushmaze.assess.Assessment;
+import hushmaze.assess.BoxFitting;
 import hushmaze.assess.Comparison;
 import hushmaze.assess.PathResult;
 import hushmaze.project.PathReadings;
+import hushmaze.project.Project;
 import hushmaze.project.Reading.Round;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.store.ComparisonJson;
+import hushmaze.store.ProjectFile;
 import hushmaze.wording.CompareWording;
 import hushmaze.wording.Wording;
+import hushmaze.work.Progress;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -26,7 +38,8 @@ import picocli.CommandLine.Parameters;
         description =
                 "Measured against predicted: levels in bands without the box less levels with it, against the predicted"
                         + " range, with what the difference points to. Files are texts of frequency and level (octaves,"
-                        + " third octaves or narrow bands) or WAV recordings. Several files of one kind are positions, averaged by energy.")
+                        + " third octaves or narrow bands) or WAV recordings. Several files of one kind are positions, averaged by energy."
+                        + " Without files the readings kept with the project are taken. Measured air is held against the prediction too.")
 final class CompareCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -34,10 +47,10 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PROJECT.json", description = "The project file.")
     private Path file;
 
-    @Option(names = "--before", required = true, paramLabel = "FILE", description = "Levels without the box.")
+    @Option(names = "--before", paramLabel = "FILE", description = "Levels without the box.")
     private List<Path> before;
 
-    @Option(names = "--after", required = true, paramLabel = "FILE", description = "Levels with the box, fan off.")
+    @Option(names = "--after", paramLabel = "FILE", description = "Levels with the box, fan off.")
     private List<Path> after;
 
     @Option(names = "--floor", paramLabel = "FILE", description = "Background: levels with the source off.")
@@ -52,6 +65,15 @@ final class CompareCommand implements Callable<Integer> {
     @CommandLine.Mixin
     private RecordingOptions recordings;
 
+    @CommandLine.Mixin
+    private AirOptions air;
+
+    @Option(
+            names = "--save",
+            paramLabel = "OUT.json",
+            description = "Write the project with these readings to a new file; boxes and all else as they are.")
+    private Path save;
+
     @Option(names = "--json", description = "Results for programs, as JSON.")
     private boolean json;
 
@@ -62,37 +84,84 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        if (save != null && Files.exists(save)) {
+            throw new InvalidValue("--save", save + ", a file that is there already", "the name of a new file", "");
+        }
         // readings first: a wrong file is told at once, not after the wave solution
-        MeasuredFiles files = new MeasuredFiles(recordings, err);
-        PathReadings readings = files.add(PathReadings.NONE, Round.WITHOUT_BOX, before);
-        readings = files.add(readings, Round.WITH_BOX, after);
-        readings = files.add(readings, Round.SOURCE_OFF, floor);
-        readings = files.add(readings, Round.WITH_AIR, afterFan);
-        LoadedProject loaded = LoadedProject.of(file, quick, err);
-        PathResult path = path(loaded.assessment().paths(), err);
-        double soundSpeed = AirState.of(loaded.project().room()).soundSpeed();
-        Comparison comparison = Comparison.of(path, readings, soundSpeed);
-        CompareWording words = new CompareWording(new Wording(loaded.project().units()));
-        if (json) {
-            out.println(ComparisonJson.of(comparison, words));
-        } else {
-            words.lines(comparison).forEach(out::println);
+        Project project = ProjectFile.read(file);
+        int at = path(project, err);
+        PathReadings readings = readings(project.paths().get(at).readingsOrNone(), err);
+        Project measured = project.withPath(at, project.paths().get(at).measured(readings))
+                .measured(air.over(project.readingsOrNone()));
+        if (!readings.comparable() && (!readings.levels().isEmpty() || nothing(measured, at))) {
+            throw new InvalidValue(
+                    "--before, --after",
+                    readings.levels().isEmpty() ? "nothing, and no readings in the project" : "one of them",
+                    "readings without the box and with it",
+                    "");
+        }
+        ToldProgress progress = new ToldProgress(err);
+        LoadedProject loaded = LoadedProject.of(file, measured, quick, err, progress);
+        show(loaded, at, out, progress);
+        if (save != null) {
+            ProjectFile.write(measured, save);
+            err.println("wrote " + save);
         }
         return ExitCode.DONE;
     }
 
-    private PathResult path(List<PathResult> paths, PrintWriter err) {
-        String names = paths.stream().map(p -> "\"" + p.path().name() + "\"").collect(Collectors.joining(", "));
+    private static boolean nothing(Project project, int path) {
+        return project.paths().get(path).readings() == null && project.readings() == null;
+    }
+
+    /** Those of the files, or those kept where no file is named. */
+    private PathReadings readings(PathReadings kept, PrintWriter err) {
+        PathReadings readings = kept;
+        if (Stream.of(before, after, floor, afterFan).anyMatch(Objects::nonNull)) {
+            MeasuredFiles files = new MeasuredFiles(recordings, err);
+            readings = files.add(kept.withLevels(List.of()), Round.WITHOUT_BOX, before);
+            readings = files.add(readings, Round.WITH_BOX, after);
+            readings = files.add(readings, Round.SOURCE_OFF, floor);
+            readings = files.add(readings, Round.WITH_AIR, afterFan);
+        }
+        return air.over(readings);
+    }
+
+    private void show(LoadedProject loaded, int at, PrintWriter out, Progress progress) {
+        Assessment assessment = loaded.assessment();
+        PathResult result = assessment.paths().get(at);
+        Project project = loaded.project();
+        PathReadings readings = project.paths().get(at).readingsOrNone();
+        CompareWording words = new CompareWording(new Wording(project.units()));
+        AirComparison airs = AirComparison.of(assessment, result, readings, project.readingsOrNone());
+        if (!readings.comparable()) {
+            out.println(json ? ComparisonJson.of(airs, words) : String.join("\n", words.airLines(airs)));
+            return;
+        }
+        Comparison comparison =
+                Comparison.of(result, readings, AirState.of(project.room()).soundSpeed());
+        Optional<BoxFitting> fitting = BoxFitting.of(project, result, comparison, progress);
+        if (json) {
+            out.println(ComparisonJson.of(comparison, airs, fitting, words));
+        } else {
+            words.lines(comparison).forEach(out::println);
+            fitting.ifPresent(f -> words.fittingLines(f).forEach(out::println));
+            words.airLines(airs).forEach(out::println);
+        }
+    }
+
+    private int path(Project project, PrintWriter err) {
+        List<VentPath> paths = project.paths();
+        String names = paths.stream().map(p -> "\"" + p.name() + "\"").collect(Collectors.joining(", "));
         if (name == null) {
-            PathResult first = paths.get(0);
             if (paths.size() > 1) {
-                err.println("compared with the first path, \"" + first.path().name()
+                err.println("compared with the first path, \"" + paths.get(0).name()
                         + "\"; --path NAME takes another of " + names);
             }
-            return first;
+            return 0;
         }
-        return paths.stream()
-                .filter(p -> p.path().name().equals(name))
+        return IntStream.range(0, paths.size())
+                .filter(i -> paths.get(i).name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new InvalidValue("--path", "\"" + name + "\"", "one of " + names, ""));
     }

@@ -30,9 +30,13 @@ record LoadedProject(Project project, Assessment assessment) {
      * @param talk is told which boxes were laid out
      */
     static LoadedProject of(Path file, boolean quick, PrintWriter talk) {
-        Project project = ProjectFile.read(file);
+        return of(file, ProjectFile.read(file), quick, talk, Progress.NONE);
+    }
+
+    /** What was read from a file judged, or what was made of it. */
+    static LoadedProject of(Path file, Project project, boolean quick, PrintWriter talk, Progress progress) {
         try {
-            return of(project, quick, talk);
+            return of(project, quick, talk, progress);
         } catch (InvalidValue e) {
             throw e.in(file);
         }
@@ -40,13 +44,17 @@ record LoadedProject(Project project, Assessment assessment) {
 
     /** A project judged. */
     static LoadedProject of(Project project, boolean quick, PrintWriter talk) {
-        Project complete = LayoutRules.complete(project, Progress.NONE);
+        return of(project, quick, talk, Progress.NONE);
+    }
+
+    private static LoadedProject of(Project project, boolean quick, PrintWriter talk, Progress progress) {
+        Project complete = LayoutRules.complete(project, progress);
         Wording wording = new Wording(project.units());
         project.paths().stream()
                 .filter(path -> path.box() == null)
                 .map(VentPath::name)
                 .forEach(name -> talk.println(wording.text("box.laidOut", name)));
-        return new LoadedProject(complete, Assessor.assess(complete, methods(quick), Progress.NONE));
+        return new LoadedProject(complete, Assessor.assess(complete, methods(quick), progress));
     }
 
     /** Methods of the commands, with or without the wave solution. */

@@ -11,7 +11,6 @@ import hushmaze.quantity.UnitSystem;
 import hushmaze.store.MeasuredFile;
 import hushmaze.wording.CompareWording;
 import hushmaze.wording.Wording;
-import hushmaze.work.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,15 +20,17 @@ final class MeasuredFiles {
     private final Recording.Span span;
     private final Double offset;
     private final PrintWriter talk;
+    private final ToldProgress progress;
     private final CompareWording words = new CompareWording(new Wording(UnitSystem.METRIC));
 
     MeasuredFiles(RecordingOptions options, PrintWriter talk) {
         this.span = options.span();
         this.talk = talk;
+        this.progress = new ToldProgress(talk);
         this.offset = offset(options);
     }
 
-    private static Double offset(RecordingOptions options) {
+    private Double offset(RecordingOptions options) {
         if (options.calibrator() == null) {
             return options.offset() == null
                     ? null
@@ -38,8 +39,7 @@ final class MeasuredFiles {
         if (options.offset() != null) {
             throw new InvalidValue("--offset", "an offset and a calibrator", "one of them", "");
         }
-        MeasuredFile tone =
-                MeasuredFile.read(options.calibrator(), new Recording.Span(options.channel(), 0, null), Progress.NONE);
+        MeasuredFile tone = read(options.calibrator(), new Recording.Span(options.channel(), 0, null));
         if (tone.recording() == null) {
             throw new InvalidValue("--calibrator", options.calibrator() + ", a text", "a WAV recording", "");
         }
@@ -51,12 +51,16 @@ final class MeasuredFiles {
         PathReadings all = readings;
         if (files != null) {
             for (Path file : files) {
-                MeasuredFile read = MeasuredFile.read(file, span, Progress.NONE);
+                MeasuredFile read = read(file, span);
                 tell(file, read.recording());
                 all = all.and(read.reading(round, offset, read.recording() == null ? words.textSource() : source()));
             }
         }
         return all;
+    }
+
+    private MeasuredFile read(Path file, Recording.Span part) {
+        return MeasuredFile.read(file, part, progress.of(file));
     }
 
     private String source() {

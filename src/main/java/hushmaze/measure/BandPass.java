@@ -3,7 +3,7 @@ package hushmaze.measure;
 import hushmaze.quantity.Band;
 
 /**
- * A Butterworth band-pass of sixth order for one band: three {@link Biquad}s by the bilinear transform with pre-warped
+ * A Butterworth band-pass of sixth order for one band: three sections of second order by the bilinear transform with pre-warped
  * edges, narrowed so that broad noise has the level an ideal filter with the band's edges would give.
  *
  * <p>Formula: the analogue low-pass of third order has its poles p_k at -1 and -1/2 ± j √3/2; the band-pass between the angular
@@ -11,6 +11,9 @@ import hushmaze.quantity.Band;
  * s = (1 - z⁻¹) / (1 + z⁻¹). The gain is one at Ω0. A filter of
  * third order that is 3 dB down at its edges lets through as much white noise as an ideal one (π/6) / sin(π/6) = 1.0472 as
  * wide, 0.2 dB too much.
+ *
+ * <p>All bands have the same zeros, (1 - z⁻²)³. {@link Zeros} sees to them once for all bands at a rate, the gain goes to the
+ * square of the output, and each section here has its two poles left: y_n = x_n - a1 y_(n-1) - a2 y_(n-2).
  *
  * <p>Source: textbook design of digital filters, from memory; the result is tested against the limits of IEC 61260-1 class 1.
  *
@@ -23,16 +26,52 @@ final class BandPass {
     /** Width of the noise that passes over the width between the points 3 dB down. */
     private static final double NOISE_WIDTH = Math.PI / 6 / Math.sin(Math.PI / 6);
 
-    private final Biquad[] sections;
+    /** Outputs smaller than this are none: numbers near the smallest there are cost time. */
+    private static final double SILENCE = 1e-150;
+
+    /** Two poles, with the last two outputs. */
+    private static final class Poles {
+        private final double a1;
+        private final double a2;
+        private double last;
+        private double before;
+
+        /** Of 1 / (s² + damping s + square), with s by the bilinear transform. */
+        Poles(double damping, double square) {
+            double a0 = 1 + damping + square;
+            a1 = 2 * (square - 1) / a0;
+            a2 = (1 - damping + square) / a0;
+        }
+
+        void keep(double newest, double second) {
+            last = audible(newest);
+            before = audible(second);
+        }
+
+        private static double audible(double output) {
+            return Math.abs(output) < SILENCE ? 0 : output;
+        }
+
+        double power(double omega) {
+            double re = 1 + a1 * Math.cos(omega) + a2 * Math.cos(2 * omega);
+            double im = a1 * Math.sin(omega) + a2 * Math.sin(2 * omega);
+            return 1 / (re * re + im * im);
+        }
+    }
+
+    private final Poles first;
+    private final Poles second;
+    private final Poles third;
+    /** Square of the gain. */
+    private final double gain;
 
     BandPass(Band band, double rate) {
         double low = Math.tan(Math.PI * band.lowerHz() / rate);
         double high = Math.tan(Math.PI * band.upperHz() / rate);
         double width = (high - low) / NOISE_WIDTH;
         double middle = low * high;
-        sections = new Biquad[3];
         // the real pole -1: s² + B s + Ω0²
-        sections[0] = section(width, middle, width);
+        first = new Poles(width, middle);
         // the pair of poles gives a quartic, parted into two quadratics with real coefficients
         double re = -0.5 * width;
         double im = Math.sqrt(0.75) * width;
@@ -42,33 +81,59 @@ final class BandPass {
         double modulus = Math.hypot(dre, dim);
         double rootRe = Math.sqrt(Math.max(0, (modulus + dre) / 2));
         double rootIm = Math.copySign(Math.sqrt(Math.max(0, (modulus - dre) / 2)), dim);
-        sections[1] = pole(re / 2 + rootRe, im / 2 + rootIm, width);
-        sections[2] = pole(re / 2 - rootRe, im / 2 - rootIm, width);
-        double gain = 1 / Math.sqrt(power(2 * Math.atan(Math.sqrt(middle))));
-        sections[0] = section(width, middle, width * gain);
+        second = pole(re / 2 + rootRe, im / 2 + rootIm);
+        third = pole(re / 2 - rootRe, im / 2 - rootIm);
+        gain = 1 / plainPower(2 * Math.atan(Math.sqrt(middle)));
     }
 
-    private static Biquad pole(double re, double im, double width) {
-        return section(-2 * re, re * re + im * im, width);
+    private static Poles pole(double re, double im) {
+        return new Poles(-2 * re, re * re + im * im);
     }
 
-    /** gain s / (s² + damping s + square), with s by the bilinear transform. */
-    private static Biquad section(double damping, double square, double gain) {
-        double a0 = 1 + damping + square;
-        return new Biquad(gain / a0, 0, -gain / a0, 2 * (square - 1) / a0, (1 - damping + square) / a0);
-    }
-
-    /** Filters the first samples of an array in place. */
-    void run(double[] samples, int count) {
-        Biquad.run(sections[0], sections[1], sections[2], samples, count);
-    }
-
-    /** Square of the gain at an angular frequency in radians per sample. */
-    double power(double omega) {
-        double power = 1;
-        for (Biquad section : sections) {
-            power *= section.power(omega);
+    /**
+     * Filters samples that went through {@link Zeros}. The three sections go along together, because each sample of one section has to
+     * wait for the one before it, and the others can be worked out meanwhile.
+     *
+     * @return sum of the squares of the output
+     */
+    double squares(double[] samples, int count) {
+        double f1 = first.a1;
+        double f2 = first.a2;
+        double g1 = second.a1;
+        double g2 = second.a2;
+        double h1 = third.a1;
+        double h2 = third.a2;
+        double y1 = first.last;
+        double y2 = first.before;
+        double z1 = second.last;
+        double z2 = second.before;
+        double w1 = third.last;
+        double w2 = third.before;
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            double y = samples[i] - f2 * y2 - f1 * y1;
+            y2 = y1;
+            y1 = y;
+            double z = y - g2 * z2 - g1 * z1;
+            z2 = z1;
+            z1 = z;
+            double w = z - h2 * w2 - h1 * w1;
+            w2 = w1;
+            w1 = w;
+            sum += w * w;
         }
-        return power;
+        first.keep(y1, y2);
+        second.keep(z1, z2);
+        third.keep(w1, w2);
+        return gain * sum;
+    }
+
+    /** Square of the gain at an angular frequency in radians per sample, with the zeros. */
+    double power(double omega) {
+        return gain * plainPower(omega);
+    }
+
+    private double plainPower(double omega) {
+        return Zeros.power(omega) * first.power(omega) * second.power(omega) * third.power(omega);
     }
 }

@@ -25,44 +25,41 @@ final class Biquad {
         this.a2 = a2;
     }
 
-    /** Filters the first samples of an array in place. */
-    void run(double[] samples, int count) {
-        double t1 = audible(s1);
-        double t2 = audible(s2);
-        for (int i = 0; i < count; i++) {
-            double x = samples[i];
-            double y = b0 * x + t1;
-            t1 = b1 * x - a1 * y + t2;
-            t2 = b2 * x - a2 * y;
-            samples[i] = y;
-        }
-        s1 = t1;
-        s2 = t2;
+    /** The same filter with a gain of one at an angular frequency in radians per sample. */
+    Biquad unityAt(double omega) {
+        double gain = 1 / Math.sqrt(power(omega));
+        return new Biquad(gain * b0, gain * b1, gain * b2, a1, a2);
     }
 
     /**
-     * Filters the first samples of an array in place by three sections in a row. All three go along together, because each
+     * Filters samples by three sections in a row. All three go along together, because each
      * sample of one section has to wait for the one before it, and the others can be worked out meanwhile.
+     *
+     * @param from where the samples begin
+     * @param n how many they are
+     * @param two where the output of the second section goes, from 0 on
+     * @param three where that of the third goes
      */
-    static void run(Biquad f, Biquad g, Biquad h, double[] samples, int count) {
+    static void run(Biquad f, Biquad g, Biquad h, double[] samples, int from, int n, double[] two, double[] three) {
         double f1 = audible(f.s1);
         double f2 = audible(f.s2);
         double g1 = audible(g.s1);
         double g2 = audible(g.s2);
         double h1 = audible(h.s1);
         double h2 = audible(h.s2);
-        for (int i = 0; i < count; i++) {
-            double x = samples[i];
+        for (int i = 0; i < n; i++) {
+            double x = samples[from + i];
             double y = f.b0 * x + f1;
-            f1 = f.b1 * x - f.a1 * y + f2;
+            f1 = f.b1 * x + f2 - f.a1 * y;
             f2 = f.b2 * x - f.a2 * y;
             double z = g.b0 * y + g1;
-            g1 = g.b1 * y - g.a1 * z + g2;
+            g1 = g.b1 * y + g2 - g.a1 * z;
             g2 = g.b2 * y - g.a2 * z;
             double w = h.b0 * z + h1;
-            h1 = h.b1 * z - h.a1 * w + h2;
+            h1 = h.b1 * z + h2 - h.a1 * w;
             h2 = h.b2 * z - h.a2 * w;
-            samples[i] = w;
+            two[i] = z;
+            three[i] = w;
         }
         f.s1 = f1;
         f.s2 = f2;

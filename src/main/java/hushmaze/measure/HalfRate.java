@@ -15,26 +15,25 @@ final class HalfRate {
 
     private static final double MIDDLE = 0.5;
 
-    private final double[] past = new double[2 * HALF];
-    private double[] work = new double[0];
+    /** Samples that were there before: so many have to stand before new ones. */
+    static final int PAST = 2 * HALF;
+
+    private final double[] past = new double[PAST];
     private boolean odd;
 
     /**
      * Filters and halves.
      *
-     * @param samples a block of any length
-     * @param count how many of its samples
-     * @param out where the output goes, at least half as long and one more
+     * @param work with the new samples from {@link #PAST} on; what comes before them is written over
+     * @param count of new samples
+     * @param out where the output goes
+     * @param to where it begins there; at least half as many have room, and one more
      * @return how many samples went there
      */
-    int run(double[] samples, int count, double[] out) {
-        int length = past.length + count;
-        if (work.length < length) {
-            work = new double[length];
-        }
-        System.arraycopy(past, 0, work, 0, past.length);
-        System.arraycopy(samples, 0, work, past.length, count);
-        int n = 0;
+    int run(double[] work, int count, double[] out, int to) {
+        System.arraycopy(past, 0, work, 0, PAST);
+        int length = PAST + count;
+        int n = to;
         for (int i = HALF + (odd ? 1 : 0); i + HALF < length; i += 2) {
             double sum = MIDDLE * work[i];
             for (int k = 0; k < SIDE.length; k++) {
@@ -44,8 +43,8 @@ final class HalfRate {
             out[n++] = sum;
         }
         odd ^= count % 2 != 0;
-        System.arraycopy(work, count, past, 0, past.length);
-        return n;
+        System.arraycopy(work, count, past, 0, PAST);
+        return n - to;
     }
 
     /** Square of the gain at an angular frequency in radians per sample of the input. */

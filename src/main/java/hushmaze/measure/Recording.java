@@ -7,7 +7,6 @@ import hushmaze.quantity.Unit;
 import hushmaze.work.Progress;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -17,17 +16,17 @@ import java.util.Map;
  * @param bands mean levels in third octaves, dB; bands too high for the sampling rate have none
  * @param weighted by frequency weighting
  * @param seconds that were measured
- * @param overloads samples at full scale among them, or just before
+ * @param overloads samples at full scale among them
  */
 public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, double seconds, long overloads) {
     /** Mean square of a sine at full scale, dB re one. */
-    private static final double SINE = Energy.db(0.5);
+    static final double SINE = Energy.db(0.5);
 
-    /** So long before the span the filters are brought into swing, s. */
-    private static final double SWING_S = 2;
+    /** A span is at least so long, s. */
+    public static final double SHORTEST_S = 1;
 
-    private static final double SHORTEST_S = 1;
-    private static final double TENTH = 0.1;
+    /** What two times may lose where they are added and taken from each other, s. */
+    private static final double ROUNDING_S = 1e-6;
 
     /**
      * Weighted levels, dB.
@@ -51,7 +50,7 @@ public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, doubl
 
         public Span {
             InvalidValue.within("from", from, 0, 1e6, Unit.NUMBER);
-            if (to != null && !(to >= from + SHORTEST_S && to <= 1e6)) {
+            if (to != null && !(to >= from + SHORTEST_S - ROUNDING_S && to <= 1e6)) {
                 throw new InvalidValue("to", to + " s", "at least " + SHORTEST_S + " s after from", "");
             }
         }
@@ -74,55 +73,21 @@ public record Recording(BandLevels bands, Map<Weighting, Levels> weighted, doubl
         int rate = samples.header().rate();
         long from = Math.round(span.from() * rate);
         long to = span.to() == null ? samples.header().frames() : Math.round(span.to() * rate);
-        if (to > samples.header().frames() || to - from < SHORTEST_S * rate) {
-            throw new InvalidValue(
-                    name,
-                    InvalidValue.shown((double) samples.header().frames() / rate, Unit.NUMBER) + " s long",
-                    "at least as long as the span, which must have " + SHORTEST_S + " s or more",
-                    "");
-        }
-        return new Meter(rate).run(samples, from, to, progress);
+        requireSpan(name, samples.header(), from, to);
+        Meter meter = new Meter(rate, from, to, 1);
+        meter.run(samples, progress);
+        return meter.recording();
     }
 
-    private static final class Meter {
-        private final int rate;
-        private final ThirdOctaveBank bank;
-        private final Map<Weighting, WeightedLevel> weighted = new EnumMap<>(Weighting.class);
-        private final double[] block = new double[ThirdOctaveBank.BLOCK];
-        private final double[] work = new double[ThirdOctaveBank.BLOCK];
-
-        Meter(int rate) {
-            this.rate = rate;
-            this.bank = new ThirdOctaveBank(rate);
-            for (Weighting weighting : Weighting.values()) {
-                weighted.put(weighting, new WeightedLevel(weighting, rate));
-            }
-        }
-
-        Recording run(WavSamples samples, long from, long to, Progress progress) throws IOException {
-            long begin = Math.max(0, from - Math.round(SWING_S * rate));
-            samples.skipTo(begin);
-            long at = begin;
-            while (at < to) {
-                boolean count = at >= from;
-                int n = samples.next(block, (int) Math.min(block.length, (count ? to : from) - at));
-                bank.run(block, n, count);
-                for (WeightedLevel level : weighted.values()) {
-                    System.arraycopy(block, 0, work, 0, n);
-                    level.run(work, n, count);
-                }
-                at += n;
-                progress.check((double) (at - begin) / (to - begin), "recording");
-            }
-            return result(to - from, samples.overloads());
-        }
-
-        private Recording result(long frames, long overloads) {
-            Map<Weighting, Levels> levels = new EnumMap<>(Weighting.class);
-            weighted.forEach((weighting, level) -> levels.put(
-                    weighting,
-                    new Levels(level.leq() - SINE, level.exceeded(TENTH) - SINE, level.exceeded(1 - TENTH) - SINE)));
-            return new Recording(bank.levels().plus(-SINE), levels, (double) frames / rate, overloads);
+    /** Requires a span to be in the recording and long enough. */
+    static void requireSpan(String name, WavHeader header, long from, long to) {
+        // the span may have lost one sample to rounding
+        if (to > header.frames() || to - from < SHORTEST_S * header.rate() - 1) {
+            throw new InvalidValue(
+                    name,
+                    InvalidValue.shown((double) header.frames() / header.rate(), Unit.NUMBER) + " s long",
+                    "at least as long as the span, which must have " + SHORTEST_S + " s or more",
+                    "");
         }
     }
 }

@@ -21,17 +21,19 @@ final class ThirdOctaveBank {
     private static final double LEAST_RATE = 3.9;
 
     private final double rate;
+    private final double[] work = new double[Stage.BEFORE + BLOCK];
+    private final double[] halved = new double[Stage.BEFORE + BLOCK];
     private final List<Stage> stages = new ArrayList<>();
     private final boolean[] covered = new boolean[BandSet.THIRD_OCTAVE.size()];
 
     ThirdOctaveBank(double rate) {
         this.rate = rate;
         double stageRate = rate;
-        double[] work = new double[BLOCK];
+        double[] driven = new double[BLOCK];
         List<Band> bands = BandSet.THIRD_OCTAVE.bands();
         int left = bands.size();
         while (left > 0) {
-            Stage stage = new Stage(stageRate, work);
+            Stage stage = new Stage(stageRate, driven);
             double half = stageRate / 2;
             while (left > 0 && bands.get(left - 1).upperHz() * LEAST_RATE > half) {
                 left--;
@@ -47,24 +49,46 @@ final class ThirdOctaveBank {
 
     /** Takes the next samples. With {@code counted} false they only bring the filters into swing. */
     void run(double[] samples, int count, boolean counted) {
-        double[] input = samples;
+        run(samples, 0, count, counted);
+    }
+
+    /** Takes the next samples, which begin at a place of an array. */
+    void run(double[] samples, int from, int count, boolean counted) {
+        double[] input = work;
+        double[] output = halved;
+        System.arraycopy(samples, from, input, Stage.BEFORE, count);
         int n = count;
-        for (int i = 0; i < stages.size(); i++) {
-            stages.get(i).run(input, n, counted);
-            if (i + 1 < stages.size()) {
-                n = stages.get(i).halve(input, n);
-                input = stages.get(i).halved;
-            }
+        for (Stage stage : stages) {
+            n = stage.run(input, n, counted, output);
+            double[] free = input;
+            input = output;
+            output = free;
         }
+    }
+
+    /**
+     * Ends a column of a picture.
+     *
+     * @return mean squares in the bands since the column before ended; zero in bands without a level
+     */
+    double[] endColumn() {
+        double[] means = new double[covered.length];
+        for (Stage stage : stages) {
+            stage.endColumn(means);
+        }
+        return means;
+    }
+
+    /** Whether bands have a level, one each. */
+    boolean[] covered() {
+        return covered.clone();
     }
 
     /** Levels of the mean squares so far, dB re one; silence is far below anything. */
     BandLevels levels() {
         double[] levels = new double[covered.length];
         for (Stage stage : stages) {
-            for (int i = 0; i < stage.places.size(); i++) {
-                levels[stage.places.get(i)] = Energy.db(stage.sums[i] / Math.max(1, stage.counted));
-            }
+            stage.levels(levels);
         }
         return new BandLevels(BandSet.THIRD_OCTAVE, levels, covered);
     }
@@ -91,18 +115,24 @@ final class ThirdOctaveBank {
 
     /** The bands at one rate. */
     private static final class Stage {
+        /** So many samples of before stand before the new ones. */
+        private static final int BEFORE = HalfRate.PAST;
+
         private final double stageRate;
-        private final double[] work;
-        private final double[] halved = new double[BLOCK / 2 + 1];
+        private final double[] driven;
+        private final Zeros zeros = new Zeros();
         private final HalfRate halfRate = new HalfRate();
         private final List<Integer> places = new ArrayList<>();
         private final List<BandPass> filters = new ArrayList<>();
         private final double[] sums = new double[BandSet.THIRD_OCTAVE.size()];
+        private final double[] columnSums = new double[BandSet.THIRD_OCTAVE.size()];
         private long counted;
+        private long columnCounted;
 
-        Stage(double stageRate, double[] work) {
+        /** @param driven room for samples that went through the zeros */
+        Stage(double stageRate, double[] driven) {
             this.stageRate = stageRate;
-            this.work = work;
+            this.driven = driven;
         }
 
         void add(int place, Band band) {
@@ -110,23 +140,38 @@ final class ThirdOctaveBank {
             filters.add(new BandPass(band, stageRate));
         }
 
-        int halve(double[] input, int n) {
-            return halfRate.run(input, n, halved);
-        }
-
-        void run(double[] input, int n, boolean count) {
-            for (int i = 0; i < filters.size(); i++) {
-                System.arraycopy(input, 0, work, 0, n);
-                filters.get(i).run(work, n);
-                if (count) {
-                    double sum = 0;
-                    for (int k = 0; k < n; k++) {
-                        sum += work[k] * work[k];
-                    }
-                    sums[i] += sum;
+        /**
+         * Takes samples and makes the next stage's of them.
+         *
+         * @return how many those are
+         */
+        int run(double[] input, int n, boolean count, double[] output) {
+            if (!filters.isEmpty()) {
+                zeros.run(input, BEFORE, n, driven);
+                for (int i = 0; i < filters.size(); i++) {
+                    double squares = filters.get(i).squares(driven, n);
+                    columnSums[i] += count ? squares : 0;
                 }
             }
-            counted += count ? n : 0;
+            columnCounted += count ? n : 0;
+            return halfRate.run(input, n, output, BEFORE);
+        }
+
+        void endColumn(double[] means) {
+            for (int i = 0; i < places.size(); i++) {
+                means[places.get(i)] = columnSums[i] / Math.max(1, columnCounted);
+                sums[i] += columnSums[i];
+                columnSums[i] = 0;
+            }
+            counted += columnCounted;
+            columnCounted = 0;
+        }
+
+        void levels(double[] levels) {
+            long all = Math.max(1, counted + columnCounted);
+            for (int i = 0; i < places.size(); i++) {
+                levels[places.get(i)] = Energy.db((sums[i] + columnSums[i]) / all);
+            }
         }
     }
 }

@@ -22,7 +22,7 @@ record WavHeader(boolean floating, int channels, int rate, int bytes, long frame
     private static final int FLOAT = 3;
     private static final int EXTENSIBLE = 0xFFFE;
     private static final int MOST_CHANNELS = 64;
-    private static final int LOWEST_RATE = 1000;
+    private static final int LOWEST_RATE = 4000;
     private static final int HIGHEST_RATE = 768_000;
     private static final int PLAIN_FORMAT = 16;
     private static final int EXTENDED_FORMAT = 40;

@@ -52,10 +52,11 @@ final class WavSamples {
     /**
      * The next samples.
      *
+     * @param from where they go, from this place on
      * @param most how many at most
      * @return how many; 0 at the end
      */
-    int next(double[] samples, int most) throws IOException {
+    int next(double[] samples, int from, int most) throws IOException {
         int wanted = (int) Math.min(Math.min(most, ThirdOctaveBank.BLOCK), header.frames() - frame);
         if (wanted <= 0) {
             return 0;
@@ -79,7 +80,7 @@ final class WavSamples {
                         "");
             }
             overloads += Math.abs(sample) >= FULL_SCALE ? 1 : 0;
-            samples[i] = sample;
+            samples[from + i] = sample;
         }
         frame += got;
         return got;

@@ -26,30 +26,24 @@ public enum Weighting {
     private static final double F4 = 12194.217;
     private static final double REFERENCE_HZ = 1000;
 
-    /** The filter's sections at a sampling rate, Hz. */
+    /** The filter's sections at a sampling rate, Hz; those of A are those of C and one more. Each is 0 dB at 1 kHz. */
     Biquad[] sections(double rate) {
-        if (this == Z) {
-            return new Biquad[0];
-        }
+        double omega = 2 * Math.PI * REFERENCE_HZ / rate;
         double[] high = lowPass(rate);
-        double[][] first = {
-            multiply(highPass(F1, rate), highPass(F1, rate)),
-            multiply(highPass(F2, rate), highPass(F3, rate)),
-            multiply(high, high)
+        Biquad lowest = biquad(multiply(highPass(F1, rate), highPass(F1, rate))).unityAt(omega);
+        Biquad highest = biquad(multiply(high, high)).unityAt(omega);
+        return switch (this) {
+            case Z -> new Biquad[0];
+            case C -> new Biquad[] {lowest, highest};
+            case A -> {
+                double[] middle = multiply(highPass(F2, rate), highPass(F3, rate));
+                yield new Biquad[] {lowest, highest, biquad(middle).unityAt(omega)};
+            }
         };
-        int[] used = this == A ? new int[] {0, 1, 2} : new int[] {0, 2};
-        Biquad[] sections = new Biquad[used.length];
-        double power = 1;
-        for (int i = 0; i < used.length; i++) {
-            sections[i] = biquad(first[used[i]], 1);
-            power *= sections[i].power(2 * Math.PI * REFERENCE_HZ / rate);
-        }
-        sections[0] = biquad(first[used[0]], 1 / Math.sqrt(power));
-        return sections;
     }
 
-    private static Biquad biquad(double[] c, double gain) {
-        return new Biquad(gain * c[0], gain * c[1], gain * c[2], c[3], c[4]);
+    private static Biquad biquad(double[] c) {
+        return new Biquad(c[0], c[1], c[2], c[3], c[4]);
     }
 
     /** First order high-pass {b0, b1, a1}: s / (s + Ω), Ω = tan(π f / f_s). */

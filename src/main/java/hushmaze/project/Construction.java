@@ -90,6 +90,22 @@ public record Construction(
         return with(maxMass, other, doorway, joinery);
     }
 
+    /** The same lined with another liner. */
+    public Construction lined(Liner other) {
+        return new Construction(
+                board,
+                shellLayers,
+                baffleLayers,
+                other,
+                linedBroadFaces,
+                openingFace,
+                roomFace,
+                maxMass,
+                mounting,
+                joinery,
+                doorway);
+    }
+
     private Construction with(Double otherMass, Mounting otherMounting, Doorway otherDoorway, Joinery otherJoinery) {
         return new Construction(
                 board,

@@ -79,6 +79,21 @@ public record Project(
         return new Project(formatVersion, name, titleBlock, units, room, stock, others, readings);
     }
 
+    /** The same project of which nothing was measured; what is predicted for it is the same. */
+    public Project unmeasured() {
+        List<VentPath> others = paths.stream().map(p -> p.measured(null)).toList();
+        return withPaths(others).measured(null);
+    }
+
+    /** The same project with the readings of another one that has as many paths. */
+    public Project measuredLike(Project other) {
+        List<VentPath> others = new ArrayList<>();
+        for (int i = 0; i < paths.size(); i++) {
+            others.add(paths.get(i).measured(other.paths().get(i).readings()));
+        }
+        return withPaths(others).measured(other.readings());
+    }
+
     /** What was measured of the air of the room, which may be nothing. */
     public RoomReadings readingsOrNone() {
         return readings == null ? RoomReadings.NONE : readings;

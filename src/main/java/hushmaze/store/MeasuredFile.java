@@ -67,6 +67,19 @@ public record MeasuredFile(Path file, BandLevels bands, Recording recording) {
         return new Reading(shorter, round, scale, levels.above(Reading.LOWEST), where);
     }
 
+    /**
+     * Whether a file is a recording; a text otherwise.
+     *
+     * @throws InvalidValue if it cannot be read
+     */
+    public static boolean isRecording(Path file) {
+        try (InputStream bytes = open(file)) {
+            return isRecording(file, bytes);
+        } catch (IOException e) {
+            throw new InvalidValue(file.toString(), "a file that cannot be read", "a readable file", "");
+        }
+    }
+
     private static boolean isRecording(Path file, InputStream bytes) throws IOException {
         bytes.mark(RIFF.length);
         boolean riff = Arrays.equals(bytes.readNBytes(RIFF.length), RIFF);
@@ -74,7 +87,7 @@ public record MeasuredFile(Path file, BandLevels bands, Recording recording) {
         return riff || file.toString().toLowerCase(Locale.ROOT).endsWith(".wav");
     }
 
-    private static InputStream open(Path file) throws IOException {
+    static InputStream open(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new InvalidValue(file.toString(), "a folder", "a file of levels", "");
         }

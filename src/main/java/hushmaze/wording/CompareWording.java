@@ -39,6 +39,35 @@ public final class CompareWording {
         return lines;
     }
 
+    /** What readings say of gap and liner, line by line; the first is empty. */
+    public List<String> fittingLines(BoxFitting fitting) {
+        List<String> lines = new ArrayList<>(List.of("", wording.text("fitting.head")));
+        fitting(fitting).forEach(sentence -> lines.add("- " + sentence));
+        return lines;
+    }
+
+    /** Measured air, line by line; the first is empty, and there is none without readings. */
+    public List<String> airLines(AirComparison air) {
+        List<String> lines = new ArrayList<>();
+        for (AirComparison.Line line : air.lines()) {
+            if (lines.isEmpty()) {
+                lines.add("");
+                lines.add(wording.text("compare.air.head"));
+            }
+            lines.add("- " + airSentence(line));
+            if (!airNext(line).isEmpty()) {
+                lines.add("  " + airNext(line));
+            }
+        }
+        return lines;
+    }
+
+    /** One thing measured of the air, in a sentence. */
+    public String airSentence(AirComparison.Line line) {
+        return wording.text(
+                "compare.air.line", airName(line.kind()), airMeasured(line), airPredicted(line), airVerdict(line));
+    }
+
     /** What the figures are worth. */
     public String claims(Comparison comparison) {
         String differences = wording.text("compare.claims." + comparison.scale());

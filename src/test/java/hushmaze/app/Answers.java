@@ -4,6 +4,7 @@ import hushmaze.app.model.Message;
 import hushmaze.app.window.Questions;
 import hushmaze.drawing.Drawing;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -12,6 +13,11 @@ record Answers(Path folder) implements Questions {
     @Override
     public Optional<Path> fileToOpen() {
         return Optional.of(folder.resolve("project.json"));
+    }
+
+    @Override
+    public List<Path> filesOfReadings() {
+        return List.of(folder.resolve("reading.txt"));
     }
 
     @Override

@@ -160,7 +160,9 @@ class CompareCommandTest {
         JsonNode levels = new ObjectMapper().readTree(calibrated.out());
         assertThat(levels.path("levels").asText()).isEqualTo("CALIBRATED");
         assertThat(levels.path("bands").get(13).path("beforeDb").asDouble()).isCloseTo(94, within(0.05));
-        assertThat(calibrated.err()).contains("before.wav: 1 s, A-weighted Leq 94");
+        assertThat(calibrated.err())
+                .contains("before.wav: 1 s, A-weighted Leq 94", " % room air")
+                .containsPattern("\\d % .*after\\.wav: reading");
     }
 
     @Test
@@ -211,5 +213,66 @@ class CompareCommandTest {
     void everyVerdictHasItsWords(ComparedBand.Verdict verdict) {
         assertThat(new CompareWording(new Wording(UnitSystem.METRIC)).verdict(verdict))
                 .isNotBlank();
+    }
+
+    @Test
+    void readingsAreKeptWithTheProjectAndComparedAgainWithoutTheFiles() throws IOException {
+        String before = levels("before.csv", i -> 80);
+        String after = levels("after.csv", i -> 80 - i);
+        Path saved = folder.resolve("saved.json");
+        String[] first = {
+            "compare",
+            SAMPLE,
+            "--path",
+            SECOND,
+            "--before",
+            before,
+            "--after",
+            after,
+            "--flow",
+            "64 cfm",
+            "--door-pressure",
+            "1.5",
+            "--co2",
+            "1250",
+            "--co2-people",
+            "3",
+            "--save",
+            saved.toString(),
+            "--json",
+            "--quick"
+        };
+        Outcome once = Outcome.run(first);
+        assertThat(once.code()).as(once.err()).isZero();
+        JsonNode node = new ObjectMapper().readTree(once.out());
+        assertThat(node.path("air")).hasSize(4);
+        assertThat(node.path("air").get(0).path("measured").asDouble()).isCloseTo(30.2, within(0.01));
+        assertThat(node.path("air").get(1).path("measured").asDouble()).isEqualTo(1.5);
+        assertThat(node.path("air").get(2).path("measured").asDouble()).isCloseTo(1250, within(1e-9));
+        assertThat(node.path("fitting").path("bands").asInt()).isEqualTo(24);
+        Outcome again = Outcome.run("compare", saved.toString(), "--path", SECOND, "--json", "--quick");
+        assertThat(again.code()).as(again.err()).isZero();
+        assertThat(again.out()).isEqualTo(once.out());
+        Outcome words = Outcome.run("compare", saved.toString(), "--path", SECOND, "--quick");
+        assertThat(words.out()).contains("Air through the path", "joint of the cover");
+        Outcome refused = Outcome.run(first);
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.err()).contains("--save", "there already");
+    }
+
+    @Test
+    void airAloneIsComparedAndWhatIsMissingIsSaid() {
+        Outcome air = Outcome.run("compare", SAMPLE, "--flow", "30", "--quick");
+        assertThat(air.code()).as(air.err()).isZero();
+        assertThat(air.out()).contains("Air through the path: 30 L/s");
+        Outcome nothing = Outcome.run("compare", SAMPLE, "--quick");
+        assertThat(nothing.code()).isEqualTo(2);
+        assertThat(nothing.err()).contains("--before, --after", "no readings in the project");
+        Outcome alone = Outcome.run("compare", SAMPLE, "--co2", "1100", "--quick");
+        assertThat(alone.code()).isEqualTo(2);
+        assertThat(alone.err()).contains("co2People");
+        Outcome unit = Outcome.run("compare", SAMPLE, "--flow", "30 kg", "--quick");
+        assertThat(unit.code()).isEqualTo(2);
+        assertThat(unit.err()).contains("--flow", "30 kg");
     }
 }

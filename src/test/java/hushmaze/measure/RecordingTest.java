@@ -12,6 +12,7 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.work.Progress;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -123,6 +124,8 @@ class RecordingTest {
     void overloadIsCounted() {
         byte[] wav = WavBytes.of(WavBytes.Kind.PCM16, 8000, 1, 16_000, i -> i % 100 == 0 ? 1 : 0);
         assertThat(read(wav, Span.ALL).overloads()).isEqualTo(160);
+        // those before the span do not count
+        assertThat(read(wav, last(1, 0.5)).overloads()).isEqualTo(120);
     }
 
     @Test
@@ -153,12 +156,22 @@ class RecordingTest {
         refuses(Arrays.copyOf(good, 30), "ends before its first sample");
         refuses(new byte[0], "ends before its first sample");
         refuses(new byte[1000], "no RIFF WAVE file");
+        refuses("125; 48.2\n250; 46.0\n".getBytes(StandardCharsets.UTF_8), "no RIFF WAVE file");
+        refuses("125; 48.2\n250; 46.0\n".getBytes(StandardCharsets.UTF_16), "no RIFF WAVE file");
+        refuses("RIFF".getBytes(StandardCharsets.UTF_16), "ends before its first sample");
+        byte[] turned = good.clone();
+        turned[3] = 'X';
+        refuses(turned, "no RIFF WAVE file");
         refuses(WavBytes.file(pcm, new byte[16_000], 0x7FFF_FFF0L), "samples that end after 1 s");
         refuses(WavBytes.file(pcm, new byte[16_000], 0xFFFF_FFFFL), "samples that end after 1 s");
         refuses(WavBytes.file(pcm, new byte[0], 0), "no sample");
         refuses(WavBytes.file(new byte[4], new byte[0], 0), "a format of 4 bytes");
         refuses(WavBytes.file(WavBytes.header(WavBytes.Kind.PCM16, 8000, 0), new byte[8], 8), "channels: 0");
         refuses(WavBytes.file(WavBytes.header(WavBytes.Kind.PCM16, 0, 1), new byte[8], 8), "sampling rate, Hz: 0");
+        refuses(WavBytes.file(WavBytes.header(WavBytes.Kind.PCM16, 8000, 65), new byte[130], 130), "channels: 65");
+        refuses(
+                WavBytes.file(WavBytes.header(WavBytes.Kind.PCM16, 2000, 1), new byte[8], 8),
+                "sampling rate, Hz: 2000");
         byte[] other = pcm.clone();
         other[0] = 85;
         refuses(WavBytes.file(other, new byte[8], 8), "format 85 with 16 bits");
@@ -168,6 +181,9 @@ class RecordingTest {
         refuses(
                 WavBytes.of(WavBytes.Kind.FLOAT32, 8000, 1, 16_000, i -> i == 4000 ? Double.NaN : 0),
                 "sample at 0.5 s: NaN");
+        refuses(
+                WavBytes.of(WavBytes.Kind.FLOAT32, 8000, 1, 16_000, i -> i == 4000 ? Double.NEGATIVE_INFINITY : 0),
+                "sample at 0.5 s: -Infinity");
         refuses(WavBytes.of(WavBytes.Kind.PCM16, 8000, 1, 100, i -> 0), "at least as long as the span");
         assertThatThrownBy(() -> read(good, last(2, 0))).hasMessageContaining("channel: 2");
         assertThatThrownBy(() -> read(good, new Span(1, 5, 9.0))).hasMessageContaining("2 s long");

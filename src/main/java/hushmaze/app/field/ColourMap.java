@@ -9,7 +9,7 @@ package hushmaze.app.field;
  * gets lighter evenly from quiet to loud. That of pressures is as light at one end as at the other, blue where the air is thinned, orange
  * where it is pressed together, two hues that nearly every eye tells apart, and without chroma in the middle.
  */
-final class ColourMap {
+public final class ColourMap {
     /** Colours of a map. */
     static final int SIZE = 256;
 
@@ -32,7 +32,7 @@ final class ColourMap {
     private ColourMap() {}
 
     /** For levels, from quiet to loud. */
-    static ColourMap level() {
+    public static ColourMap level() {
         ColourMap map = new ColourMap();
         for (int i = 0; i < SIZE; i++) {
             double place = (double) i / (SIZE - 1) * (LEVEL.length - 1);
@@ -60,7 +60,7 @@ final class ColourMap {
     }
 
     /** As a pixel, opaque: alpha, red, green, blue. */
-    int at(double share) {
+    public int at(double share) {
         return colours[(int) Math.round(Math.max(0, Math.min(1, share)) * (SIZE - 1))];
     }
 

@@ -34,6 +34,10 @@ public final class Designer {
     private final PlanSizes planSizes;
     private final KeptModel kept;
     private final MendsModel mends;
+    private final MeasuredModel measured;
+    private final MeasuredAir measuredAir;
+    private final MeasuredBrief measuredBrief;
+    private final ComparedModel compared;
     private final GuideModel guide;
     private final PartsModel parts;
     private final SettingsModel settings;
@@ -77,6 +81,10 @@ public final class Designer {
         pages = new PagesModel(edit, results, runners.results(), measure, message);
         planSizes = new PlanSizes(edit, results);
         kept = new KeptModel(edit, runners.trials(), quickest(stages));
+        measured = new MeasuredModel(edit, runners.trials(), message);
+        measuredAir = new MeasuredAir(edit);
+        measuredBrief = new MeasuredBrief(edit);
+        compared = new ComparedModel(edit, results, runners.trials());
         mends = new MendsModel(edit, results, extras, air, runners.mends());
         guide = new GuideModel(
                 presets,
@@ -161,6 +169,26 @@ public final class Designer {
     /** Boxes put by. */
     public KeptModel kept() {
         return kept;
+    }
+
+    /** Levels that were measured. */
+    public MeasuredModel measured() {
+        return measured;
+    }
+
+    /** Air that was measured. */
+    public MeasuredAir measuredAir() {
+        return measuredAir;
+    }
+
+    /** What is asked, taken from what was measured. */
+    public MeasuredBrief measuredBrief() {
+        return measuredBrief;
+    }
+
+    /** What was measured held against what is predicted. */
+    public ComparedModel compared() {
+        return compared;
     }
 
     public MendsModel mends() {

@@ -4,6 +4,7 @@ import hushmaze.material.Board;
 import hushmaze.project.Box;
 import hushmaze.project.Choices;
 import hushmaze.project.Construction;
+import hushmaze.project.Joinery;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
@@ -69,8 +70,16 @@ final class Materials {
                 broad ? faces.withBroad(now.linedBroadFaces() ? 1 : 0) : faces,
                 box.openingPort(),
                 box.roomPort(),
-                old.joineryOrPlain().equals(now.joineryOrPlain()) ? box.joinery() : now.joineryOrPlain(),
+                joinery(box.joinery(), old.joineryOrPlain(), now.joineryOrPlain()),
                 box.seams()));
+    }
+
+    /** A gap that was measured comes to the joints a box has; any other change puts new joints in their place. */
+    private static Joinery joinery(Joinery ofBox, Joinery old, Joinery now) {
+        if (old.equals(now)) {
+            return ofBox;
+        }
+        return old.gapping(null).equals(now.gapping(null)) ? ofBox.gapping(now.coverGap()) : now;
     }
 
     /** Boards of a box after a change: what was the path's board is the new one, others stay as they are. */

@@ -101,11 +101,24 @@ public final class ResultModel {
         problem.set("");
         int ticket = wanted.incrementAndGet();
         Project asked = edit.project();
+        measured(asked);
         boolean known = asked.equals(answered);
         state.set(known ? State.CURRENT : State.COMPUTING);
         int first = known ? stages.indexOf(shownBy) + 1 : 0;
         refining.set(known && first < stages.size());
         run(first, asked, ticket);
+    }
+
+    /** Readings change nothing that is predicted: results of the same project without them, or with others, go on. */
+    private void measured(Project asked) {
+        boolean onlyReadings = answered != null
+                && !asked.equals(answered)
+                && asked.paths().size() == answered.paths().size()
+                && asked.unmeasured().equals(answered.unmeasured());
+        if (onlyReadings) {
+            answered = asked;
+            assessment.set(assessment.get().measuredLike(asked));
+        }
     }
 
     private void run(int stage, Project asked, int ticket) {

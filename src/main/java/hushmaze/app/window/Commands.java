@@ -94,6 +94,11 @@ public final class Commands {
         return files.hasLeftover(null) || file.isPresent() && files.hasLeftover(file.get());
     }
 
+    /** Which files of levels or recordings to read. */
+    List<Path> readings() {
+        return questions.filesOfReadings();
+    }
+
     void newFrom(String sample) {
         if (mayLeave()) {
             files.newFrom(sample);

@@ -52,7 +52,7 @@ public final class DesignerWindow {
         root.getStyleClass().add("designer");
         this.scene = new Scene(root, WIDTH, HEIGHT);
         this.theme = new Theme(scene, designer.settings());
-        Views views = new Views(designer);
+        Views views = new Views(designer, this.commands::readings);
         Menus menus = new Menus(designer, this.commands, theme, views, this::close);
         MenuBar menuBar = menus.bar();
         menus.moreKeys(scene);

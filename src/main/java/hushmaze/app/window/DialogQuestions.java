@@ -8,6 +8,7 @@ import hushmaze.drawing.Drawing;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Alert;
@@ -20,6 +21,7 @@ import javafx.stage.Stage;
 /** Asks in dialogs over the window. */
 public final class DialogQuestions implements Questions {
     private static final String ENDING = ".json";
+    private static final List<String> READINGS = List.of("*.wav", "*.WAV", "*.txt", "*.csv", "*.tsv");
 
     private final Stage stage;
     private final SettingsModel settings;
@@ -33,6 +35,23 @@ public final class DialogQuestions implements Questions {
     @Override
     public Optional<Path> fileToOpen() {
         return Optional.ofNullable(files("ask.open").showOpenDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public List<Path> filesOfReadings() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("ask.readings"));
+        folder().ifPresent(chooser::setInitialDirectory);
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(Texts.of("ask.readings.files"), READINGS),
+                        new FileChooser.ExtensionFilter(Texts.of("ask.allFiles"), "*"));
+        List<File> chosen = chooser.showOpenMultipleDialog(stage);
+        if (chosen == null) {
+            return List.of();
+        }
+        settings.lookedIn(chosen.get(0).toPath().getParent());
+        return chosen.stream().map(File::toPath).toList();
     }
 
     @Override

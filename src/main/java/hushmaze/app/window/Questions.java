@@ -3,6 +3,7 @@ package hushmaze.app.window;
 import hushmaze.app.model.Message;
 import hushmaze.drawing.Drawing;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -17,6 +18,9 @@ public interface Questions {
 
     /** Which file to open. */
     Optional<Path> fileToOpen();
+
+    /** Which files of levels or recordings to read; none if nothing is chosen. */
+    List<Path> filesOfReadings();
 
     /** Where to save a project of this name. */
     Optional<Path> fileToSave(String projectName);

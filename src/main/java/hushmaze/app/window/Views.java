@@ -3,6 +3,8 @@ package hushmaze.app.window;
 import hushmaze.app.field.FieldView;
 import hushmaze.app.found.FoundPane;
 import hushmaze.app.kept.KeptView;
+import hushmaze.app.measured.MeasuredView;
+import hushmaze.app.measured.ReadingFiles;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.CutView;
@@ -27,7 +29,7 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "field", "air", "pages", "found", "kept");
+    static final List<String> NAMES = List.of("sections", "space", "spectra", "field", "air", "pages", "found", "kept", "measured");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
@@ -36,7 +38,7 @@ final class Views extends VBox {
 
     private final Map<Integer, Node> views = new HashMap<>();
 
-    Views(Designer designer) {
+    Views(Designer designer, ReadingFiles files) {
         getStyleClass().add("views");
         makers = List.of(
                 () -> new CutView(designer),
@@ -46,7 +48,8 @@ final class Views extends VBox {
                 () -> new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
                 () -> new PagesView(designer),
                 () -> new FoundPane(designer),
-                () -> new KeptView(designer));
+                () -> new KeptView(designer),
+                () -> new MeasuredView(designer, files));
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("view-choice");
         for (int i = 0; i < NAMES.size(); i++) {
@@ -68,6 +71,7 @@ final class Views extends VBox {
                 return;
             }
             int number = choice.getToggles().indexOf(after);
+            designer.compared().watchedProperty().set(NAMES.get(number).equals("measured"));
             make(number);
             views.forEach((other, view) -> view.setVisible(other == number));
             designer.pages().watchedProperty().set(NAMES.get(number).equals("pages"));

@@ -48,6 +48,11 @@ class CommandsTest {
         }
 
         @Override
+        public List<Path> filesOfReadings() {
+            return List.of();
+        }
+
+        @Override
         public Optional<Path> fileToSave(String projectName) {
             return Optional.of(folder.resolve("mine.json"));
         }
