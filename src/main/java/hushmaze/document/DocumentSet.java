@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 
 /**
  * All documents of a project: the project itself, and for each path a PDF with the summary and every drawing, the cut list, the
- * cuts and the bands as CSV, the box as a model in three dimensions, and each part and each sheet as SVG in true size.
+ * cuts, the bands and what was measured of them as CSV, the box as a model in three dimensions, and each part and each sheet as SVG in true size.
  */
 public final class DocumentSet {
     private final FontMeasure measure = new FontMeasure();
@@ -84,6 +84,7 @@ public final class DocumentSet {
             files.put(base + "_cut-list.csv", text(CutListCsv.of(result)));
             files.put(base + "_cut-sequence.csv", text(CutSequenceCsv.of(result)));
             files.put(base + "_bands.csv", text(BandsCsv.of(result)));
+            MeasuredCsv.of(assessment.project(), result).ifPresent(csv -> files.put(base + "_measured.csv", text(csv)));
             byte[] model = ModelWriter.write(drawing.title(), result);
             files.put(base + "_model.glb", out -> out.write(model));
             pictures(files, base, result);

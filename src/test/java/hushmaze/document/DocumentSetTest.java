@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.assess.Assessment;
+import hushmaze.assess.BandResult;
 import hushmaze.assess.PathResult;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.SampleReadings;
+import hushmaze.project.Reading.Scale;
+import hushmaze.project.RoomReadings;
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -67,6 +72,51 @@ class DocumentSetTest {
         assertThat(first[8]).as("not computed").isEmpty();
         assertThat(Csv.number(Double.POSITIVE_INFINITY)).isEqualTo("inf");
         assertThat(Csv.line(List.of("a,b", "c\"d", "e"))).isEqualTo("\"a,b\",\"c\"\"d\",e\n");
+    }
+
+    /** Levels without the box of 110 dB in every band, 20 dB less with it, 60 dB of background; read by Double.parseDouble alone. */
+    @Test
+    void measuredBandsKeepEveryDigit() {
+        Assessment measured = SampleAssessment.measured(
+                UnitSystem.METRIC,
+                SampleReadings.of(BandSet.OCTAVE, Scale.CALIBRATED, 110, i -> 20, 60),
+                RoomReadings.NONE);
+        PathResult result = measured.paths().get(0);
+        List<String> lines =
+                MeasuredCsv.of(measured.project(), result).orElseThrow().lines().toList();
+        assertThat(lines).hasSize(1 + 8);
+        assertThat(lines.get(0))
+                .isEqualTo("nominalHz,centreHz,fraction,beforeDb,afterDb,reductionDb,uncertaintyDb,overBackgroundDb,"
+                        + "atLeast,lowDb,likelyDb,highDb,verdict");
+        String[] first = lines.get(1).split(",", -1);
+        assertThat(first[0]).isEqualTo("63.0");
+        assertThat(first[2]).isEqualTo("1");
+        // 110 and 90 dB less 60 dB of background: 10 lg(10^11 - 10^6) and 10 lg(10^9 - 10^6), dB
+        assertThat(Double.parseDouble(first[3])).isCloseTo(109.999957, within(1e-6));
+        assertThat(Double.parseDouble(first[4])).isCloseTo(89.995655, within(1e-6));
+        assertThat(Double.parseDouble(first[5])).isCloseTo(20.004302, within(2e-6));
+        assertThat(first[7]).isEqualTo("30.0");
+        assertThat(first[8]).isEqualTo("false");
+        BandResult octave = result.octaves().get(0);
+        assertThat(Double.parseDouble(first[9])).isEqualTo(octave.low());
+        assertThat(Double.parseDouble(first[10])).isEqualTo(octave.likely());
+        assertThat(Double.parseDouble(first[11])).isEqualTo(octave.high());
+        assertThat(first[12]).isEqualTo("ABOVE_HIGH");
+    }
+
+    @Test
+    void measuredBandsAreWrittenOnlyWhereThereAreReadings() {
+        assertThat(MeasuredCsv.of(SAMPLE.project(), SAMPLE.paths().get(0))).isEmpty();
+        Assessment measured = SampleReadings.everything(UnitSystem.METRIC, BandSet.THIRD_OCTAVE);
+        List<String> names = DocumentSet.write(measured, PROJECT, folder, Paper.A4, UnitSystem.METRIC, false).stream()
+                .map(p -> p.getFileName().toString())
+                .toList();
+        assertThat(names)
+                .contains("Voice-booth_Supply-west-wall_measured.csv")
+                .doesNotContain("Voice-booth_Return-to-the-hall_measured.csv");
+        assertThat(folder.resolve("Voice-booth_Supply-west-wall_measured.csv"))
+                .hasContent(MeasuredCsv.of(measured.project(), measured.paths().get(0))
+                        .orElseThrow());
     }
 
     @Test

@@ -5,13 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.assess.Assessment;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Labels;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.SampleReadings;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
 import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
+import hushmaze.project.PathReadings;
+import hushmaze.project.Reading.Scale;
+import hushmaze.project.RoomReadings;
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.RandomBoxes;
 import java.util.List;
@@ -74,6 +80,34 @@ class PathDrawingTest {
                     }
                 }
             }
+        }
+    }
+
+    @Test
+    void projectsWithReadingsToo() {
+        for (Paper paper : Paper.values()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                for (BandSet set : BandSet.values()) {
+                    reportIsNeat(SampleReadings.everything(units, set), paper, units);
+                }
+                PathReadings alone = SampleReadings.of(BandSet.THIRD_OCTAVE, Scale.FULL_SCALE, -20, i -> 25, -90);
+                reportIsNeat(
+                        SampleAssessment.measured(
+                                units, alone.withLevels(alone.levels().subList(0, 1)), RoomReadings.NONE),
+                        paper,
+                        units);
+            }
+        }
+    }
+
+    private static void reportIsNeat(Assessment assessment, Paper paper, UnitSystem units) {
+        List<Page> report = draw(assessment, 0, paper, units).pages().stream()
+                .filter(page -> page.title().equals(Labels.of("report.title")))
+                .toList();
+        assertThat(report).isNotEmpty();
+        for (Page page : report) {
+            insideFrame(page, paper + " in " + units);
+            textsApart(page, paper + " in " + units);
         }
     }
 

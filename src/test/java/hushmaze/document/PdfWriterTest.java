@@ -14,9 +14,11 @@ import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
+import hushmaze.drawing.SampleReadings;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
 import hushmaze.project.Project;
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.LayoutRules;
@@ -189,10 +191,22 @@ class PdfWriterTest {
                 .isEqualTo(bytes(two, two.paths().get(0), Paper.A4, UnitSystem.METRIC));
     }
 
+    @Test
+    void theSameReadingsGiveTheSameBytes() throws IOException {
+        Assessment one = SampleReadings.everything(UnitSystem.METRIC, BandSet.THIRD_OCTAVE);
+        Assessment two = SampleReadings.everything(UnitSystem.METRIC, BandSet.THIRD_OCTAVE);
+        assertThat(bytes(one, one.paths().get(0), Paper.A4, UnitSystem.METRIC))
+                .isEqualTo(bytes(two, two.paths().get(0), Paper.A4, UnitSystem.METRIC));
+    }
+
     /** Property: a reader that follows the structure finds every text of every page once, in order; pages carry sheet numbers. */
     @Test
     void textIsTaggedAndPagesAreNumbered() throws IOException {
-        Assessment assessment = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        tagged(SampleAssessment.twoPaths(UnitSystem.METRIC));
+        tagged(SampleReadings.everything(UnitSystem.METRIC, BandSet.OCTAVE));
+    }
+
+    private static void tagged(Assessment assessment) throws IOException {
         PathResult result = assessment.paths().get(0);
         Drawing drawing = new PathDrawing(assessment, result, Paper.A4, UnitSystem.METRIC, MEASURE).draw();
         try (PDDocument pdf = Loader.loadPDF(bytes(assessment, result, Paper.A4, UnitSystem.METRIC))) {

@@ -19,11 +19,13 @@ import hushmaze.project.LinedFaces;
 import hushmaze.project.Mounting;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
+import hushmaze.project.PathReadings;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Room;
+import hushmaze.project.RoomReadings;
 import hushmaze.project.Space;
 import hushmaze.project.Stock;
 import hushmaze.project.Target;
@@ -78,6 +80,17 @@ public final class SampleAssessment {
                         new Opening(o.kind(), surface, o.beyond(), o.width(), o.height()), brief.flow(), brief.drive())
                 .withConstruction(brief.construction().mounted(mounting));
         return of(units, List.of(new VentPath("Path", Purpose.SUPPLY, changed, box)));
+    }
+
+    /** The first of the two paths with readings of it and of the room's air. */
+    public static Assessment measured(UnitSystem units, PathReadings readings, RoomReadings room) {
+        return measured(units, fourPasses(), readings, room);
+    }
+
+    /** One path around any box, with readings. */
+    public static Assessment measured(UnitSystem units, Box box, PathReadings readings, RoomReadings room) {
+        VentPath path = path("Supply, west wall", Purpose.SUPPLY, box).measured(readings);
+        return of(units, List.of(path, path("Return to the hall", Purpose.RETURN, threePasses())), room);
     }
 
     /** Four passes, ports in the near end. */
@@ -137,6 +150,10 @@ public final class SampleAssessment {
     }
 
     private static Assessment of(UnitSystem units, List<VentPath> paths) {
+        return of(units, paths, RoomReadings.NONE);
+    }
+
+    private static Assessment of(UnitSystem units, List<VentPath> paths, RoomReadings readings) {
         Project project = new Project(
                 1,
                 "Voice booth",
@@ -145,7 +162,8 @@ public final class SampleAssessment {
                 units,
                 room(),
                 stock(),
-                paths);
+                paths,
+                readings);
         Assessment judged = Assessor.assess(project, Methods.ESTIMATE, Progress.NONE);
         List<PathResult> results =
                 judged.paths().stream().map(SampleAssessment::result).toList();

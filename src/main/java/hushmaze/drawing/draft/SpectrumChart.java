@@ -134,8 +134,12 @@ public final class SpectrumChart {
             List<Double> values = readings.values();
             DoubleStream ends = IntStream.range(0, values.size())
                     .filter(i -> Double.isFinite(values.get(i)))
-                    .mapToDouble(i -> values.get(i) + readings.off().get(i));
-            all = DoubleStream.concat(all, DoubleStream.concat(stream(values), ends));
+                    .mapToObj(i -> new double[] {
+                        values.get(i) - readings.off().get(i),
+                        values.get(i) + readings.off().get(i)
+                    })
+                    .flatMapToDouble(DoubleStream::of);
+            all = DoubleStream.concat(all, ends);
         }
         return all;
     }

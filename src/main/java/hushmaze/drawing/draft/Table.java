@@ -53,6 +53,7 @@ public final class Table implements Block {
     private final List<List<String>> rows = new ArrayList<>();
     private final List<Boolean> strong = new ArrayList<>();
     private double padding = PADDING;
+    private boolean whole;
 
     public Table(TextMeasure measure, List<Column> columns) {
         this.measure = measure;
@@ -62,6 +63,12 @@ public final class Table implements Block {
     /** Sets the rows closer, so that many go on one page. */
     public Table dense() {
         padding = DENSE;
+        return this;
+    }
+
+    /** Keeps all rows in one column, if there is one that takes them. */
+    public Table whole() {
+        whole = true;
         return this;
     }
 
@@ -94,7 +101,7 @@ public final class Table implements Block {
         for (int i = 0; i < rows.size(); i++) {
             Weight weight = strong.get(i) ? Weight.SEMIBOLD : Weight.REGULAR;
             // The first three rows stay together, and the last two, so that none stands alone under a head.
-            boolean keep = i < 2 || i == rows.size() - 2;
+            boolean keep = i < 2 || i == rows.size() - 2 || (whole && i < rows.size() - 1);
             strips.add(strip(rows.get(i), widths, weight, width, Stroke.RULE, keep, head, 0));
         }
         return strips;

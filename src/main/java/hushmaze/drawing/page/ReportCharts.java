@@ -3,7 +3,6 @@ package hushmaze.drawing.page;
 import hushmaze.assess.BandResult;
 import hushmaze.assess.ComparedBand;
 import hushmaze.assess.Comparison;
-import hushmaze.assess.PathResult;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Stroke;
@@ -12,10 +11,7 @@ import hushmaze.drawing.draft.SpectrumChart.Range;
 import hushmaze.drawing.draft.SpectrumChart.Readings;
 import hushmaze.drawing.draft.SpectrumChart.Series;
 import hushmaze.project.PathReadings;
-import hushmaze.project.Reading;
-import hushmaze.project.Reading.Round;
 import hushmaze.quantity.BandLevels;
-import hushmaze.quantity.BandSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -45,7 +41,7 @@ final class ReportCharts {
     /** The measured reduction with its uncertainty over the predicted range. */
     SpectrumChart reduction(Comparison comparison) {
         List<ComparedBand> rows = comparison.rows();
-        List<BandResult> bands = predicted(comparison.bands());
+        List<BandResult> bands = ReadLevels.predicted(job, comparison.bands());
         return new SpectrumChart(
                 comparison.bands().bands(),
                 LOWEST_LOSS,
@@ -82,22 +78,13 @@ final class ReportCharts {
 
     /** The mean level of every round as it was read, beside noise and limit of the project where levels count from something. */
     SpectrumChart levels(PathReadings readings) {
-        BandSet set = BandLevels.alike(
-                        readings.levels().stream().map(Reading::levels).toList())
-                .get(0)
-                .bands();
+        ReadLevels read = ReadLevels.of(job, readings);
         List<Series> series = new ArrayList<>();
-        for (Round round : Round.values()) {
-            if (readings.has(round)) {
-                series.add(new Series(
-                        Labels.of("report.levels." + round),
-                        ROUNDS.get(round.ordinal()),
-                        true,
-                        values(mean(readings.of(round), set))));
-            }
-        }
-        if (readings.scale() != Reading.Scale.FULL_SCALE) {
-            List<BandResult> bands = predicted(set);
+        read.means()
+                .forEach((round, level) -> series.add(new Series(
+                        Labels.of("report.levels." + round), ROUNDS.get(round.ordinal()), true, values(level))));
+        if (read.absolute()) {
+            List<BandResult> bands = read.predicted();
             series.add(new Series(
                     Labels.of("report.levels.noise"),
                     NOISE,
@@ -109,22 +96,12 @@ final class ReportCharts {
                     false,
                     bands.stream().map(BandResult::allowed).toList()));
         }
-        return new SpectrumChart(set.bands(), LOWEST_LEVEL, null, series, job.measure());
-    }
-
-    private static BandLevels mean(List<BandLevels> positions, BandSet set) {
-        BandLevels mean = BandLevels.mean(positions);
-        return mean.bands() == set ? mean : mean.inOctaves();
+        return new SpectrumChart(read.set().bands(), LOWEST_LEVEL, null, series, job.measure());
     }
 
     private static List<Double> values(BandLevels levels) {
         return IntStream.range(0, levels.bands().size())
                 .mapToObj(i -> levels.covered(i) ? levels.level(i) : Double.NaN)
                 .toList();
-    }
-
-    private List<BandResult> predicted(BandSet set) {
-        PathResult result = job.result();
-        return set == BandSet.OCTAVE ? result.octaves() : result.thirds();
     }
 }

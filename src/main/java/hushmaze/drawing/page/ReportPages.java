@@ -16,7 +16,10 @@ import java.util.List;
 /** A report of what was measured: the plain answers, the bands, what they point to and what to try next, readings and air. */
 final class ReportPages {
     /** Height of the charts, mm; with thirds, chart and table share an upright page. */
-    private static final double CHART = 54;
+    private static final double CHART = 50;
+
+    /** Of the levels as they were read: shown where the table of the bands has not all of them. */
+    private static final double LEVELS = 48;
 
     private final Job job;
     private final Blocks blocks;
@@ -30,12 +33,29 @@ final class ReportPages {
 
     /** None where nothing was measured. */
     List<Draft> pages() {
-        return Measurement.of(job)
-                .map(measured -> job.textPages(Labels.of("report.title"), Labels.of("type.report"), blocks(measured)))
-                .orElse(List.of());
+        return Measurement.of(job).map(this::pages).orElse(List.of());
     }
 
-    private List<Block> blocks(Measurement measured) {
+    private List<Draft> pages(Measurement measured) {
+        List<Block> all = said(measured);
+        List<Block> readings = readings(measured);
+        List<Block> both = new ArrayList<>(all);
+        both.addAll(readings);
+        List<Draft> together = set(both);
+        if (together.size() == 1 || !job.paper().large()) {
+            return together;
+        }
+        // A large page takes what is said of the readings; where they are from has the next one.
+        List<Draft> pages = new ArrayList<>(set(all));
+        pages.addAll(set(readings));
+        return pages;
+    }
+
+    private List<Draft> set(List<Block> blocks) {
+        return job.textPages(Labels.of("report.title"), Labels.of("type.report"), blocks);
+    }
+
+    private List<Block> said(Measurement measured) {
         List<Block> all = new ArrayList<>();
         all.add(blocks.title(Labels.of("report.title")));
         all.addAll(new ReportAnswers(job, measured).all());
@@ -45,18 +65,14 @@ final class ReportPages {
         }
         air(all, measured);
         fitting(all, measured);
-        readings(all, measured);
         return all;
     }
 
     private void bands(List<Block> all, Measurement measured) {
-        all.add(chart(new ReportCharts(job).reduction(measured.comparison()), 3));
-        all.add(new ReportTables(job).bands(measured.comparison(), measured.need()));
+        SpectrumChart chart = new ReportCharts(job).reduction(measured.comparison());
+        all.add(blocks.figure(2, CHART, width -> chart.draw(width, CHART)));
         all.add(blocks.remark(Labels.of("report.bands.remark")));
-    }
-
-    private Block chart(SpectrumChart chart, double gap) {
-        return blocks.figure(gap, CHART, width -> chart.draw(width, CHART));
+        all.add(new ReportTables(job).bands(measured.comparison(), measured.need()));
     }
 
     private void findings(List<Block> all, Measurement measured) {
@@ -101,12 +117,16 @@ final class ReportPages {
         }
     }
 
-    private void readings(List<Block> all, Measurement measured) {
+    private List<Block> readings(Measurement measured) {
+        List<Block> all = new ArrayList<>();
         all.add(blocks.heading(Labels.of("report.readings")));
         if (measured.readings().levels().isEmpty()) {
             all.add(blocks.paragraph(Labels.of("report.readings.none")));
         } else {
-            all.add(chart(new ReportCharts(job).levels(measured.readings()), 1));
+            if (measured.comparison() == null || measured.readings().has(Round.WITH_AIR)) {
+                SpectrumChart chart = new ReportCharts(job).levels(measured.readings());
+                all.add(blocks.figure(1, LEVELS, width -> chart.draw(width, LEVELS)));
+            }
             new ReportAnswers(job, measured).loudLevel().ifPresent(text -> all.add(blocks.paragraph(text)));
             all.add(new ReportTables(job).readings(measured.readings()));
             for (Round round : List.of(Round.SOURCE_OFF, Round.WITH_AIR)) {
@@ -116,6 +136,11 @@ final class ReportPages {
             }
         }
         airSources(all, measured);
+        if (!measured.readings().levels().isEmpty() && measured.comparison() == null) {
+            all.add(blocks.heading(Labels.of("report.levels")));
+            all.add(new ReportTables(job).levels(ReadLevels.of(job, measured.readings())));
+        }
+        return all;
     }
 
     private void airSources(List<Block> all, Measurement measured) {

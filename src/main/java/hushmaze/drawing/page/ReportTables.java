@@ -16,6 +16,7 @@ import hushmaze.quantity.Band;
 import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.wording.CompareWording;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -48,8 +49,7 @@ final class ReportTables {
                         number("report.need"),
                         Column.name(Labels.of("report.standing"))));
         boolean octaves = comparison.bands() == BandSet.OCTAVE;
-        List<BandResult> predicted =
-                octaves ? job.result().octaves() : job.result().thirds();
+        List<BandResult> predicted = ReadLevels.predicted(job, comparison.bands());
         Figures f = job.figures();
         for (int i = 0; i < predicted.size(); i++) {
             ComparedBand row = comparison.rows().get(i);
@@ -69,12 +69,40 @@ final class ReportTables {
                     f.db(predicted.get(i).needed()),
                     Labels.of("report.standing." + need.standings().get(i)));
         }
-        return octaves ? table : table.dense();
+        if (!octaves) {
+            table.dense();
+        }
+        return job.paper().large() ? table.whole() : table;
     }
 
     /** Figures under a head that may take two lines. */
     private static Column number(String key) {
         return new Column(Labels.of(key), Anchor.END, true);
+    }
+
+    /** The mean level of every round as it was read, beside noise and limit of the project. */
+    Table levels(ReadLevels read) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.name(Labels.of("report.band")));
+        read.means().keySet().forEach(round -> columns.add(Column.number(words.round(round))));
+        if (read.absolute()) {
+            columns.add(Column.number(Labels.of("report.levels.noise")));
+            columns.add(Column.number(Labels.of("report.levels.allowed")));
+        }
+        Table table = new Table(job.measure(), columns);
+        for (int i = 0; i < read.set().size(); i++) {
+            List<String> cells = new ArrayList<>();
+            cells.add(read.set().bands().get(i).label());
+            for (BandLevels mean : read.means().values()) {
+                cells.add(job.figures().db(mean.covered(i) ? Double.valueOf(mean.level(i)) : null));
+            }
+            if (read.absolute()) {
+                cells.add(job.figures().db(read.predicted().get(i).noise()));
+                cells.add(job.figures().db(read.predicted().get(i).allowed()));
+            }
+            table.row(cells.toArray(String[]::new));
+        }
+        return table.dense();
     }
 
     /** What was found, and what to try next. */
