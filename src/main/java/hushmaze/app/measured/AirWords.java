@@ -17,7 +17,8 @@ final class AirWords extends VBox {
         getChildren().clear();
         for (AirComparison.Line line : air.lines()) {
             Label sentence = WrappedWords.of(words.airSentence(line), "measured-finding");
-            boolean off = line.beyondLimit() || line.verdict() == AirComparison.Verdict.LESS
+            boolean off = line.beyondLimit()
+                    || line.verdict() == AirComparison.Verdict.LESS
                     || line.verdict() == AirComparison.Verdict.MORE;
             if (off) {
                 sentence.getStyleClass().add("measured-off");

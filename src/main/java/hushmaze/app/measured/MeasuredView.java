@@ -55,8 +55,7 @@ public final class MeasuredView extends StackPane {
         this.levels = designer.measured();
         this.compared = designer.compared();
         this.words = new BandWords(compared, this::tell);
-        this.noise = KeyedButton.of(
-                "measured.useNoise", () -> tell(designer.measuredBrief()::useAsNoise));
+        this.noise = KeyedButton.of("measured.useNoise", () -> tell(designer.measuredBrief()::useAsNoise));
         this.own = KeyedButton.of("measured.useOwn", () -> tell(designer.measuredBrief()::useAsOwnNoise));
         noise.getStyleClass().add("mend");
         own.getStyleClass().add("mend");
@@ -191,6 +190,7 @@ public final class MeasuredView extends StackPane {
         }
         boolean before = readings.has(Round.WITHOUT_BOX);
         boolean after = readings.has(Round.WITH_BOX);
-        return Texts.of(before ? "measured.missing.after" : after ? "measured.missing.before" : "measured.missing.both");
+        return Texts.of(
+                before ? "measured.missing.after" : after ? "measured.missing.before" : "measured.missing.both");
     }
 }

@@ -53,41 +53,59 @@ public final class MeasuredAir {
 
     /** Takes the pressure across the door as it was typed; a blank for none. */
     public Optional<String> enterDoorPressure(String text) {
-        return entered("measured.door", text, Unit.PASCAL, value -> changeRoom(r -> new RoomReadings(
-                value, r.co2(), r.co2Minutes(), r.co2People(), r.co2Start(), r.source())));
+        return entered(
+                "measured.door",
+                text,
+                Unit.PASCAL,
+                value -> changeRoom(r ->
+                        new RoomReadings(value, r.co2(), r.co2Minutes(), r.co2People(), r.co2Start(), r.source())));
     }
 
     /** Takes the carbon dioxide as it was typed; a blank for none. The first time an hour with everybody is assumed. */
     public Optional<String> enterCo2(String text) {
-        return entered("measured.co2", text, Unit.PARTS_PER_MILLION, value -> changeRoom(r -> new RoomReadings(
-                r.doorPressure(),
-                value,
-                value == null ? null : r.co2Minutes() == null ? Integer.valueOf(USUAL_MINUTES) : r.co2Minutes(),
-                value == null
-                        ? null
-                        : r.co2People() == null
-                                ? Integer.valueOf(edit.project().room().people())
-                                : r.co2People(),
-                value == null ? null : r.co2Start(),
-                r.source())));
+        return entered(
+                "measured.co2",
+                text,
+                Unit.PARTS_PER_MILLION,
+                value -> changeRoom(r -> new RoomReadings(
+                        r.doorPressure(),
+                        value,
+                        value == null ? null : r.co2Minutes() == null ? Integer.valueOf(USUAL_MINUTES) : r.co2Minutes(),
+                        value == null
+                                ? null
+                                : r.co2People() == null
+                                        ? Integer.valueOf(edit.project().room().people())
+                                        : r.co2People(),
+                        value == null ? null : r.co2Start(),
+                        r.source())));
     }
 
     /** Takes how long people had been there as it was typed, in minutes. */
     public Optional<String> enterMinutes(String text) {
-        return whole("measured.minutes", text, value -> changeRoom(r -> new RoomReadings(
-                r.doorPressure(), r.co2(), value, r.co2People(), r.co2Start(), r.source())));
+        return whole(
+                "measured.minutes",
+                text,
+                value -> changeRoom(r ->
+                        new RoomReadings(r.doorPressure(), r.co2(), value, r.co2People(), r.co2Start(), r.source())));
     }
 
     /** Takes how many people had been there as it was typed. */
     public Optional<String> enterPeople(String text) {
-        return whole("measured.people", text, value -> changeRoom(r -> new RoomReadings(
-                r.doorPressure(), r.co2(), r.co2Minutes(), value, r.co2Start(), r.source())));
+        return whole(
+                "measured.people",
+                text,
+                value -> changeRoom(r ->
+                        new RoomReadings(r.doorPressure(), r.co2(), r.co2Minutes(), value, r.co2Start(), r.source())));
     }
 
     /** Takes the carbon dioxide at the beginning as it was typed; a blank for that of the air supplied. */
     public Optional<String> enterStart(String text) {
-        return entered("measured.start", text, Unit.PARTS_PER_MILLION, value -> changeRoom(r -> new RoomReadings(
-                r.doorPressure(), r.co2(), r.co2Minutes(), r.co2People(), value, r.source())));
+        return entered(
+                "measured.start",
+                text,
+                Unit.PARTS_PER_MILLION,
+                value -> changeRoom(r ->
+                        new RoomReadings(r.doorPressure(), r.co2(), r.co2Minutes(), r.co2People(), value, r.source())));
     }
 
     private Optional<String> changeRoom(UnaryOperator<RoomReadings> change) {
@@ -98,8 +116,7 @@ public final class MeasuredAir {
                 p -> p.measured(change.apply(p.readingsOrNone())));
     }
 
-    private Optional<String> entered(
-            String key, String text, Unit unit, Function<Double, Optional<String>> take) {
+    private Optional<String> entered(String key, String text, Unit unit, Function<Double, Optional<String>> take) {
         if (text.isBlank()) {
             return take.apply(null);
         }
@@ -111,12 +128,14 @@ public final class MeasuredAir {
         }
     }
 
-    private Optional<String> whole(
-            String key, String text, Function<Integer, Optional<String>> take) {
+    private Optional<String> whole(String key, String text, Function<Integer, Optional<String>> take) {
         return entered(key, text, Unit.NUMBER, value -> {
             if (value == null || value != Math.rint(value) || Math.abs(value) > Integer.MAX_VALUE) {
                 return Optional.of(Texts.of(
-                        "entry.refused", Texts.of("entry." + key), "\"" + text.strip() + "\"", Texts.of("entry.wholeNumber")));
+                        "entry.refused",
+                        Texts.of("entry." + key),
+                        "\"" + text.strip() + "\"",
+                        Texts.of("entry.wholeNumber")));
             }
             return take.apply(value.intValue());
         });

@@ -59,7 +59,8 @@ public final class MeasuredBrief {
 
     /** Makes the levels without the box, less the background, the noise of the path at the microphone. */
     public Optional<String> useAsNoise() {
-        NetLevels net = NetLevels.of(readings().of(Round.WITHOUT_BOX), readings().of(Round.SOURCE_OFF));
+        NetLevels net =
+                NetLevels.of(readings().of(Round.WITHOUT_BOX), readings().of(Round.SOURCE_OFF));
         Noise old = path().brief().noise();
         List<String> said = new ArrayList<>();
         Spectrum levels = filled(net.levels(), old.levels(), said).orElseThrow();
@@ -99,8 +100,8 @@ public final class MeasuredBrief {
         if (!missing.isEmpty()) {
             said.add(Texts.of("measured.noise.kept", bands(missing)));
         }
-        return Optional.of(Spectrum.of(
-                measured.bands(), i -> measured.covered(i) ? tenth(measured.level(i)) : old.value(i)));
+        return Optional.of(
+                Spectrum.of(measured.bands(), i -> measured.covered(i) ? tenth(measured.level(i)) : old.value(i)));
     }
 
     /** A level as it is read: to a tenth of a decibel. */

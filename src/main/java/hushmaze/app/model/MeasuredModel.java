@@ -254,9 +254,12 @@ public final class MeasuredModel {
         offset.set(level);
         boolean some = readings().levels().stream().anyMatch(r -> r.scale() == Scale.FULL_SCALE);
         return some
-                ? change(edit.path(), "edit.measured.calibrate", readings -> readings.withLevels(readings.levels().stream()
-                        .map(r -> r.scale() == Scale.FULL_SCALE ? calibrated(r, level) : r)
-                        .toList()))
+                ? change(
+                        edit.path(),
+                        "edit.measured.calibrate",
+                        readings -> readings.withLevels(readings.levels().stream()
+                                .map(r -> r.scale() == Scale.FULL_SCALE ? calibrated(r, level) : r)
+                                .toList()))
                 : Optional.empty();
     }
 

@@ -29,7 +29,8 @@ import javafx.scene.layout.VBox;
 /** The same result seen in several ways, one at a time. */
 final class Views extends VBox {
     /** Keys of the views' texts, in their order. */
-    static final List<String> NAMES = List.of("sections", "space", "spectra", "field", "air", "pages", "found", "kept", "measured");
+    static final List<String> NAMES =
+            List.of("sections", "space", "spectra", "field", "air", "pages", "found", "kept", "measured");
 
     private final ToggleGroup choice = new ToggleGroup();
     private final StackPane stage = new StackPane();
