@@ -323,6 +323,10 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             return least;
         }
 
+        private static double between(double low, double high) {
+            return low == 0 ? high / 2 : Math.sqrt(low * high);
+        }
+
         private static Value value(double[] tried, double[] sums, int best, double limit, boolean zeroIsEnd) {
             int from = best;
             while (from > 0 && sums[from - 1] <= limit) {
@@ -332,11 +336,12 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             while (to < tried.length - 1 && sums[to + 1] <= limit) {
                 to++;
             }
-            boolean below = from > 0 || zeroIsEnd;
+            Double least = zeroIsEnd ? Double.valueOf(0) : null;
+            // an end lies somewhere between what is possible and what is not any more
             return new Value(
-                    below ? Double.valueOf(tried[from]) : null,
+                    from > 0 ? Double.valueOf(between(tried[from - 1], tried[from])) : least,
                     tried[best],
-                    to < tried.length - 1 ? Double.valueOf(tried[to]) : null);
+                    to < tried.length - 1 ? Double.valueOf(between(tried[to], tried[to + 1])) : null);
         }
     }
 }

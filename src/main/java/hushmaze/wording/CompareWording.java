@@ -117,11 +117,11 @@ public final class CompareWording {
     /** What was found, as a sentence. */
     public String finding(Finding finding) {
         String amount = finding.amount() == null ? "" : wording.amounts().decibels(finding.amount());
-        return wording.text(
-                "finding." + finding.kind(),
-                finding.from().label(),
-                finding.to().label(),
-                amount);
+        String from = finding.from().label();
+        String bands = finding.from().equals(finding.to())
+                ? wording.text("finding.band", from)
+                : wording.text("finding.bands", from, finding.to().label());
+        return wording.text("finding." + finding.kind(), bands, amount);
     }
 
     /** What to do next about it. */
