@@ -196,7 +196,9 @@ public final class CompareWording {
 
     private String gap(BoxFitting.Value gap) {
         if (gap.most() == null) {
-            return wording.text("fitting.gap.wide", gapWidth(gap.likely()));
+            return gap.least() == 0
+                    ? wording.text("fitting.gap.any")
+                    : wording.text("fitting.gap.wide", gapWidth(gap.least()));
         }
         return gap.least() == 0
                 ? wording.text("fitting.gap.most", gapWidth(gap.most()))

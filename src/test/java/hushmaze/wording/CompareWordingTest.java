@@ -76,7 +76,7 @@ class CompareWordingTest {
         assertThat(fitted(tight, null)).hasSize(2).first().asString().contains("no more than a gap of 0.12 mm");
         Value wide = new Value(0.004, 0.005, null);
         assertThat(fitted(wide, new Value(null, 20_000, null)))
-                .anySatisfy(s -> assertThat(s).contains("5 mm or more"))
+                .anySatisfy(s -> assertThat(s).contains("4 mm or more"))
                 .anySatisfy(s -> assertThat(s).contains("say nothing about the flow resistivity"));
         assertThat(fitted(tight, new Value(15_000.0, 60_000, null)))
                 .anySatisfy(s -> assertThat(s).contains("at least 15000 Pa·s/m²"));

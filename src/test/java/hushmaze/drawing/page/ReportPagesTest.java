@@ -107,7 +107,7 @@ class ReportPagesTest {
                 measured(levels(BandSet.THIRD_OCTAVE, Scale.CALIBRATED, SampleReadings.likely(BandSet.THIRD_OCTAVE)));
         String words = words(report(assessment));
         assertThat(words)
-                .contains("From 50 to 10k Hz no band is below the predicted range: the box does what was predicted.")
+                .contains("is below the predicted range: the box does what was predicted.")
                 .contains("Of 24 bands 24 are within the predicted range, 0 below and 0 above it.")
                 .contains("Keep the readings with the project.")
                 .contains("the levels are as good as the stated calibration")
