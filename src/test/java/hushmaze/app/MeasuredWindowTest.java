@@ -39,12 +39,15 @@ class MeasuredWindowTest {
     @TempDir
     static Path folder;
 
+    /** Each begins without what another left unsaved. */
+    private static int shown;
+
     private final BackgroundRunner runner = new BackgroundRunner();
     private Designer designer;
 
     @Start
     void start(Stage stage) {
-        designer = TestWindow.show(stage, runner, folder, "unnamed.json");
+        designer = TestWindow.show(stage, runner, folder, "unnamed-" + ++shown + ".json");
     }
 
     @AfterEach
@@ -95,15 +98,8 @@ class MeasuredWindowTest {
                 () -> robot.lookup("#view-measured").queryAs(ToggleButton.class).fire());
         Files.write(
                 folder.resolve("reading.txt"),
-                WavBytes.of(
-                        WavBytes.Kind.PCM16,
-                        RATE,
-                        1,
-                        3 * RATE,
-                        i -> 0.3 * Math.sin(2 * Math.PI * 500 * i / RATE)));
+                WavBytes.of(WavBytes.Kind.PCM16, RATE, 1, 3 * RATE, i -> 0.3 * Math.sin(2 * Math.PI * 500 * i / RATE)));
         fire(robot, "#measured-add-SOURCE_OFF");
-        Thread.sleep(8000);
-        System.out.println("DBG " + designer.measured().pendingProperty().get() + " " + designer.measured().recording().stateProperty().get() + " " + designer.messageProperty().get() + " " + designer.measured().recording().recordingProperty().get() + " " + designer.measured().recording().outdatedProperty().get());
         await(() -> robot.lookup("#measured-take").tryQuery().isPresent()
                 && !button(robot, "#measured-take").isDisabled());
         Node round = robot.lookup("#measured-add-SOURCE_OFF").query();
