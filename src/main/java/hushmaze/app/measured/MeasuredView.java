@@ -10,10 +10,12 @@ import hushmaze.app.model.MeasuredModel.Pending;
 import hushmaze.app.model.Message;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.sheet.PageSource;
 import hushmaze.app.verdict.KeyedButton;
 import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.assess.Comparison;
+import hushmaze.drawing.page.ScreenPages;
 import hushmaze.project.PathReadings;
 import hushmaze.project.Reading.Round;
 import java.util.ArrayList;
@@ -158,12 +160,18 @@ public final class MeasuredView extends StackPane {
         missing.setText(missing(readings, held));
         Presence.set(missing, !missing.getText().isEmpty());
         Presence.set(chart, comparison != null);
-        chart.setSource(comparison == null ? null : new ReductionChart(held, designer.measure()));
+        chart.setSource(comparison == null ? null : chartOf(held));
         words.show(comparison, compared.fittingProperty().get());
         if (held != null) {
             airWords.show(held.air(), compared.words());
         }
         waiting(levels.pendingProperty().get());
+    }
+
+    private PageSource chartOf(Held held) {
+        ScreenPages pages = new ScreenPages(
+                held.assessment(), held.result(), designer.edit().project().units(), designer.measure());
+        return (width, height) -> pages.reduction(held.comparison(), width, height);
     }
 
     private void waiting(Pending pending) {

@@ -35,11 +35,12 @@ public final class ComparedModel {
     /**
      * What there is to show.
      *
+     * @param assessment of the project
      * @param result of the path
      * @param comparison of its levels; null where rounds are missing
      * @param air what was measured of it; no lines for nothing
      */
-    public record Held(PathResult result, Comparison comparison, AirComparison air) {}
+    public record Held(Assessment assessment, PathResult result, Comparison comparison, AirComparison air) {}
 
     /** What a fit is of. */
     private record Asked(Project project, int path, Comparison comparison) {}
@@ -101,6 +102,7 @@ public final class ComparedModel {
         double soundSpeed = AirState.of(edit.project().room()).soundSpeed();
         Comparison comparison = readings.comparable() ? Comparison.of(result.get(), readings, soundSpeed) : null;
         held.set(new Held(
+                assessment,
                 result.get(),
                 comparison,
                 AirComparison.of(

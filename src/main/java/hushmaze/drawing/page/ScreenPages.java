@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.assess.Assessment;
+import hushmaze.assess.Comparison;
 import hushmaze.assess.PathResult;
 import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
@@ -133,6 +134,16 @@ public final class ScreenPages {
                 each,
                 h -> charts.losses().draw(room, h));
         return page(Labels.of("summary.levels"), width, height, sketch);
+    }
+
+    /** The measured reduction with its uncertainty over the predicted range. */
+    public Page reduction(Comparison comparison, double width, double height) {
+        Sketch sketch = new Sketch()
+                .add(
+                        new ReportCharts(job).reduction(comparison).draw(width - 2 * MARGIN, height - 2 * MARGIN),
+                        MARGIN,
+                        MARGIN);
+        return page(Labels.of("report.title"), width, height, sketch);
     }
 
     /** Pressure over the flow of the path, above carbon dioxide in the room; the latter alone when the room has no answer. */
