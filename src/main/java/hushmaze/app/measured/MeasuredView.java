@@ -35,7 +35,7 @@ import javafx.scene.layout.VBox;
  * recording waits for its part to be chosen, that takes all the room.
  */
 public final class MeasuredView extends StackPane {
-    private static final double CHART = 250;
+    private static final double CHART = 285;
 
     private final Designer designer;
     private final MeasuredModel levels;
