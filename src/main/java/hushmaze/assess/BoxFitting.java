@@ -54,7 +54,7 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
     private static final int LEAST_BANDS = 6;
     private static final double MODEL_DB = 2;
     private static final double CHI_SQUARE = 3.84;
-    private static final int RESISTIVITIES = 19;
+    private static final int RESISTIVITIES = 13;
     private static final double RESISTIVITY_SPAN = 8;
     private static final double LEAST_RESISTIVITY = 500;
     private static final double MOST_RESISTIVITY = 500_000;
@@ -175,11 +175,13 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
 
         BoxFitting fit(Progress progress) {
             double[] resistivities = resistivities();
-            double[][] sums = new double[resistivities.length][];
-            for (int i = 0; i < resistivities.length; i++) {
-                progress.check((double) i / resistivities.length, path.name());
-                sums[i] = sums(resistivities[i]);
-            }
+            double[][] sums = IntStream.range(0, resistivities.length)
+                    .parallel()
+                    .mapToObj(i -> {
+                        progress.check((double) i / resistivities.length, path.name());
+                        return sums(resistivities[i]);
+                    })
+                    .toArray(double[][]::new);
             int bestLiner = 0;
             int bestGap = 0;
             for (int i = 0; i < sums.length; i++) {
