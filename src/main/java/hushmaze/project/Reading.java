@@ -59,11 +59,6 @@ public record Reading(String name, Round round, Scale scale, BandLevels levels, 
         InvalidValue.text("source", source, 400);
     }
 
-    /** The same levels in another round. */
-    public Reading in(Round other) {
-        return new Reading(name, other, scale, levels, source);
-    }
-
     /** The same reading under another name. */
     public Reading named(String other) {
         return new Reading(other, round, scale, levels, source);

@@ -36,23 +36,17 @@ final class SpectrumJson {
 
     /** The spectrum, or null with the problems noted. */
     Spectrum read(JsonNode node, String path) {
-        if (!node.isObject()) {
-            problems.refuse(path, node, WANTED);
-            return null;
-        }
-        int before = problems.count();
-        RecordReader.refuseUnknown(problems, node, FIELDS, path);
-        BandSet bands = bands(node.path(BANDS), path + "." + BANDS);
-        double[] values = values(
-                node.path(VALUES),
-                bands,
-                path + "." + VALUES,
-                new boolean[node.path(VALUES).size()]);
-        return problems.count() == before ? new Spectrum(bands, values) : null;
+        BandLevels all = levels(node, path, false);
+        return all == null ? null : Spectrum.of(all.bands(), all::level);
     }
 
     /** The measured levels, or null with the problems noted. */
     BandLevels readLevels(JsonNode node, String path) {
+        return levels(node, path, true);
+    }
+
+    /** @param gaps whether bands may have no value */
+    private BandLevels levels(JsonNode node, String path, boolean gaps) {
         if (!node.isObject()) {
             problems.refuse(path, node, WANTED);
             return null;
@@ -60,19 +54,12 @@ final class SpectrumJson {
         int before = problems.count();
         RecordReader.refuseUnknown(problems, node, FIELDS, path);
         BandSet bands = bands(node.path(BANDS), path + "." + BANDS);
-        boolean[] missing = new boolean[node.path(VALUES).size()];
-        for (int i = 0; i < missing.length; i++) {
-            missing[i] = node.path(VALUES).path(i).isNull();
-        }
-        double[] values = values(node.path(VALUES), bands, path + "." + VALUES, missing);
-        if (problems.count() != before) {
-            return null;
-        }
-        boolean[] covered = new boolean[missing.length];
+        boolean[] covered = new boolean[node.path(VALUES).size()];
         for (int i = 0; i < covered.length; i++) {
-            covered[i] = !missing[i];
+            covered[i] = !gaps || !node.path(VALUES).path(i).isNull();
         }
-        return new BandLevels(bands, values, covered);
+        double[] values = values(node.path(VALUES), bands, path + "." + VALUES, covered);
+        return problems.count() == before ? new BandLevels(bands, values, covered) : null;
     }
 
     static ObjectNode write(Spectrum spectrum) {
@@ -118,7 +105,7 @@ final class SpectrumJson {
         return null;
     }
 
-    private double[] values(JsonNode node, BandSet bands, String path, boolean... missing) {
+    private double[] values(JsonNode node, BandSet bands, String path, boolean... covered) {
         String wanted = bands == null ? "a list of numbers in dB" : "a list of " + bands.size() + " numbers in dB";
         if (node.isMissingNode()) {
             problems.add(path, "missing; it must be " + wanted);
@@ -131,7 +118,7 @@ final class SpectrumJson {
         Iterator<JsonNode> elements = node.elements();
         for (int i = 0; node.isArray() && i < values.length; i++) {
             JsonNode element = elements.next();
-            Double value = missing[i] ? null : scalars.number(element, Unit.DECIBEL, path + "[" + i + "]");
+            Double value = !covered[i] ? null : scalars.number(element, Unit.DECIBEL, path + "[" + i + "]");
             values[i] = value == null ? 0 : value;
         }
         return values;

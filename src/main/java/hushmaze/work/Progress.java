@@ -1,5 +1,7 @@
 package hushmaze.work;
 
+import java.util.function.BooleanSupplier;
+
 /**
  * What a long calculation tells its caller, and how the caller stops it.
  *
@@ -18,6 +20,16 @@ public interface Progress {
      * @throws Cancelled if the work is no longer wanted
      */
     void check(double fraction, String doing);
+
+    /** The same, cancelled as soon as something more does not hold any longer, which every step asks again. */
+    default Progress asLongAs(BooleanSupplier wanted) {
+        return (fraction, doing) -> {
+            check(fraction, doing);
+            if (!wanted.getAsBoolean()) {
+                throw new Cancelled();
+            }
+        };
+    }
 
     /** The work was stopped by whoever asked for it. */
     final class Cancelled extends RuntimeException {

@@ -25,7 +25,6 @@ class BoxFittingLevelsTest {
     @Test
     void whatWasPredictedIsExplained() {
         explained(Methods.ALL);
-        explained(Methods.QUICK);
         explained(Methods.ESTIMATE);
     }
 

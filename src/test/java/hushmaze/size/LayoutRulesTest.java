@@ -133,9 +133,9 @@ class LayoutRulesTest {
         assertThat(none.relaxations()).extracting(Relaxation::limit).contains(Relaxation.Limit.SPACE_DEPTH);
     }
 
-    /** A brief whose box may be as long as a wall, with limits on what is carried and on the door it goes through. */
+    /** A brief whose box may be long, with limits on what is carried and on the door it goes through. */
     private static Brief longBrief(Double maxMass, Doorway doorway, PortFace openingFace) {
-        Brief plain = TestRooms.brief(50, null, new Space(3, 0.5, 0.4), Opening.Beyond.INDOORS);
+        Brief plain = TestRooms.brief(50, null, new Space(1.5, 0.5, 0.4), Opening.Beyond.INDOORS);
         Construction c = plain.construction();
         return plain.withConstruction(new Construction(
                 c.board(), 1, 1, c.liner(), false, openingFace, c.roomFace(), maxMass, null, Joinery.usual(), doorway));

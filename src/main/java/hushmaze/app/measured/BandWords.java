@@ -43,6 +43,8 @@ final class BandWords extends VBox {
         getChildren().add(WrappedWords.of(model.words().claims(comparison), "quiet-words"));
         if (fitting != null) {
             kept(fitting);
+        } else if (model.fitsProperty().get()) {
+            getChildren().add(WrappedWords.of(Texts.of("measured.fit.working"), "quiet-words"));
         }
         if (model.hasGap()) {
             getChildren().add(buttons(button("measured.forgetGap", model::forgetGap)));

@@ -74,6 +74,7 @@ public final class MeasuredView extends StackPane {
         levels.offsetProperty().addListener((p, before, after) -> show());
         compared.heldProperty().addListener((p, before, after) -> show());
         compared.fittingProperty().addListener((p, before, after) -> show());
+        compared.fitsProperty().addListener((p, before, after) -> show());
         levels.pendingProperty().addListener((p, before, after) -> show());
         show();
     }

@@ -21,6 +21,8 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -52,6 +54,7 @@ public final class ComparedModel {
     private final BooleanProperty watched = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<Held> held = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<BoxFitting> fitting = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper fits = new ReadOnlyBooleanWrapper();
     private Asked asked;
 
     ComparedModel(EditModel edit, ResultModel results, TaskRunner runner) {
@@ -80,8 +83,14 @@ public final class ComparedModel {
         return fitting.getReadOnlyProperty();
     }
 
+    /** Whether it is being worked out what the readings say of gap and liner. */
+    public ReadOnlyBooleanProperty fitsProperty() {
+        return fits.getReadOnlyProperty();
+    }
+
     private void forget() {
         wanted.incrementAndGet();
+        fits.set(false);
         asked = null;
         held.set(null);
         fitting.set(null);
@@ -112,14 +121,15 @@ public final class ComparedModel {
 
     private void fit(Comparison comparison, Assessment assessment, PathResult result) {
         // rough results are followed by better ones at once
-        boolean fits = comparison != null && !results.isRough();
-        Asked now = fits ? new Asked(assessment.project(), edit.path(), comparison) : null;
+        boolean wants = comparison != null && !results.isRough();
+        Asked now = wants ? new Asked(assessment.project(), edit.path(), comparison) : null;
         if (now != null && now.equals(asked)) {
             return;
         }
         int ticket = wanted.incrementAndGet();
         asked = now;
         fitting.set(null);
+        fits.set(now != null);
         if (now == null) {
             return;
         }
@@ -127,19 +137,20 @@ public final class ComparedModel {
                 progress -> BoxFitting.of(now.project(), result, comparison, whileWanted(progress, ticket)),
                 found -> {
                     if (ticket == wanted.get()) {
+                        fits.set(false);
                         fitting.set(found.orElse(null));
                     }
                 },
-                e -> results.tell(ResultModel.explain(e, now.project())));
+                e -> {
+                    if (ticket == wanted.get()) {
+                        fits.set(false);
+                        results.tell(ResultModel.explain(e, now.project()));
+                    }
+                });
     }
 
     private Progress whileWanted(Progress progress, int ticket) {
-        return (share, doing) -> {
-            progress.check(share, doing);
-            if (ticket != wanted.get()) {
-                throw new Progress.Cancelled();
-            }
-        };
+        return progress.asLongAs(() -> ticket == wanted.get());
     }
 
     /** The words for all of it. */

@@ -183,12 +183,7 @@ public final class KeptModel {
     private void judge(Project asked, int path, int ticket) {
         runner.run(
                 progress -> {
-                    Progress ours = (fraction, doing) -> {
-                        progress.check(fraction, doing);
-                        if (ticket != wanted.get()) {
-                            throw new Progress.Cancelled();
-                        }
-                    };
+                    Progress ours = progress.asLongAs(() -> ticket == wanted.get());
                     ours.check(0, asked.name());
                     Project whole = LayoutRules.complete(asked, ours);
                     Assessment all = Assessor.assess(whole, methods, ours);

@@ -197,15 +197,6 @@ public final class MeasuredModel {
         });
     }
 
-    /** Moves a reading to another round, by its number among all of the path. */
-    public Optional<String> move(int number, Round round) {
-        return change(edit.path(), "edit.measured.move", readings -> {
-            List<Reading> others = new ArrayList<>(readings.levels());
-            Reading moved = others.remove(number).in(round);
-            return readings.withLevels(others).and(moved);
-        });
-    }
-
     /** Takes the level of a sine at full scale as it was typed, dB; a blank for not known. */
     public Optional<String> enterOffset(String text) {
         if (text.isBlank()) {

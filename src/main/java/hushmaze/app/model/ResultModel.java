@@ -155,12 +155,7 @@ public final class ResultModel {
     }
 
     private Progress whileWanted(Progress progress, int ticket) {
-        return (fraction, doing) -> {
-            progress.check(fraction, doing);
-            if (ticket != wanted.get()) {
-                throw new Progress.Cancelled();
-            }
-        };
+        return progress.asLongAs(() -> ticket == wanted.get());
     }
 
     /** Whether results are shown that better methods are still to refine. */

@@ -247,12 +247,7 @@ public final class SoundFieldModel {
     }
 
     private Progress whileWanted(Progress progress, int ticket) {
-        return (share, doing) -> {
-            progress.check(share, doing);
-            if (ticket != wanted.get()) {
-                throw new Progress.Cancelled();
-            }
-        };
+        return progress.asLongAs(() -> ticket == wanted.get());
     }
 
     /** How it stands, in a sentence; empty when what is shown is current. */

@@ -205,12 +205,7 @@ public final class WhatIfModel {
     private Course computed(Course empty, Key key, Progress progress, int ticket) {
         List<Point> points = new ArrayList<>();
         List<String> refusals = new ArrayList<>();
-        Progress wantedStill = (done, doing) -> {
-            progress.check(done, doing);
-            if (ticket != wanted.get()) {
-                throw new Progress.Cancelled();
-            }
-        };
+        Progress wantedStill = progress.asLongAs(() -> ticket == wanted.get());
         int steps = empty.range().steps();
         new Sweep(empty.range(), value -> key.number().in(empty.asked(), key.path(), value), methods)
                 .rows(IntStream.range(0, steps).boxed().toList(), wantedStill, row -> {

@@ -8,6 +8,7 @@ import hushmaze.assess.Assessment;
 import hushmaze.assess.BandResult;
 import hushmaze.assess.BoxFitting;
 import hushmaze.assess.Finding;
+import hushmaze.material.Liner;
 import hushmaze.measure.WavBytes;
 import hushmaze.project.Box;
 import hushmaze.project.JointGap;
@@ -122,8 +123,6 @@ class MeasuredModelTest {
         designer.edit().undo();
         assertThat(compared.heldProperty().get().comparison()).isNull();
         designer.edit().redo();
-        assertThat(measured.move(1, Round.WITH_AIR)).isEmpty();
-        assertThat(readings().of(Round.WITH_BOX)).isEmpty();
         assertThat(measured.remove(0)).isEmpty();
         assertThat(readings().levels()).extracting(Reading::name).containsExactly("box.txt");
     }
@@ -276,6 +275,8 @@ class MeasuredModelTest {
         assertThat(fitting.tellsGap()).isTrue();
         assertThat(compared.hasGap()).isFalse();
         assertThat(compared.keepGap()).isEmpty();
+        // what follows needs no fit
+        compared.watchedProperty().set(false);
         assertThat(compared.hasGap()).isTrue();
         assertThat(project().paths()).allSatisfy(path -> {
             assertThat(path.box().joinery().coverGap().likely())
@@ -298,10 +299,37 @@ class MeasuredModelTest {
                         .get(20)
                         .likely())
                 .isEqualTo(bands.get(20).likely());
-        if (compared.fittingProperty().get().tellsResistivity()) {
-            assertThat(compared.keepLiner()).isEmpty();
-            assertThat(project().paths().get(0).box().liner().source()).startsWith("Fitted to readings");
-        }
+    }
+
+    @Test
+    void theFlowResistivityOfTheLinerIsKept() throws IOException {
+        Liner liner = project().paths().get(0).box().liner();
+        Liner denser = new Liner(
+                liner.name(),
+                liner.thickness(),
+                liner.density(),
+                3 * liner.flowResistivity(),
+                3 * liner.flowResistivity(),
+                3 * liner.flowResistivity(),
+                liner.roughness(),
+                "made up for a test");
+        designer.edit().edit("denser", p -> {
+            VentPath path = p.paths().get(0);
+            return p.withPath(0, path.withBox(path.box().withLiner(denser)));
+        });
+        List<BandResult> bands = designer.results().pathResult().orElseThrow().thirds();
+        add(Round.WITHOUT_BOX, "open.txt", i -> 90);
+        add(Round.WITH_BOX, "box.txt", i -> 90 - bands.get(i).likely());
+        BoxFitting fitting = compared.fittingProperty().get();
+        assertThat(fitting.tellsResistivity()).isTrue();
+        assertThat(compared.keepLiner()).isEmpty();
+        Liner kept = project().paths().get(0).box().liner();
+        assertThat(kept.source()).startsWith("Fitted to readings");
+        assertThat(kept.flowResistivity()).isEqualTo(fitting.resistivity().likely());
+        assertThat(kept.flowResistivityLow()).isEqualTo(fitting.resistivity().least());
+        assertThat(kept.name()).isEqualTo(liner.name());
+        designer.edit().undo();
+        assertThat(project().paths().get(0).box().liner()).isEqualTo(denser);
     }
 
     @Test
