@@ -26,7 +26,7 @@ import javafx.beans.property.SimpleIntegerProperty;
 public final class EditModel implements Undoing {
     private static final Pattern BOARD_THICKNESS = Pattern.compile("board(s\\.\\d+)?\\.thickness$");
     /** Characters a source may have. */
-    private static final int LONGEST_SOURCE = 400;
+    static final int LONGEST_SOURCE = 400;
 
     private final ReadOnlyObjectWrapper<Project> project = new ReadOnlyObjectWrapper<>();
     private final IntegerProperty path = new SimpleIntegerProperty();

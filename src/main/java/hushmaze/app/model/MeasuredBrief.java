@@ -21,8 +21,6 @@ import java.util.stream.Collectors;
 public final class MeasuredBrief {
     private static final Field NOISE = Field.of("path.brief.noise");
     private static final Field OWN = Field.of("room.ownNoise");
-    /** Characters a source may have. */
-    private static final int LONGEST_SOURCE = 400;
 
     private final EditModel edit;
 
@@ -121,6 +119,8 @@ public final class MeasuredBrief {
     }
 
     private static String cut(String source) {
-        return source.length() <= LONGEST_SOURCE ? source : source.substring(0, LONGEST_SOURCE - 1) + "…";
+        return source.length() <= EditModel.LONGEST_SOURCE
+                ? source
+                : source.substring(0, EditModel.LONGEST_SOURCE - 1) + "…";
     }
 }

@@ -32,8 +32,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  */
 public final class MeasuredModel {
     private static final Field READINGS = Field.of("path.readings");
-    /** Characters a source may have. */
-    private static final int LONGEST_SOURCE = 400;
     /** Level of a usual calibrator, dB. */
     private static final double USUAL_CALIBRATOR = 94;
 
@@ -107,17 +105,19 @@ public final class MeasuredModel {
     /** Reads files of one round: levels of texts are taken at once, recordings wait until a part of each is chosen. */
     public void add(Round round, List<Path> files) {
         int at = edit.path();
+        String source = words().textSource();
         for (Path file : files) {
             runner.run(
                     progress -> MeasuredFile.isRecording(file)
                             ? null
-                            : MeasuredFile.read(file, Recording.Span.ALL, progress),
-                    read -> {
-                        if (read == null) {
+                            : MeasuredFile.read(file, Recording.Span.ALL, progress)
+                                    .reading(round, null, source),
+                    reading -> {
+                        if (reading == null) {
                             queue.add(new Pending(file, round, at));
                             next();
                         } else {
-                            tell(take(at, read.reading(round, null, words().textSource())));
+                            tell(take(at, reading));
                         }
                     },
                     e -> tell(Optional.of(ResultModel.explain(e, edit.project()))));
@@ -262,6 +262,6 @@ public final class MeasuredModel {
                 reading.round(),
                 Scale.CALIBRATED,
                 reading.levels().plus(level),
-                source.length() > LONGEST_SOURCE ? reading.source() : source);
+                source.length() > EditModel.LONGEST_SOURCE ? reading.source() : source);
     }
 }

@@ -150,6 +150,8 @@ class MeasuredModelTest {
         assertThat(told()).contains("shopping.txt");
         measured.add(Round.WITH_BOX, List.of(folder.resolve("gone.wav")));
         assertThat(told()).contains("gone.wav", "does not exist");
+        measured.add(Round.WITH_BOX, List.of(text("silent.txt", BandSet.THIRD_OCTAVE, i -> -250)));
+        assertThat(told()).contains("no level at all");
         assertThat(project()).isEqualTo(before);
     }
 
