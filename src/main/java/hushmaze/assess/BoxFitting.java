@@ -105,15 +105,7 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
      */
     public Liner asLiner(Liner liner, String source) {
         require(tellsResistivity());
-        return new Liner(
-                liner.name(),
-                liner.thickness(),
-                liner.density(),
-                resistivity.likely(),
-                resistivity.least(),
-                resistivity.most(),
-                liner.roughness(),
-                source);
+        return liner.resisting(resistivity.likely(), resistivity.least(), resistivity.most(), source);
     }
 
     private static void require(boolean told) {
@@ -199,7 +191,7 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             Value resistivity = path.box().liner() == null
                     ? null
                     : value(resistivities, leastBy(sums, false), bestLiner, limit, false);
-            Spectrum best = loss(solid(resistivities[bestLiner]), gaps[bestGap]);
+            Spectrum best = tried(resistivities[bestLiner]).with(gaps[bestGap]);
             return new BoxFitting(
                     gap, resistivity, least <= EXPLAINED * judged, misfit(likely()), misfit(inBands(best)), judged);
         }
@@ -222,14 +214,10 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
         }
 
         private double[] sums(double resistivity) {
-            Solid solid = solid(resistivity);
-            BoxWalls walls = BoxWalls.of(solid, path.brief().opening(), soundSpeed);
-            PathMethods methods = methods(solid);
-            Spectrum along = methods.quickLoss().plus(shift);
-            List<Spectrum> inside = inside(methods);
+            Tried tried = tried(resistivity);
             double[] sums = new double[gaps.length];
             for (int k = 0; k < gaps.length; k++) {
-                double[] expected = inBands(BoxLoss.likely(walls, along, inside, gaps[k]));
+                double[] expected = inBands(tried.with(gaps[k]));
                 for (int i = 0; i < rows.size(); i++) {
                     sums[k] += rows.get(i).judged() ? square(rows.get(i), expected[i]) : 0;
                 }
@@ -237,13 +225,21 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             return sums;
         }
 
-        private Spectrum loss(Solid solid, double gap) {
+        /** The box with one flow resistivity: its walls, the loss along its path and the sound in every pass. */
+        private record Tried(BoxWalls walls, Spectrum along, List<Spectrum> inside) {
+            /** Likely loss with a gap of the cover's joint, m. */
+            Spectrum with(double gap) {
+                return BoxLoss.likely(walls, along, inside, gap);
+            }
+        }
+
+        private Tried tried(double resistivity) {
+            Solid solid = solid(resistivity);
             PathMethods methods = methods(solid);
-            return BoxLoss.likely(
+            return new Tried(
                     BoxWalls.of(solid, path.brief().opening(), soundSpeed),
                     methods.quickLoss().plus(shift),
-                    inside(methods),
-                    gap);
+                    inside(methods));
         }
 
         private List<Spectrum> inside(PathMethods methods) {
@@ -262,22 +258,18 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             if (liner == null || resistivity == liner.flowResistivity()) {
                 return predicted.solid();
             }
-            return SolidBuilder.build(box.withLiner(new Liner(
-                    liner.name(),
-                    liner.thickness(),
-                    liner.density(),
-                    resistivity,
-                    resistivity,
-                    resistivity,
-                    liner.roughness(),
-                    liner.source())));
+            return SolidBuilder.build(
+                    box.withLiner(liner.resisting(resistivity, resistivity, resistivity, liner.source())));
+        }
+
+        /** Measured less expected, dB; nothing where the reduction may be more than measured and more is expected. */
+        private static double off(ComparedBand row, double expected) {
+            double off = row.reduction() - expected;
+            return row.atLeast() && off < 0 ? 0 : off;
         }
 
         private static double square(ComparedBand row, double expected) {
-            double off = row.reduction() - expected;
-            if (row.atLeast() && off < 0) {
-                return 0;
-            }
+            double off = off(row, expected);
             double u = row.uncertainty() / 2;
             return off * off / (u * u + MODEL_DB * MODEL_DB);
         }
@@ -304,8 +296,8 @@ public record BoxFitting(Value gap, Value resistivity, boolean explains, double 
             for (int i = 0; i < rows.size(); i++) {
                 ComparedBand row = rows.get(i);
                 if (row.judged()) {
-                    double off = row.reduction() - expected[i];
-                    squares += row.atLeast() && off < 0 ? 0 : off * off;
+                    double off = off(row, expected[i]);
+                    squares += off * off;
                     count++;
                 }
             }

@@ -50,7 +50,7 @@ public record Comparison(
         List<BandLevels> floor = readings.of(Round.SOURCE_OFF);
         List<BandLevels> afterFan = readings.of(Round.WITH_AIR);
         Reduction measured = Reduction.of(needed(readings, Round.WITHOUT_BOX), after, floor);
-        List<BandResult> bands = measured.bands() == BandSet.OCTAVE ? predicted.octaves() : predicted.thirds();
+        List<BandResult> bands = predicted.bands(measured.bands());
         List<ComparedBand> rows = new ArrayList<>();
         for (int i = 0; i < bands.size(); i++) {
             rows.add(row(measured.rows().get(i), bands.get(i)));

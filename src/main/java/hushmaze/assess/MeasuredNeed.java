@@ -2,7 +2,6 @@ package hushmaze.assess;
 
 import hushmaze.project.Reading;
 import hushmaze.quantity.Band;
-import hushmaze.quantity.BandSet;
 import java.util.List;
 
 /**
@@ -47,8 +46,7 @@ public record MeasuredNeed(List<Standing> standings, Band worst, double shortBy,
 
     /** @param predicted the path the comparison is of */
     public static MeasuredNeed of(PathResult predicted, Comparison comparison) {
-        List<BandResult> bands = comparison.bands() == BandSet.OCTAVE ? predicted.octaves() : predicted.thirds();
-        return of(bands, comparison);
+        return of(predicted.bands(comparison.bands()), comparison);
     }
 
     /** @param bands of the prediction, the same as those of the comparison */

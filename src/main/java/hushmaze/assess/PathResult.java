@@ -11,6 +11,7 @@ import hushmaze.build.joint.FastenerList;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
+import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
@@ -94,6 +95,11 @@ public record PathResult(
         octaves = List.copyOf(octaves);
         layouts = List.copyOf(layouts);
         notices = List.copyOf(notices);
+    }
+
+    /** Its bands of a set. */
+    public List<BandResult> bands(BandSet set) {
+        return set == BandSet.OCTAVE ? octaves : thirds;
     }
 
     /** The same result with its notices. */

@@ -40,6 +40,18 @@ public record Liner(
         InvalidValue.text("source", source, 400);
     }
 
+    /**
+     * The same liner of another flow resistivity.
+     *
+     * @param likely to compute with, Pa·s/m²
+     * @param low lower end, Pa·s/m²
+     * @param high upper end, Pa·s/m²
+     * @param from where the numbers are from
+     */
+    public Liner resisting(double likely, double low, double high, String from) {
+        return new Liner(name, thickness, density, likely, low, high, roughness, from);
+    }
+
     /** Mass per area, kg/m². */
     public double massPerArea() {
         return density * thickness;

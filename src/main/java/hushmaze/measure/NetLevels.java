@@ -41,15 +41,24 @@ public record NetLevels(BandLevels levels, List<Band> most) {
                 levels[i] = loud.level(i);
             }
             if (covered[i] && quiet.covered(i)) {
-                boolean hidden = loud.level(i) - quiet.level(i) < Reduction.LEAST_OVER_BACKGROUND;
-                levels[i] = hidden
-                        ? loud.level(i) - Reduction.LEAST_OVER_BACKGROUND
-                        : Energy.minus(loud.level(i), quiet.level(i));
-                if (hidden) {
+                levels[i] = net(loud.level(i), quiet.level(i));
+                if (isHidden(loud.level(i), quiet.level(i))) {
                     most.add(bands.get(i));
                 }
             }
         }
         return new NetLevels(new BandLevels(loud.bands(), levels, covered), most);
+    }
+
+    /** Whether background hides so much of a reading that what is left is a most level; both in dB. */
+    static boolean isHidden(double reading, double background) {
+        return reading - background < Reduction.LEAST_OVER_BACKGROUND;
+    }
+
+    /** A reading less the background, or so much less as makes it a most level; all in dB. */
+    static double net(double reading, double background) {
+        return isHidden(reading, background)
+                ? reading - Reduction.LEAST_OVER_BACKGROUND
+                : Energy.minus(reading, background);
     }
 }

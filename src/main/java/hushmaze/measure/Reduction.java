@@ -77,12 +77,12 @@ public record Reduction(BandSet bands, List<ReducedBand> rows) {
             return new ReducedBand(band, before, after, before - after, u, null, false);
         }
         double over = after - floor;
-        boolean hidden = over < LEAST_OVER_BACKGROUND;
-        double clean = hidden ? after - LEAST_OVER_BACKGROUND : Energy.minus(after, floor);
-        if (before - floor < LEAST_OVER_BACKGROUND) {
+        boolean hidden = NetLevels.isHidden(after, floor);
+        double clean = NetLevels.net(after, floor);
+        if (NetLevels.isHidden(before, floor)) {
             return new ReducedBand(band, null, clean, null, null, over, hidden);
         }
-        double loud = Energy.minus(before, floor);
+        double loud = NetLevels.net(before, floor);
         double u =
                 uncertainty(band, i, open, growth(before - floor), box, growth(Math.max(over, LEAST_OVER_BACKGROUND)));
         return new ReducedBand(band, loud, clean, loud - clean, u, over, hidden);

@@ -96,27 +96,15 @@ final class ChangedBox {
 
     private Liner resistivity(double times) {
         Liner liner = box.liner();
-        return new Liner(
-                liner.name(),
-                liner.thickness(),
-                liner.density(),
+        return liner.resisting(
                 times * liner.flowResistivity(),
                 times * liner.flowResistivityLow(),
                 times * liner.flowResistivityHigh(),
-                liner.roughness(),
                 liner.source());
     }
 
     private Box lined(Liner liner) {
-        return sized(
-                box.passes(),
-                box.clearWidth(),
-                box.clearHeight(),
-                box.clearLength(),
-                box.turnGap(),
-                liner,
-                box.openingPort(),
-                box.roomPort());
+        return box.joined(box.joinery(), List.of()).withLiner(liner);
     }
 
     private Box oneMoreLayer() {

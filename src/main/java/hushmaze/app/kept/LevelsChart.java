@@ -70,9 +70,6 @@ final class LevelsChart implements PageSource {
     }
 
     private static List<Double> each(PathResult result, Function<BandResult, Double> value) {
-        return result.thirds().stream()
-                .map(value)
-                .map(v -> v == null ? Double.valueOf(Double.NaN) : v)
-                .toList();
+        return SpectrumChart.each(result.thirds(), value);
     }
 }

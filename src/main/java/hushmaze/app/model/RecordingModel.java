@@ -356,11 +356,9 @@ public final class RecordingModel {
 
     private Progress whileWanted(Progress progress, int ticket) {
         double[] told = {0};
+        Progress wantedStill = progress.asLongAs(() -> ticket == wanted.get());
         return (share, doing) -> {
-            progress.check(share, doing);
-            if (ticket != wanted.get()) {
-                throw new Progress.Cancelled();
-            }
+            wantedStill.check(share, doing);
             if (share - told[0] >= NEWS) {
                 told[0] = share;
                 runner.tell(() -> {

@@ -12,6 +12,7 @@ import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -98,6 +99,14 @@ public final class SpectrumChart {
         this.series = List.copyOf(series);
         this.readings = readings;
         this.measure = measure;
+    }
+
+    /** A value of each row, for a series; those that there are not leave a gap. */
+    public static <T> List<Double> each(List<T> rows, Function<T, Double> value) {
+        return rows.stream()
+                .map(value)
+                .map(v -> v == null ? Double.valueOf(Double.NaN) : v)
+                .toList();
     }
 
     /** The horizontal axis of a chart of some width. */

@@ -38,11 +38,6 @@ record ReadLevels(BandSet set, Map<Round, BandLevels> means, boolean absolute, L
             }
         }
         boolean absolute = readings.scale() != Reading.Scale.FULL_SCALE;
-        return new ReadLevels(set, means, absolute, predicted(job, set));
-    }
-
-    /** The bands of a path in one of the sets. */
-    static List<BandResult> predicted(Job job, BandSet set) {
-        return set == BandSet.OCTAVE ? job.result().octaves() : job.result().thirds();
+        return new ReadLevels(set, means, absolute, job.result().bands(set));
     }
 }

@@ -14,7 +14,6 @@ import hushmaze.project.PathReadings;
 import hushmaze.quantity.BandLevels;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** The charts of a measurement: the reduction over the predicted range, and the levels of every round. */
@@ -41,7 +40,7 @@ final class ReportCharts {
     /** The measured reduction with its uncertainty over the predicted range. */
     SpectrumChart reduction(Comparison comparison) {
         List<ComparedBand> rows = comparison.rows();
-        List<BandResult> bands = ReadLevels.predicted(job, comparison.bands());
+        List<BandResult> bands = job.result().bands(comparison.bands());
         return new SpectrumChart(
                 comparison.bands().bands(),
                 LOWEST_LOSS,
@@ -63,17 +62,10 @@ final class ReportCharts {
                 new Readings(
                         Labels.of("report.chart.measured"),
                         Labels.of("report.chart.atLeast"),
-                        each(rows, ComparedBand::reduction),
-                        each(rows, ComparedBand::uncertainty),
+                        SpectrumChart.each(rows, ComparedBand::reduction),
+                        SpectrumChart.each(rows, ComparedBand::uncertainty),
                         rows.stream().map(ComparedBand::atLeast).toList()),
                 job.measure());
-    }
-
-    private static List<Double> each(List<ComparedBand> rows, Function<ComparedBand, Double> value) {
-        return rows.stream()
-                .map(value)
-                .map(v -> v == null ? Double.valueOf(Double.NaN) : v)
-                .toList();
     }
 
     /** The mean level of every round as it was read, beside noise and limit of the project where levels count from something. */

@@ -49,7 +49,7 @@ final class ReportTables {
                         number("report.need"),
                         Column.name(Labels.of("report.standing"))));
         boolean octaves = comparison.bands() == BandSet.OCTAVE;
-        List<BandResult> predicted = ReadLevels.predicted(job, comparison.bands());
+        List<BandResult> predicted = job.result().bands(comparison.bands());
         Figures f = job.figures();
         for (int i = 0; i < predicted.size(); i++) {
             ComparedBand row = comparison.rows().get(i);

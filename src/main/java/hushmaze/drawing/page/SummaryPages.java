@@ -97,10 +97,7 @@ final class SummaryPages {
     }
 
     private List<Double> each(Function<BandResult, Double> value) {
-        return charted.stream()
-                .map(value)
-                .map(v -> v == null ? Double.valueOf(Double.NaN) : v)
-                .toList();
+        return SpectrumChart.each(charted, value);
     }
 
     private List<Band> bands() {
