@@ -12,7 +12,8 @@ import java.util.List;
 /**
  * Loss of a plane wave at a sudden change of area.
  *
- * <p>Formula: D = 10 lg[(1 + m)² / (4 m)] below f = c / (2 w), nothing above.
+ * <p>Formula: D = 10 lg[(1 + m)² / (4 m)] up to a third of an octave below f = c / (2 w), nothing above f, between them a straight line
+ * over lg f.
  *
  * <p>Symbols: D in dB; m ratio of the two areas, the same for either direction; f in Hz; c speed of sound in m/s; w larger
  * width of the larger side in m.
@@ -24,11 +25,15 @@ import java.util.List;
  *
  * <p>Accuracy: exact for one step alone; two steps with little absorption between them interfere.
  *
- * <p>Differs from the source: the limit at the cut-on, which is textbook.
+ * <p>Differs from the source: the limit at the cut-on, which is textbook; the way down to it, so that a millimetre of width
+ * does not take a band's loss away, is our own.
  */
 final class AreaStep {
     /** A smaller loss is not worth a notice, dB. */
     private static final double WORTH_SAYING = 0.05;
+
+    /** Natural logarithm of the frequency ratio over which the loss goes down to nothing. */
+    private static final double FADING = Math.log(2) / 3;
 
     private AreaStep() {}
 
@@ -43,7 +48,8 @@ final class AreaStep {
     /** Loss of a step in all bands up to a cut-on in Hz; the part is what a notice calls it. */
     static BandLoss loss(double oneArea, double otherArea, double cutOn, String part) {
         double loss = loss(oneArea, otherArea);
-        Spectrum thirds = Spectrum.ofFrequency(BandSet.THIRD_OCTAVE, f -> f < cutOn ? loss : 0);
+        Spectrum thirds = Spectrum.ofFrequency(
+                BandSet.THIRD_OCTAVE, f -> loss * Math.max(0, Math.min(1, Math.log(cutOn / f) / FADING)));
         double highest = BandSet.THIRD_OCTAVE.centreHz(BandSet.THIRD_OCTAVE.size() - 1);
         boolean cut = loss > WORTH_SAYING && cutOn <= highest;
         return BandLoss.atCentres(

@@ -5,6 +5,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.Spectrum;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 
 /**
  * What one method says.
@@ -33,6 +34,36 @@ public record BandLoss(Spectrum octaves, Spectrum thirds, List<Notice> notices) 
         return new BandLoss(
                 Spectrum.of(BandSet.OCTAVE, i -> Math.min(octaves.value(i), atOctave(most, i))),
                 Spectrum.of(BandSet.THIRD_OCTAVE, i -> Math.min(thirds.value(i), most.value(i))),
+                notices);
+    }
+
+    /** A multiple of the loss. */
+    BandLoss times(double factor) {
+        return new BandLoss(
+                Spectrum.of(BandSet.OCTAVE, i -> factor * octaves.value(i)),
+                Spectrum.of(BandSet.THIRD_OCTAVE, i -> factor * thirds.value(i)),
+                notices);
+    }
+
+    /** Both losses together. */
+    BandLoss plus(BandLoss other) {
+        return with(other, (one, two) -> one + two);
+    }
+
+    /** In every band the larger of two losses. */
+    BandLoss atLeast(BandLoss other) {
+        return with(other, Math::max);
+    }
+
+    /** In every band what this loss has more than another; none where it has less. */
+    BandLoss beyond(BandLoss other) {
+        return with(other, (one, two) -> Math.max(0, one - two));
+    }
+
+    private BandLoss with(BandLoss other, DoubleBinaryOperator joined) {
+        return new BandLoss(
+                Spectrum.of(BandSet.OCTAVE, i -> joined.applyAsDouble(octaves.value(i), other.octaves.value(i))),
+                Spectrum.of(BandSet.THIRD_OCTAVE, i -> joined.applyAsDouble(thirds.value(i), other.thirds.value(i))),
                 notices);
     }
 

@@ -6,15 +6,18 @@ import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
 import hushmaze.sound.TermInput;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * The turns of a maze in the order of the air, each after {@link AshraeSquareElbow}.
  *
- * <p>Formula: the losses of turns add up when the straight between them is lined and at least one width long. Turns with a
- * bare or a shorter straight between them count as one, per band the one that loses most.
+ * <p>Formula: the losses of turns add up when the straight between them is lined and at least one and a half widths long. Turns with a
+ * bare straight between them, or one of half a width or less, count as one, per band the one that loses most. Between these the
+ * loss is the mean of both, weighted by the length s of the lined straight: they are apart with the weight s/w - 1/2, each pair of
+ * neighbours for itself.
  *
- * <p>Symbols: the width is the wider of the two turns' widths in the plane of the turn.
+ * <p>Symbols: the width w is the wider of the two turns' widths in the plane of the turn.
  *
  * <p>Source: our own judgement from two rigid mitre bends in a row, computed by mode matching (60 modes): together they lose
  * from nothing to far more than twice one bend, as the straight between them resonates or not.
@@ -28,19 +31,21 @@ import java.util.List;
 final class TurnSeries {
     /** Widths of lined straight from which two turns are taken not to disturb each other. */
     static final double APART_WIDTHS = 2;
-    /** Widths of lined straight below which two turns count as one. */
-    static final double ONE_TURN_WIDTHS = 1;
+    /** Widths of lined straight up to which two turns count as one. */
+    static final double ONE_TURN_WIDTHS = 0.5;
+    /** Widths of lined straight from which the losses of two turns add up. */
+    static final double TWO_TURNS_WIDTHS = 1.5;
 
     private static final String SOURCE =
             "square turn by frequency times width, ASHRAE Handbook, HVAC Applications (from memory); turns with less than"
-                    + " one width of lined straight between them count as one";
+                    + " half a width of lined straight between them count as one, with one and a half as two";
     private static final double TOLERANCE = 1e-9;
 
     private final TermList list;
     private double lastWidth;
     private double linedBetween;
     private String between = "";
-    private BandLoss most = BandLoss.none();
+    private List<Run> runs = List.of();
 
     TurnSeries(TermList list) {
         this.list = list;
@@ -56,13 +61,25 @@ final class TurnSeries {
      */
     record Place(String part, double width, double liner, double linedBeyond) {
         boolean thick() {
-            return AshraeSquareElbow.lines(liner, width);
+            return liner >= AshraeSquareElbow.LINED_SHARE * width - TOLERANCE;
         }
 
         boolean lined() {
-            return thick() && linedBeyond >= AshraeSquareElbow.LINED_WIDTHS * width - TOLERANCE;
+            return linedBeyond >= AshraeSquareElbow.LINED_WIDTHS * width - TOLERANCE;
+        }
+
+        double linedShare() {
+            return AshraeSquareElbow.linedShare(liner, linedBeyond, width);
         }
     }
+
+    /**
+     * Turns that end with the last one and count as one.
+     *
+     * @param weight of this way to part the turns, 0 to 1; those of all runs add up to 1
+     * @param most that one of them loses, octaves and thirds, dB
+     */
+    private record Run(double weight, BandLoss most) {}
 
     /** A straight between two turns; its length counts as far as it is lined, m. */
     void straight(String part, double lined) {
@@ -72,34 +89,40 @@ final class TurnSeries {
 
     /** Adds the next turn's term and gives what it is credited with. */
     Spectrum turn(Place place) {
-        BandLoss alone = AshraeSquareElbow.loss(place.width(), place.lined(), place.part());
-        BandLoss before = joined(place) ? most : BandLoss.none();
-        BandLoss credited = new BandLoss(
-                more(alone.octaves(), before.octaves()), more(alone.thirds(), before.thirds()), alone.notices());
-        most = new BandLoss(
-                before.octaves().plus(credited.octaves()), before.thirds().plus(credited.thirds()), List.of());
-        list.add("turn", place.part(), SOURCE, credited, inputs(place));
+        BandLoss alone = AshraeSquareElbow.loss(place.width(), place.linedShare(), place.part());
+        double apart = apart(place);
+        List<Run> longer = new ArrayList<>();
+        BandLoss credited = alone.times(apart);
+        if (apart > 0) {
+            longer.add(new Run(apart, alone));
+        }
+        if (apart < 1) {
+            for (Run run : runs) {
+                double weight = run.weight() * (1 - apart);
+                longer.add(new Run(weight, alone.atLeast(run.most())));
+                credited = credited.plus(alone.beyond(run.most()).times(weight));
+            }
+        }
+        runs = longer;
+        list.add("turn", place.part(), SOURCE, credited, inputs(place, apart));
         sayWhatIsShort(place);
         lastWidth = place.width();
         return credited.thirds();
     }
 
-    /** Whether the turn counts as one with the turn before it. */
-    private boolean joined(Place place) {
+    /** How far the turn stands apart from the turn before it, 0 to 1. */
+    private double apart(Place place) {
         if (lastWidth == 0) {
-            return false;
+            return 1;
         }
         double width = Math.max(lastWidth, place.width());
-        double apart = APART_WIDTHS * width;
-        if (linedBetween < apart - TOLERANCE) {
+        double undisturbed = APART_WIDTHS * width;
+        if (linedBetween < undisturbed - TOLERANCE) {
             list.add(Notice.of(
-                    NoticeKind.TURNS_INTERFERE, Severity.WARNING, between, linedBetween, apart, Unit.MILLIMETRE));
+                    NoticeKind.TURNS_INTERFERE, Severity.WARNING, between, linedBetween, undisturbed, Unit.MILLIMETRE));
         }
-        return linedBetween < ONE_TURN_WIDTHS * width - TOLERANCE;
-    }
-
-    private static Spectrum more(Spectrum loss, Spectrum than) {
-        return Spectrum.of(loss.bands(), i -> Math.max(0, loss.value(i) - than.value(i)));
+        double share = (linedBetween / width - ONE_TURN_WIDTHS) / (TWO_TURNS_WIDTHS - ONE_TURN_WIDTHS);
+        return Math.max(0, Math.min(1, share));
     }
 
     private void sayWhatIsShort(Place place) {
@@ -120,11 +143,12 @@ final class TurnSeries {
         }
     }
 
-    private static List<TermInput> inputs(Place place) {
+    private static List<TermInput> inputs(Place place, double apart) {
         return List.of(
                 new TermInput("width", place.width(), Unit.MILLIMETRE),
                 new TermInput("linerThickness", place.liner(), Unit.MILLIMETRE),
                 new TermInput("linedBeyond", place.linedBeyond(), Unit.MILLIMETRE),
-                new TermInput("lined", place.lined() ? 1 : 0, Unit.NUMBER));
+                new TermInput("lined", place.linedShare(), Unit.NUMBER),
+                new TermInput("apart", apart, Unit.NUMBER));
     }
 }

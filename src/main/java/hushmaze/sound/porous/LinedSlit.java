@@ -3,7 +3,6 @@ package hushmaze.sound.porous;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Unit;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How sound dies away along a slit between two walls that both carry a porous layer on a rigid back, at low frequencies.
@@ -28,7 +27,6 @@ public final class LinedSlit {
     /** Largest k0 h for which the mode that grows out of the plane wave is taken to be the least attenuated. */
     static final double LONGEST = 1.2;
 
-    private static final double DB_PER_NEPER = 20 / Math.log(10);
     private static final int STEPS = 40;
     private static final double SMALL = 1e-10;
 
@@ -58,60 +56,6 @@ public final class LinedSlit {
         Complex springs = gamma.dividedBy(zeta).times(depth).plus(new Complex(h, 0));
         Complex masses = new Complex(depth, 0).dividedBy(slit.zetaGamma()).plus(new Complex(h, 0));
         return secant(slit, springs.dividedBy(masses));
-    }
-
-    /**
-     * Attenuation along a slit, dB/m; empty when the frequency is too high for it, or no root is found.
-     *
-     * @param clearWidth between the faces of the layers, m
-     * @param depth of each layer, m
-     * @param liner of both layers
-     * @param frequency Hz
-     * @param soundSpeed m/s
-     */
-    public static OptionalDouble attenuation(
-            double clearWidth, double depth, LinerModel liner, double frequency, double soundSpeed) {
-        return axialSquared(clearWidth, depth, liner, frequency, soundSpeed)
-                .map(q -> OptionalDouble.of(decay(q, frequency, soundSpeed)))
-                .orElse(OptionalDouble.empty());
-    }
-
-    /**
-     * Attenuation along a duct lined on both pairs of walls, dB/m: the cross wavenumbers of the two slits are added, as if
-     * the corners did not matter; empty as for one slit.
-     *
-     * @param clearWidth between the first pair of layers, m
-     * @param clearHeight between the second pair, m
-     * @param widthDepth of each layer of the first pair, m
-     * @param heightDepth of each layer of the second pair, m
-     * @param liner of every layer
-     * @param frequency Hz
-     * @param soundSpeed m/s
-     */
-    public static OptionalDouble attenuationOfDuct(
-            double clearWidth,
-            double clearHeight,
-            double widthDepth,
-            double heightDepth,
-            LinerModel liner,
-            double frequency,
-            double soundSpeed) {
-        var across = axialSquared(clearWidth, widthDepth, liner, frequency, soundSpeed);
-        var along = axialSquared(clearHeight, heightDepth, liner, frequency, soundSpeed);
-        if (across.isEmpty() || along.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        Complex q = across.get().plus(along.get()).plus(new Complex(-1, 0));
-        return OptionalDouble.of(decay(q, frequency, soundSpeed));
-    }
-
-    private static double decay(Complex q, double frequency, double soundSpeed) {
-        return DB_PER_NEPER
-                * 2
-                * Math.PI
-                * frequency
-                / soundSpeed
-                * Math.abs(q.sqrt().im());
     }
 
     /** The equation's left side; lengths in waves, the layer's γ² and ζγ. */

@@ -1,6 +1,7 @@
 package hushmaze.sound.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
@@ -11,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Validation of the table of turns: both columns at both ends of every row (the table is from memory), and the unlined column
+ * Validation of the table of turns: both columns in the middle of every row (the table is from memory), and the unlined column
  * against the transmission loss of a rigid mitre bend computed apart from the program. Rules worked by hand.
  */
 class AshraeSquareElbowTest {
@@ -48,21 +49,27 @@ class AshraeSquareElbowTest {
         {2.9, 17.59}
     };
 
-    /** ASHRAE square elbow without vanes, from memory; fw in kHz·in, first and last of each row. */
+    /** ASHRAE square elbow without vanes, from memory; fw in kHz·in, the middle of each row by ratio, √(from · to). */
     @ParameterizedTest
     @CsvSource({
-        "0.1, 0, 0", "1.89, 0, 0",
-        "1.9, 1, 1", "3.79, 1, 1",
-        "3.8, 5, 6", "7.49, 5, 6",
-        "7.5, 8, 11", "14.99, 8, 11",
-        "15, 4, 10", "29.99, 4, 10",
-        "30, 3, 10", "400, 3, 10"
+        "0.1, 0, 0", "1.3435, 0, 0",
+        "2.6870, 1, 1",
+        "5.3385, 5, 6",
+        "10.6066, 8, 11",
+        "21.2132, 4, 10",
+        "42.4264, 3, 10", "400, 3, 10"
     })
     void bothColumnsOfTheTable(double fw, double unlined, double lined) {
-        double width = 4 * 0.0254;
-        double f = fw * 1000 / 4 * (1 + 1e-12);
-        assertThat(AshraeSquareElbow.loss(f, width, false)).isEqualTo(unlined);
-        assertThat(AshraeSquareElbow.loss(f, width, true)).isEqualTo(lined);
+        assertThat(atRow(fw, 0)).isCloseTo(unlined, within(1e-3));
+        assertThat(atRow(fw, 1)).isCloseTo(lined, within(1e-3));
+    }
+
+    /** By hand: half way, by ratio, from 2.6870 to 5.3385 is 3.7874; half lined is half way between the columns. */
+    @Test
+    void betweenTheMiddlesTheLossGoesOverInAStraightLine() {
+        assertThat(atRow(3.7874, 0)).isCloseTo(3, within(1e-3));
+        assertThat(atRow(3.7874, 1)).isCloseTo(3.5, within(1e-3));
+        assertThat(atRow(3.7874, 0.5)).isCloseTo(3.25, within(1e-3));
     }
 
     /** A row holds one figure for an octave in which the bend's loss varies: it must lie within what that octave has. */
@@ -73,7 +80,7 @@ class AshraeSquareElbowTest {
                 .filter(row -> inRow(row[0], from, to))
                 .mapToDouble(row -> row[1])
                 .toArray();
-        double printed = AshraeSquareElbow.loss((from + to) / 2 * KILOHERTZ_INCH / 0.1, 0.1, false);
+        double printed = atRow(from == 0 ? to / Math.sqrt(2) : Math.sqrt(from * to), 0);
         assertThat(exact).hasSizeGreaterThan(2);
         assertThat(printed)
                 .isBetween(
@@ -81,23 +88,32 @@ class AshraeSquareElbowTest {
                         Arrays.stream(exact).max().orElseThrow());
     }
 
+    private static double atRow(double fw, double lined) {
+        double width = 0.1;
+        return AshraeSquareElbow.loss(fw * KILOHERTZ_INCH / width, width, lined);
+    }
+
     private static boolean inRow(double waves, double from, double to) {
         double fw = waves * SOUND_SPEED / 2 / KILOHERTZ_INCH;
         return fw >= from && fw < to;
     }
 
-    /** The rule of a tenth, worked by hand. */
+    /** A tenth of the width and two widths, worked by hand; half of either makes an unlined turn, three quarters half a lined one. */
     @ParameterizedTest
-    @CsvSource({"0.010, 0.1, true", "0.0099, 0.1, false", "0.025, 0.25, true", "0, 0.1, false"})
-    void aTurnIsLinedFromATenthOfTheWidth(double liner, double width, boolean lined) {
-        assertThat(AshraeSquareElbow.lines(liner, width)).isEqualTo(lined);
+    @CsvSource({
+        "0.010, 0.2, 0.1, 1", "0.025, 0.6, 0.1, 1", "0.025, 0.5, 0.25, 1",
+        "0.0075, 0.2, 0.1, 0.5", "0.010, 0.15, 0.1, 0.5", "0.008, 0.15, 0.1, 0.5",
+        "0.005, 0.2, 0.1, 0", "0.010, 0.1, 0.1, 0", "0, 1, 0.1, 0", "0.010, 0, 0.1, 0"
+    })
+    void howFarATurnIsLined(double liner, double beyond, double width, double share) {
+        assertThat(AshraeSquareElbow.linedShare(liner, beyond, width)).isCloseTo(share, within(1e-9));
     }
 
     /** By hand: 30 kHz·in at 7943 Hz is a width of 95.9 mm. */
     @Test
     void theOpenRowIsSaid() {
-        assertThat(AshraeSquareElbow.loss(0.095, true, "turn 1").notices()).isEmpty();
-        Notice notice = AshraeSquareElbow.loss(0.1, true, "turn 1").notices().get(0);
+        assertThat(AshraeSquareElbow.loss(0.095, 1, "turn 1").notices()).isEmpty();
+        Notice notice = AshraeSquareElbow.loss(0.1, 1, "turn 1").notices().get(0);
         assertThat(notice.kind()).isEqualTo(NoticeKind.TURN_ABOVE_TABLE);
         assertThat(notice.part()).isEqualTo("turn 1");
         assertThat(notice.value()).isEqualTo(0.1);

@@ -4,6 +4,7 @@ import static hushmaze.sound.SampleBoxes.SOUND_SPEED;
 import static hushmaze.sound.SampleBoxes.liner;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import hushmaze.project.Box;
 import hushmaze.project.LinedFaces;
@@ -11,6 +12,7 @@ import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.Pass;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
@@ -54,6 +56,44 @@ class LinedRunTest {
         // Decay of the slit of 100 mm, computed elsewhere as above.
         BandLoss loss = new LinedRun(liner(0.025), new EstimateTables(SOUND_SPEED)).loss(half, 0.6, "");
         assertThat(loss.thirds().value(4)).isCloseTo(0.6 * 0.677, within(0.6 * 0.001));
+    }
+
+    /**
+     * A pass of 50 mm by 2 m lined all round loses hardly more than the slit of 50 mm, one of 50 by 50 mm about twice that; the slit's
+     * decay was computed elsewhere as above.
+     */
+    @Test
+    void bothPairsOfFacesCount() {
+        double slit = 1.363;
+        assertThat(allRound(0.05, 2)).isBetween(slit, 1.1 * slit);
+        assertThat(allRound(0.05, 0.05)).isBetween(1.5 * slit, 2.5 * slit);
+    }
+
+    /** dB/m in the 125 Hz band. */
+    private static double allRound(double width, double height) {
+        Pass pass = new Pass(0, new Cuboid(0, 0, 0, 1, width, height), true, 0.025, 0.025, 0.025);
+        return new LinedSlitLimit(liner(0.025), new EstimateTables(SOUND_SPEED))
+                .most(pass)
+                .value(4);
+    }
+
+    /**
+     * Where waves are no longer long to the slit its limit goes on without a step: k0 h of 1.2 is a slit of 415 mm in the 315 Hz band, and
+     * of 261 mm in the 500 Hz band.
+     */
+    @ParameterizedTest
+    @CsvSource({"8, 0.4149", "10, 0.2615"})
+    void theLimitHasNoStepWhereWavesAreNoLongerLong(int third, double width) {
+        double[] rates = new double[40];
+        for (int i = 0; i < rates.length; i++) {
+            Pass pass = pass(width - 0.002 + i * 0.0001, 0.6, 0.025);
+            rates[i] = new LinedSlitLimit(liner(0.025), new EstimateTables(SOUND_SPEED))
+                    .most(pass)
+                    .value(third);
+        }
+        for (int i = 1; i < rates.length; i++) {
+            assertThat(rates[i]).isLessThan(rates[i - 1]).isCloseTo(rates[i - 1], withinPercentage(0.1));
+        }
     }
 
     /** Three metres of a pass 400 mm wide: in the 4 kHz band the beam's limit decides, and is said. */
