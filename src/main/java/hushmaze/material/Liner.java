@@ -1,6 +1,7 @@
 package hushmaze.material;
 
 import hushmaze.quantity.InvalidValue;
+import hushmaze.quantity.MayBeAbsent;
 import hushmaze.quantity.Measured;
 import hushmaze.quantity.Unit;
 
@@ -15,6 +16,7 @@ import hushmaze.quantity.Unit;
  * @param flowResistivityHigh upper end of what the material may have, Pa·s/m²
  * @param roughness equivalent sand roughness of the face along the air, m
  * @param source where the numbers are from
+ * @param facing cloth or film over its face; may be absent, then bare
  */
 public record Liner(
         String name,
@@ -24,7 +26,8 @@ public record Liner(
         @Measured(Unit.PASCAL_SECOND_PER_SQUARE_METRE) double flowResistivityLow,
         @Measured(Unit.PASCAL_SECOND_PER_SQUARE_METRE) double flowResistivityHigh,
         @Measured(Unit.MILLIMETRE) double roughness,
-        String source) {
+        String source,
+        @MayBeAbsent Facing facing) {
     private static final double MIN_RESISTIVITY = 500;
     private static final double MAX_RESISTIVITY = 500_000;
 
@@ -40,6 +43,28 @@ public record Liner(
         InvalidValue.text("source", source, 400);
     }
 
+    /** A liner without facing. */
+    public Liner(
+            String name,
+            double thickness,
+            double density,
+            double flowResistivity,
+            double flowResistivityLow,
+            double flowResistivityHigh,
+            double roughness,
+            String source) {
+        this(
+                name,
+                thickness,
+                density,
+                flowResistivity,
+                flowResistivityLow,
+                flowResistivityHigh,
+                roughness,
+                source,
+                null);
+    }
+
     /**
      * The same liner of another flow resistivity.
      *
@@ -49,7 +74,35 @@ public record Liner(
      * @param from where the numbers are from
      */
     public Liner resisting(double likely, double low, double high, String from) {
-        return new Liner(name, thickness, density, likely, low, high, roughness, from);
+        return new Liner(name, thickness, density, likely, low, high, roughness, from, facing);
+    }
+
+    /** The same liner of another thickness in m. */
+    public Liner thick(double other) {
+        return new Liner(
+                name,
+                other,
+                density,
+                flowResistivity,
+                flowResistivityLow,
+                flowResistivityHigh,
+                roughness,
+                source,
+                facing);
+    }
+
+    /** The same liner under a facing; bare if null. */
+    public Liner faced(Facing other) {
+        return new Liner(
+                name,
+                thickness,
+                density,
+                flowResistivity,
+                flowResistivityLow,
+                flowResistivityHigh,
+                roughness,
+                source,
+                other);
     }
 
     /** Mass per area, kg/m². */

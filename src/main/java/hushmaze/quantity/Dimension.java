@@ -12,6 +12,8 @@ public enum Dimension {
     FORCE("a force"),
     DENSITY("a density"),
     FLOW_RESISTIVITY("a flow resistivity"),
+    MASS_PER_AREA("a mass per area"),
+    FLOW_RESISTANCE("a flow resistance"),
     POWER("a power"),
     CONDUCTANCE("a conductance of heat"),
     TEMPERATURE("a temperature"),

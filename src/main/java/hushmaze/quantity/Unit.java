@@ -36,6 +36,8 @@ public enum Unit {
     NEWTON(Dimension.FORCE, "N", "N", 0),
     KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m³", "KgPerM3", 0),
     PASCAL_SECOND_PER_SQUARE_METRE(Dimension.FLOW_RESISTIVITY, "Pa·s/m²", "PaSPerM2", 0),
+    GRAM_PER_SQUARE_METRE(Dimension.MASS_PER_AREA, "g/m²", "GPerM2", -3),
+    PASCAL_SECOND_PER_METRE(Dimension.FLOW_RESISTANCE, "Pa·s/m", "PaSPerM", 0),
     WATT(Dimension.POWER, "W", "W", 0),
     WATT_PER_KELVIN(Dimension.CONDUCTANCE, "W/K", "WPerK", 0),
     CELSIUS(Dimension.TEMPERATURE, "°C", "C", 0),

@@ -81,15 +81,7 @@ final class ChangedBox {
                 height,
                 length,
                 gap,
-                new Liner(
-                        liner.name(),
-                        liner.thickness() + by,
-                        liner.density(),
-                        liner.flowResistivity(),
-                        liner.flowResistivityLow(),
-                        liner.flowResistivityHigh(),
-                        liner.roughness(),
-                        liner.source()),
+                liner.thick(liner.thickness() + by),
                 within(covered(box.openingPort(), sides, ends), width, height, length),
                 within(covered(box.roomPort(), sides, ends), width, height, length));
     }

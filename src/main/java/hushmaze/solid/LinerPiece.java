@@ -1,6 +1,7 @@
 package hushmaze.solid;
 
 import hushmaze.material.Liner;
+import hushmaze.project.LinedFaces;
 import java.util.List;
 
 /**
@@ -25,6 +26,26 @@ public record LinerPiece(
     /** A piece without a seam. */
     public LinerPiece(Role role, int number, int layer, int ply, Liner liner, Cuboid bounds, List<Cutout> cutouts) {
         this(role, number, layer, ply, liner, bounds, cutouts, 0);
+    }
+
+    /** Whether no other layer of liner lies over it. */
+    public boolean isOutermost(LinedFaces faces) {
+        int plies = switch (role) {
+            case BACK, FRONT -> faces.broad();
+            case FIRST_SIDE, LAST_SIDE -> faces.walls();
+            case NEAR_END, FAR_END -> faces.ends();
+            case BAFFLE -> faces.baffles();
+        };
+        return ply == plies - 1;
+    }
+
+    /** The part of its bounds next to the air, so many m deep. */
+    public Cuboid face(double depth) {
+        boolean airAbove = role == Role.BAFFLE ? layer == 1 : role.isLow();
+        Axis normal = normal();
+        return airAbove
+                ? bounds.with(normal, bounds.high(normal) - depth, bounds.high(normal))
+                : bounds.with(normal, bounds.low(normal), bounds.low(normal) + depth);
     }
 
     /** What is left of it in a block, with the cut-outs in there. */

@@ -5,6 +5,7 @@ import hushmaze.project.Opening;
 import hushmaze.solid.Solid;
 import hushmaze.sound.estimate.EstimateTables;
 import hushmaze.sound.estimate.PathEstimate;
+import hushmaze.sound.porous.FacedLiner;
 import hushmaze.sound.porous.JohnsonLiner;
 import hushmaze.sound.porous.LinerModel;
 import hushmaze.sound.porous.MikiLiner;
@@ -58,15 +59,16 @@ public final class PathCalculator {
             return new PathMethods(estimate, null, List.of(), wave);
         }
         Liner liner = solid.box().liner();
-        double resistivity = liner == null ? UNUSED_RESISTIVITY : liner.flowResistivity();
-        QuickResult quick = quick(solid, new MikiLiner(resistivity));
+        QuickResult quick = quick(
+                solid,
+                liner == null ? new MikiLiner(UNUSED_RESISTIVITY) : FacedLiner.miki(liner));
         if (liner == null || wanted == Quick.PLAIN) {
             return new PathMethods(estimate, quick, List.of(), wave);
         }
         List<QuickResult> variants = Stream.of(
-                        new MikiLiner(liner.flowResistivityLow()),
-                        new MikiLiner(liner.flowResistivityHigh()),
-                        new JohnsonLiner(resistivity))
+                        FacedLiner.of(liner, liner.flowResistivityLow(), MikiLiner::new),
+                        FacedLiner.of(liner, liner.flowResistivityHigh(), MikiLiner::new),
+                        FacedLiner.of(liner, liner.flowResistivity(), JohnsonLiner::new))
                 .parallel()
                 .map(model -> quick(solid, model))
                 .toList();

@@ -1,6 +1,7 @@
 package hushmaze.solid;
 
 import hushmaze.material.Board;
+import hushmaze.material.Facing;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
 import hushmaze.project.Joinery;
@@ -22,11 +23,14 @@ public final class RandomBoxes {
     private final Random joints;
     /** Of its own for the same reason. */
     private final Random plies;
+    /** And this one. */
+    private final Random facings;
 
     public RandomBoxes(long seed) {
         random = new Random(seed);
         joints = new Random(seed + 1);
         plies = new Random(seed + 2);
+        facings = new Random(seed + 3);
     }
 
     /** The next box whose ports do not overlap. */
@@ -134,7 +138,7 @@ public final class RandomBoxes {
     private Liner liner(double thickest) {
         double thickness =
                 random.nextBoolean() ? Math.min(thickest, pick(0.025, 0.05)) : between(0.01, Math.max(0.011, thickest));
-        return new Liner(
+        Liner bare = new Liner(
                 "liner " + Math.round(thickness * 1e4),
                 Math.min(thickness, thickest),
                 48,
@@ -143,6 +147,13 @@ public final class RandomBoxes {
                 30000,
                 0.0009,
                 INVENTED);
+        return facings.nextInt(3) > 0 ? bare : bare.faced(facing());
+    }
+
+    private Facing facing() {
+        boolean film = facings.nextBoolean();
+        double mass = 0.02 + 0.2 * facings.nextDouble();
+        return new Facing(film ? "film" : "cloth", mass, film ? null : 50 + 400 * facings.nextDouble(), INVENTED);
     }
 
     private Port port(double clearWidth, double clearHeight, double clearLength) {

@@ -16,7 +16,8 @@ import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
 import hushmaze.sound.TermInput;
 import hushmaze.sound.estimate.TwoRegionPlenum.Shape;
-import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.porous.FacedLiner;
+import hushmaze.sound.porous.LinerModel;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -160,7 +161,7 @@ final class ChamberTerms {
     private double[] meanAbsorption() {
         double[] mean = new double[BandSet.THIRD_OCTAVE.size()];
         Liner liner = solid.box().liner();
-        MikiLiner model = shape.linedArea() > 0 ? new MikiLiner(liner.flowResistivity()) : null;
+        LinerModel model = shape.linedArea() > 0 ? FacedLiner.miki(liner) : null;
         for (int i = 0; i < mean.length; i++) {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
             double taken = BARE_ABSORPTION * (shape.innerArea() - shape.linedArea());

@@ -1,5 +1,6 @@
 package hushmaze.sound.estimate;
 
+import hushmaze.material.Facing;
 import hushmaze.material.Liner;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,7 +14,7 @@ public final class EstimateTables {
     private final double soundSpeed;
     private final Map<Slits, double[]> decays = new ConcurrentHashMap<>();
 
-    private record Slits(LinedSlits slits, double flowResistivity) {}
+    private record Slits(LinedSlits slits, double flowResistivity, Facing facing) {}
 
     /** @param soundSpeed m/s */
     public EstimateTables(double soundSpeed) {
@@ -27,6 +28,6 @@ public final class EstimateTables {
 
     /** Decay of slits, one figure a third octave; whoever asks does not change it. */
     double[] decay(LinedSlits slits, Liner liner, Supplier<double[]> made) {
-        return decays.computeIfAbsent(new Slits(slits, liner.flowResistivity()), key -> made.get());
+        return decays.computeIfAbsent(new Slits(slits, liner.flowResistivity(), liner.facing()), key -> made.get());
     }
 }

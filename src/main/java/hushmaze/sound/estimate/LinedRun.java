@@ -9,7 +9,7 @@ import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.Unit;
 import hushmaze.solid.Pass;
 import hushmaze.sound.TermInput;
-import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.porous.FacedLiner;
 import java.util.List;
 
 /**
@@ -71,7 +71,7 @@ final class LinedRun {
     }
 
     private BandLoss heldToBeam(BandLoss loss, Pass pass, double run, String part) {
-        Spectrum most = StraightBeam.most(LinedSlits.of(pass), run, new MikiLiner(liner.flowResistivity()), soundSpeed);
+        Spectrum most = StraightBeam.most(LinedSlits.of(pass), run, FacedLiner.miki(liner), soundSpeed);
         BandLoss held = loss.heldTo(most);
         int worst = 0;
         double excess = 0;

@@ -5,8 +5,9 @@ import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Pass;
 import hushmaze.sound.porous.Complex;
+import hushmaze.sound.porous.FacedLiner;
 import hushmaze.sound.porous.LinedSlit;
-import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.porous.LinerModel;
 import hushmaze.sound.porous.SlitMedia;
 import hushmaze.sound.porous.SlitRoots;
 import hushmaze.sound.porous.SlitSection;
@@ -57,7 +58,7 @@ final class LinedSlitLimit {
     }
 
     private double[] rates(LinedSlits slits) {
-        MikiLiner layer = new MikiLiner(liner.flowResistivity());
+        LinerModel layer = FacedLiner.miki(liner);
         double[] rates = new double[BandSet.THIRD_OCTAVE.size()];
         for (int i = 0; i < rates.length; i++) {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
@@ -68,7 +69,7 @@ final class LinedSlitLimit {
         return rates;
     }
 
-    private double rate(LinedSlits slits, MikiLiner layer, double f) {
+    private double rate(LinedSlits slits, LinerModel layer, double f) {
         double k0 = 2 * Math.PI * f / soundSpeed;
         Complex squared = new Complex(k0 * k0, 0);
         for (int i = 0; i < slits.widths().size(); i++) {
@@ -78,7 +79,7 @@ final class LinedSlitLimit {
     }
 
     /** kx² - k0² of one slit, 1/m². */
-    private Complex lessThanFree(double width, double depth, MikiLiner layer, double f) {
+    private Complex lessThanFree(double width, double depth, LinerModel layer, double f) {
         double k0 = 2 * Math.PI * f / soundSpeed;
         Complex free = new Complex(-k0 * k0, 0);
         return LinedSlit.axialSquared(width, depth, layer, f, soundSpeed)
@@ -87,7 +88,7 @@ final class LinedSlitLimit {
     }
 
     /** kx² of the mode of a slit that decays least, of those that are alike in both halves, 1/m². */
-    private Complex leastDecaying(double width, double depth, MikiLiner layer, double f) {
+    private Complex leastDecaying(double width, double depth, LinerModel layer, double f) {
         SlitRoots roots = new SlitRoots(new SlitSection(0, width / 2, depth));
         return roots.find(SlitMedia.of(layer, f, soundSpeed), MODES, true)[0].squared();
     }

@@ -75,10 +75,11 @@ final class StraightBeam {
         return DECAY * grazingImpedance(liner, frequency) / (k * k * width * width * width);
     }
 
-    /** Re ζ, of a deep layer to a wave that runs along it. */
+    /** Re ζ, of a deep layer and its facing to a wave that runs along it. */
     private static double grazingImpedance(LinerModel liner, double frequency) {
         Complex gamma = liner.wavenumberRatio(frequency);
         Complex across = gamma.times(gamma).plus(new Complex(-1, 0)).sqrt();
-        return liner.impedanceRatio(frequency).times(gamma).dividedBy(across).re();
+        Complex layer = liner.impedanceRatio(frequency).times(gamma).dividedBy(across);
+        return layer.plus(liner.facingRatio(frequency)).re();
     }
 }

@@ -7,6 +7,9 @@ package hushmaze.sound.porous;
  * @param im imaginary part
  */
 public record Complex(double re, double im) {
+    /** Beyond this imaginary part the cotangent is +j or -j to the last bit. */
+    private static final double DEEP = 20;
+
     /** Product. */
     public Complex times(Complex b) {
         return new Complex(re * b.re - im * b.im, re * b.im + im * b.re);
@@ -44,5 +47,15 @@ public record Complex(double re, double im) {
         double x = re >= 0 ? larger : smaller;
         double y = re >= 0 ? smaller : larger;
         return new Complex(x, im < 0 ? -y : y);
+    }
+
+    /** The cotangent, also where the hyperbolic functions would overflow. */
+    public Complex cotangent() {
+        if (Math.abs(im) > DEEP) {
+            return new Complex(0, im < 0 ? 1 : -1);
+        }
+        // cot(x + jy) = (sin 2x - j sinh 2y) / (cosh 2y - cos 2x)
+        double below = Math.cosh(2 * im) - Math.cos(2 * re);
+        return new Complex(Math.sin(2 * re) / below, -Math.sinh(2 * im) / below);
     }
 }

@@ -7,11 +7,11 @@ import java.util.Optional;
 /**
  * How sound dies away along a slit between two walls that both carry a porous layer on a rigid back, at low frequencies.
  *
- * <p>Formula: with q = (kx/k0)², √(1-q) tan(k0 h √(1-q)) + √(γ²-q)/(ζ γ) tan(k0 d √(γ²-q)) = 0; the attenuation is -8.686 k0
- * Im √q.
+ * <p>Formula: with q = (kx/k0)² and T = √(γ²-q)/(ζ γ) tan(k0 d √(γ²-q)), √(1-q) tan(k0 h √(1-q)) + T / (1 + j z T) = 0; the attenuation
+ * is -8.686 k0 Im √q.
  *
  * <p>Symbols: k0 = 2πf/c in 1/m; h half the clear width and d the depth of each layer in m; γ = k/k0 and ζ = Z/(ρc) of the
- * layer ({@link MikiLiner}); kx wavenumber along the slit. The layer lets sound run along inside it (bulk reaction).
+ * layer ({@link MikiLiner}), z impedance of its facing over that of air, 0 if bare; kx wavenumber along the slit. The layer lets sound run along inside it (bulk reaction).
  *
  * <p>The root is found by the secant method from the limit for long waves, q = (h + d γ/ζ) / (h + d/(ζ γ)), in which
  * compressibilities and inverse densities of air and layer are averaged over the section.
@@ -52,18 +52,20 @@ public final class LinedSlit {
         }
         Complex gamma = liner.wavenumberRatio(frequency);
         Complex zeta = liner.impedanceRatio(frequency);
-        Slit slit = new Slit(k0 * h, k0 * depth, gamma.times(gamma), zeta.times(gamma));
+        Complex facing = liner.facingRatio(frequency).times(new Complex(0, 1));
+        Slit slit = new Slit(k0 * h, k0 * depth, gamma.times(gamma), zeta.times(gamma), facing);
         Complex springs = gamma.dividedBy(zeta).times(depth).plus(new Complex(h, 0));
         Complex masses = new Complex(depth, 0).dividedBy(slit.zetaGamma()).plus(new Complex(h, 0));
         return secant(slit, springs.dividedBy(masses));
     }
 
-    /** The equation's left side; lengths in waves, the layer's γ² and ζγ. */
-    private record Slit(double h, double d, Complex gammaSquared, Complex zetaGamma) {
+    /** The equation's left side; lengths in waves, the layer's γ² and ζγ, jz of the facing. */
+    private record Slit(double h, double d, Complex gammaSquared, Complex zetaGamma, Complex facing) {
         Complex misfit(Complex q) {
             Complex air = rootTangent(new Complex(1 - q.re(), -q.im()), h);
             Complex layer = rootTangent(gammaSquared.plus(q.times(-1)), d);
-            return air.plus(layer.dividedBy(zetaGamma));
+            Complex open = layer.dividedBy(zetaGamma);
+            return air.plus(open.dividedBy(open.times(facing).plus(new Complex(1, 0))));
         }
 
         /** √z tan(a √z): the same for both roots. */

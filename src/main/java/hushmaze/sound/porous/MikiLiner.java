@@ -34,8 +34,6 @@ public record MikiLiner(double flowResistivity) implements LinerModel {
     private static final double WAVENUMBER_POWER = -0.618;
     /** Lower end of the range of f/σ, m³/kg. */
     private static final double FITTED_FROM = 0.01;
-    /** Beyond this imaginary part the cotangent is +j to the last bit, and the hyperbolic functions would overflow. */
-    private static final double DEEP = 20;
 
     public MikiLiner {
         InvalidValue.within("flowResistivity", flowResistivity, 1, 1e7, Unit.PASCAL_SECOND_PER_SQUARE_METRE);
@@ -64,30 +62,5 @@ public record MikiLiner(double flowResistivity) implements LinerModel {
     /** Highest frequency the model was fitted to, Hz: f/σ = 1 m³/kg. Above it the liner is nearly air. */
     public double fittedTo() {
         return flowResistivity;
-    }
-
-    /**
-     * Absorption of a layer on a rigid wall at normal incidence, 0 to 1.
-     *
-     * @param frequency Hz
-     * @param thickness m
-     * @param soundSpeed m/s
-     */
-    public double normalAbsorption(double frequency, double thickness, double soundSpeed) {
-        Complex kd = wavenumberRatio(frequency).times(2 * Math.PI * frequency / soundSpeed * thickness);
-        // Zs / rho c = -j Zc cot(k d)
-        Complex surface = impedanceRatio(frequency).times(cotangent(kd)).times(new Complex(0, -1));
-        Complex below = new Complex(surface.re() + 1, surface.im());
-        Complex reflection = new Complex(surface.re() - 1, surface.im()).dividedBy(below);
-        return 1 - reflection.absSquared();
-    }
-
-    private static Complex cotangent(Complex z) {
-        if (Math.abs(z.im()) > DEEP) {
-            return new Complex(0, z.im() < 0 ? 1 : -1);
-        }
-        // cot(x + jy) = (sin 2x - j sinh 2y) / (cosh 2y - cos 2x)
-        double below = Math.cosh(2 * z.im()) - Math.cos(2 * z.re());
-        return new Complex(Math.sin(2 * z.re()) / below, -Math.sinh(2 * z.im()) / below);
     }
 }

@@ -3,15 +3,15 @@ package hushmaze.sound.porous;
 /**
  * The characteristic function of a lined slit and its derivative.
  *
- * <p>Formula, z = kx², α² = ka² - z, β² = kl² - z, S = sin(αw)/α, C = cos(αw), and for each layer c = cos(βd), t = β sin(βd)/ρ:
+ * <p>Formula, z = kx², α² = ka² - z, β² = kl² - z, S = sin(αw)/α, C = cos(αw), and for each layer t = β sin(βd)/ρ, c = cos(βd) - φ t:
  * F(z) = α² S c1 c2 + (t1 c2 + t2 c1) C - t1 t2 S. With a soft face in place of the second wall (the middle of a
  * symmetric slit, for its antisymmetric modes) F(z) = c1 C - t1 S. All terms are even in α and β, so F has no poles and
  * no branches.
  *
- * <p>Symbols: ka, kl wavenumbers of air and layer, 1/m; ρ density of the layer over that of the air; w width of the air, d
+ * <p>Symbols: ka, kl wavenumbers of air and layer, 1/m; ρ density of the layer over that of the air; φ of its facing, m; w width of the air, d
  * depth of a layer, m.
  *
- * <p>Source: pressure and flow are continuous at the faces of the layers, walls rigid.
+ * <p>Source: flow is continuous at the faces of the layers, pressure too but for what a facing takes; walls rigid.
  *
  * <p>Not safe for use by two threads at once: the last value is kept in fields.
  */
@@ -30,6 +30,8 @@ final class SlitEquation {
     private Complex lightLow = new Complex(1, 0);
 
     private Complex lightHigh = lightLow;
+    private Complex facingLow = new Complex(0, 0);
+    private Complex facingHigh = facingLow;
     private boolean alike;
 
     /** Value and derivative at the point asked last. */
@@ -58,6 +60,8 @@ final class SlitEquation {
         highIm = media.high().squared().im();
         lightLow = new Complex(1, 0).dividedBy(media.low().density());
         lightHigh = new Complex(1, 0).dividedBy(media.high().density());
+        facingLow = media.low().facing();
+        facingHigh = media.high().facing();
         alike = section.low() == section.high() && media.low().equals(media.high());
     }
 
@@ -66,6 +70,7 @@ final class SlitEquation {
         air.at(airRe - zr, airIm - zi, section.width());
         low.at(lowRe - zr, lowIm - zi, section.low());
         low.divide(lightLow);
+        low.face(facingLow);
         if (soft) {
             combineSoft();
             return;
@@ -75,6 +80,7 @@ final class SlitEquation {
         } else {
             high.at(highRe - zr, highIm - zi, section.high());
             high.divide(lightHigh);
+            high.face(facingHigh);
         }
         combine();
     }
@@ -229,6 +235,14 @@ final class SlitEquation {
             double d = dtr * light.re() - dti * light.im();
             dti = dtr * light.im() + dti * light.re();
             dtr = d;
+        }
+
+        /** Takes φ t off c. */
+        void face(Complex facing) {
+            cr -= facing.re() * tr - facing.im() * ti;
+            ci -= facing.re() * ti + facing.im() * tr;
+            dcr -= facing.re() * dtr - facing.im() * dti;
+            dci -= facing.re() * dti + facing.im() * dtr;
         }
 
         void copy(Strip o) {

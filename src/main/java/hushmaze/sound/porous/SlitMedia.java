@@ -15,8 +15,26 @@ public record SlitMedia(Complex airSquared, Layer low, Layer high) {
      *
      * @param squared squared wavenumber, 1/m²
      * @param density over that of the air
+     * @param facing φ of what lies over its face, m: pressure is higher by φ (1/ρ) dp/dy behind it, in the direction of y
      */
-    public record Layer(Complex squared, Complex density) {}
+    public record Layer(Complex squared, Complex density, Complex facing) {
+        private static final Complex NONE = new Complex(0, 0);
+
+        /** A layer with a bare face. */
+        public Layer(Complex squared, Complex density) {
+            this(squared, density, NONE);
+        }
+
+        /** The same layer where it is cut: without its facing. */
+        public Layer bare() {
+            return new Layer(squared, density);
+        }
+
+        /** The same layer with so many times the height of the air beside it; its facing is as high as the air. */
+        public Layer weighted(double weight) {
+            return new Layer(squared, density.times(1 / weight), facing);
+        }
+    }
 
     public SlitMedia {
         InvalidValue.present("airSquared", airSquared);
@@ -35,7 +53,9 @@ public record SlitMedia(Complex airSquared, Layer low, Layer high) {
         double k0 = 2 * Math.PI * frequency / soundSpeed;
         Complex gamma = liner.wavenumberRatio(frequency);
         Complex zeta = liner.impedanceRatio(frequency);
-        Layer layer = new Layer(gamma.times(gamma).times(k0 * k0), zeta.times(gamma));
+        // Z = φ j k0 ρc
+        Complex facing = liner.facingRatio(frequency).dividedBy(new Complex(0, k0));
+        Layer layer = new Layer(gamma.times(gamma).times(k0 * k0), zeta.times(gamma), facing);
         return new SlitMedia(new Complex(k0 * k0, 0), layer, layer);
     }
 

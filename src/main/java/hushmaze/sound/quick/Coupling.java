@@ -1,5 +1,7 @@
 package hushmaze.sound.quick;
 
+import hushmaze.sound.porous.Complex;
+
 /** How the modes of one section meet those of another across a plane. */
 final class Coupling {
     private Coupling() {}
@@ -52,6 +54,59 @@ final class Coupling {
             from = to;
         }
         return h;
+    }
+
+    /**
+     * Impedance of a facing in a plane across a section, over its layers: j φ/H ∫ (h/ρ)² u v dy.
+     *
+     * @param facing φ/H, of the facing and over its own height
+     */
+    static CMatrix throughFacing(Complex facing, ModeSet modes) {
+        int n = modes.count;
+        CMatrix z = new CMatrix(n, n);
+        Wave[] low = waves(n);
+        Wave[] high = waves(n);
+        Overlap overlap = new Overlap();
+        for (int l = 0; l < modes.layers(); l++) {
+            if (modes.isAir(l)) {
+                continue;
+            }
+            Complex weight = new Complex(modes.weightRe(l), modes.weightIm(l));
+            Complex factor = weight.times(weight).times(facing).times(new Complex(0, 1));
+            double from = modes.edge(l);
+            double to = modes.edge(l + 1);
+            for (int m = 0; m < n; m++) {
+                modes.at(m, l, from, low[m]);
+                modes.at(m, l, to, high[m]);
+            }
+            for (int m = 0; m < n; m++) {
+                for (int k = 0; k <= m; k++) {
+                    if (k == m) {
+                        overlap.square(
+                                modes.acrossRe(m, l), modes.acrossIm(m, l), low[m], high[m], to - from);
+                    } else {
+                        overlap.product(
+                                modes.acrossRe(m, l),
+                                modes.acrossIm(m, l),
+                                low[m],
+                                high[m],
+                                modes.acrossRe(k, l),
+                                modes.acrossIm(k, l),
+                                low[k],
+                                high[k],
+                                to - from);
+                    }
+                    Complex part = factor.times(new Complex(overlap.re, overlap.im));
+                    z.re[m * n + k] += part.re();
+                    z.im[m * n + k] += part.im();
+                    if (k < m) {
+                        z.re[k * n + m] += part.re();
+                        z.im[k * n + m] += part.im();
+                    }
+                }
+            }
+        }
+        return z;
     }
 
     private static double next(ModeSet small, ModeSet large, double from) {

@@ -50,7 +50,7 @@ final class Fields {
         return ends;
     }
 
-    /** Flow j h κ tan(κ e) / ρ into each mode of the slab. */
+    /** Flow Y = j h κ tan(κ e) / ρ into each mode of the slab, through its facing Y / (1 + j φ Y / h). */
     private static CVector slabFlow(ModeSet modes, double depth, SlitMedia media) {
         int slabs = modes.count;
         double width = modes.high() - modes.low();
@@ -63,7 +63,9 @@ final class Fields {
             Complex flow = tangent.times(q)
                     .times(new Complex(0, modes.height))
                     .dividedBy(media.high().density());
-            y.set(s, flow.re(), flow.im());
+            Complex held = flow.times(media.high().facing()).times(new Complex(0, 1 / modes.height));
+            Complex through = flow.dividedBy(held.plus(new Complex(1, 0)));
+            y.set(s, through.re(), through.im());
         }
         return y;
     }

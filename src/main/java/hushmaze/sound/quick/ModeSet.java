@@ -5,6 +5,7 @@ import hushmaze.sound.porous.SlitMedia;
 import hushmaze.sound.porous.SlitRoots;
 import hushmaze.sound.porous.SlitSection;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.stream.IntStream;
 
 /**
@@ -28,6 +29,9 @@ final class ModeSet {
     private final double[] layerIm;
     private final double[] weightRe;
     private final double[] weightIm;
+    /** Per inner edge, the pressure that is more behind it for a slope over density of one, m. */
+    private final Complex[] facings;
+
     private final CVector squared;
     private final CVector values;
     private final CVector slopes;
@@ -53,6 +57,10 @@ final class ModeSet {
         weightRe = reversed ? reversed(o.weightRe) : o.weightRe;
         weightIm = reversed ? reversed(o.weightIm) : o.weightIm;
         airLayer = reversed ? layers - 1 - o.airLayer : o.airLayer;
+        facings = o.facings.clone();
+        if (reversed) {
+            Collections.reverse(Arrays.asList(facings));
+        }
     }
 
     /**
@@ -84,6 +92,13 @@ final class ModeSet {
             layerIm[l] = square.im();
             weightRe[l] = height * (air ? 1 : light.re());
             weightIm[l] = height * (air ? 0 : light.im());
+        }
+        facings = new Complex[layers - 1];
+        if (low) {
+            facings[0] = media.low().facing();
+        }
+        if (high) {
+            facings[layers - 2] = media.high().facing();
         }
         edges[0] = -section.low();
         edges[airLayer] = 0;
@@ -138,6 +153,10 @@ final class ModeSet {
         return layers;
     }
 
+    boolean isAir(int layer) {
+        return layer == airLayer;
+    }
+
     double edge(int i) {
         return edges[i];
     }
@@ -157,6 +176,11 @@ final class ModeSet {
 
     double weightIm(int layer) {
         return weightIm[layer];
+    }
+
+    /** What lies between a layer and the next one: pressure is higher by so much times (1/ρ) dp/dy beyond it, m. */
+    Complex facing(int layer) {
+        return facings[layer];
     }
 
     /** Squared wavenumber of what fills a layer, 1/m². */
@@ -274,6 +298,7 @@ final class ModeSet {
                     w.valueIm,
                     (w.slopeRe * density.re() + w.slopeIm * density.im()) / density.absSquared(),
                     (w.slopeIm * density.re() - w.slopeRe * density.im()) / density.absSquared());
+            w.face(facings[0]);
         }
         store(at + airLayer, w);
         double width = edges[airLayer + 1] - edges[airLayer];
@@ -291,6 +316,7 @@ final class ModeSet {
             return;
         }
         at(m, airLayer, edges[airLayer + 1], w);
+        w.face(facings[layers - 2]);
         topValue(m, top, w, media.high().density());
     }
 

@@ -112,7 +112,7 @@ final class MouthField {
 
     /**
      * The duct's own impedance: straight across the pass, one wave along x at a time. Through a layer with P' (h/ρ) = B P on
-     * its far face, (s q² T + B) / (1 - B T / s) on the near one, with s = h/ρ, T = tan(qd)/q.
+     * its far face, (s q² T + B) / (1 - B T / s) on the near one, with s = h/ρ, T = tan(qd)/q; before a facing B / (1 - φ B / h).
      */
     private void mouthItself(CMatrix z, int from) {
         Wave w = new Wave();
@@ -125,6 +125,10 @@ final class MouthField {
                 Complex t = w.tangent(q, mouth.edge(l + 1) - mouth.edge(l));
                 Complex below = ONE.plus(b.times(t).dividedBy(s).times(-1));
                 b = t.times(q).times(s).plus(b).dividedBy(below);
+                if (l > 0) {
+                    Complex lets = b.times(mouth.facing(l - 1)).times(-1 / mouth.height);
+                    b = b.dividedBy(ONE.plus(lets));
+                }
             }
             Complex own = new Complex(0, -duct.height).dividedBy(b);
             z.set(from + n, from + n, own.re(), own.im());

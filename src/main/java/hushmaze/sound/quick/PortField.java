@@ -19,10 +19,12 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
      * @param through modes of the hole through the end's liner; null if the end is bare
      * @param depth of the end's liner, m
      * @param pass modes of the pass, all in the same coordinates
+     * @param facing of the end's liner, towards the pass
      */
-    static PortField end(ModeSet duct, ModeSet through, double depth, ModeSet pass, int carried) {
+    static PortField end(
+            ModeSet duct, ModeSet through, double depth, ModeSet pass, Complex facing, int carried) {
         int open = propagating(duct);
-        Step last = Step.between(through == null ? duct : through, pass);
+        Step last = through == null ? Step.between(duct, pass) : Step.behind(facing, through, pass);
         if (through == null) {
             return new PortField(
                     last.forward().part(0, 0, carried, open),

@@ -64,8 +64,9 @@ final class PortTable {
                 shape.along(),
                 PathPlan.tidy(Math.max(0, section.width() + section.high() - shape.offset() - shape.along())));
         SectionModes through = shape.endLiner() > 0
-                ? tables.section(hole, shape.fluids().inHole(shape.height(), shape.across()))
+                ? tables.section(hole, shape.fluids().inHole(shape.height(), shape.across(), tables.faced()))
                 : null;
+        SlitMedia[] media = tables.media(shape.fluids());
         return f -> {
             int n = pass.enough(f, MOST);
             int inDuct = (int) Math.ceil(n * shape.along() / section.total()) + 1;
@@ -77,7 +78,8 @@ final class PortTable {
             }
             ModeSet t =
                     through == null ? null : through.at(f, n, shape.across()).shifted(shape.offset());
-            return PortField.end(d, t, shape.endLiner(), p, pass.carried(f));
+            return PortField.end(
+                    d, t, shape.endLiner(), p, media[f].high().facing(), pass.carried(f));
         };
     }
 

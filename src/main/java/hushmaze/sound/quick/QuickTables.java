@@ -43,6 +43,11 @@ public final class QuickTables {
         this.soundSpeed = InvalidValue.within("soundSpeed", soundSpeed, 200, 500, Unit.METRE_PER_SECOND);
     }
 
+    /** Whether the liner has a facing. */
+    boolean faced() {
+        return liner != null && liner.faced();
+    }
+
     /** Whether boxes with liner can be asked for. */
     boolean hasLiner() {
         return liner != null;
@@ -89,9 +94,8 @@ public final class QuickTables {
             Complex air = roots == null
                     ? plain.airSquared()
                     : roots.find(plain, BETWEEN_BROAD_FACES, QuickGrid.middle(f))[0].squared();
-            SlitMedia.Layer layer = plain.high();
-            SlitMedia.Layer weighted =
-                    new SlitMedia.Layer(layer.squared(), layer.density().times(1 / fluids.linerWeight()));
+            SlitMedia.Layer layer = fluids.cut() ? plain.high().bare() : plain.high();
+            SlitMedia.Layer weighted = layer.weighted(fluids.linerWeight());
             all[f] = new SlitMedia(air, weighted, weighted);
         }
         return all;

@@ -1,5 +1,7 @@
 package hushmaze.sound.quick;
 
+import hushmaze.sound.porous.Complex;
+
 /**
  * A change of section: the smaller one opens into the larger one in one plane.
  *
@@ -14,10 +16,24 @@ record Step(CMatrix forward, CMatrix backSmall, CMatrix backward, CMatrix backLa
         return between(Coupling.between(small, large), small.axial, large.axial);
     }
 
+    /** The same where the layers of the smaller section have a facing in this plane: X = Hᵀ Kl⁻¹ H Ks + Z Ks. */
+    static Step behind(Complex facing, ModeSet small, ModeSet large) {
+        CMatrix through = facing.absSquared() == 0 ? null : Coupling.throughFacing(facing.times(1 / large.height), small);
+        return between(Coupling.between(small, large), small.axial, large.axial, through);
+    }
+
     static Step between(CMatrix h, CVector small, CVector large) {
+        return between(h, small, large, null);
+    }
+
+    /** @param through impedance of what lies in the plane over the smaller section; null if there is nothing */
+    private static Step between(CMatrix h, CVector small, CVector large, CMatrix through) {
         CMatrix p = h.copy().scaleRows(large.inverted()).scaleColumns(small);
         CMatrix t = h.transposed();
         CMatrix x = t.times(p);
+        if (through != null) {
+            x.add(through.scaleColumns(small), 1);
+        }
         int n = small.size();
         CMatrix right = new CMatrix(n, n + large.size());
         right.put(0, 0, x.copy().addIdentity(-1));

@@ -120,6 +120,12 @@ final class Wave {
         slopeIm = si;
     }
 
+    /** Goes on behind a facing: the value is more by so much times the slope. */
+    void face(Complex facing) {
+        valueRe += facing.re() * slopeRe - facing.im() * slopeIm;
+        valueIm += facing.re() * slopeIm + facing.im() * slopeRe;
+    }
+
     void copy(Wave o) {
         set(o.valueRe, o.valueIm, o.slopeRe, o.slopeIm);
     }

@@ -8,8 +8,8 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Solid;
 import hushmaze.solid.Turn;
+import hushmaze.sound.porous.FacedLiner;
 import hushmaze.sound.porous.LinerModel;
-import hushmaze.sound.porous.MikiLiner;
 import hushmaze.sound.wave.WaveAccuracy;
 import hushmaze.sound.wave.WaveField;
 import hushmaze.sound.wave.WavePort;
@@ -107,7 +107,7 @@ public final class PathField {
      */
     public static PathField of(Solid solid, Liner liner, double soundSpeed, double frequency, Progress progress) {
         InvalidValue.within("frequency", frequency, LOWEST, HIGHEST, Unit.HERTZ);
-        LinerModel model = liner == null ? null : new MikiLiner(liner.flowResistivity());
+        LinerModel model = liner == null ? null : FacedLiner.miki(liner);
         if (SolidSpace.needsFull(solid)) {
             WaveSpace space = SolidSpace.full(solid, model, soundSpeed);
             WaveSolver full = new WaveSolver(space, PathWave.FULL_ACCURACY);

@@ -7,8 +7,8 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Cuboid;
 import hushmaze.solid.Pass;
 import hushmaze.solid.Solid;
+import hushmaze.sound.porous.FacedLiner;
 import hushmaze.sound.porous.LinerModel;
-import hushmaze.sound.porous.MikiLiner;
 import hushmaze.sound.wave.WaveAccuracy;
 import hushmaze.sound.wave.WaveBands;
 import hushmaze.sound.wave.WaveSolver;
@@ -60,7 +60,7 @@ public final class PathWave {
      * @param progress told before every frequency
      */
     public static WaveResult of(Solid solid, Liner liner, double soundSpeed, Progress progress) {
-        LinerModel model = liner == null ? null : new MikiLiner(liner.flowResistivity());
+        LinerModel model = liner == null ? null : FacedLiner.miki(liner);
         return of(
                 solid,
                 model,

@@ -5,6 +5,7 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Solid;
 import hushmaze.sound.wave.LinerMedium;
+import hushmaze.sound.wave.Medium;
 import hushmaze.sound.wave.WaveBlock;
 import hushmaze.sound.wave.WaveSpace;
 import java.util.ArrayList;
@@ -48,7 +49,7 @@ public record SectionShape(List<SectionShape.Board> boards, List<Cuboid> open, L
         List<Cuboid> lining = new ArrayList<>();
         for (WaveBlock block : space.blocks()) {
             if (space.flat() || isCut(block.place(), z)) {
-                (block.medium() instanceof LinerMedium ? lining : open).add(block.place());
+                (isLining(block.medium()) ? lining : open).add(block.place());
             }
         }
         return new SectionShape(boards, open, lining);
@@ -57,6 +58,10 @@ public record SectionShape(List<SectionShape.Board> boards, List<Cuboid> open, L
     /** Where the plane is, m. */
     static double height(Solid solid) {
         return solid.passes().get(0).clear().centre(Axis.Z);
+    }
+
+    private static boolean isLining(Medium medium) {
+        return medium instanceof LinerMedium || medium instanceof FacingMedium;
     }
 
     private static boolean isCut(Cuboid block, double z) {

@@ -25,7 +25,8 @@ import java.util.stream.Stream;
 
 /**
  * The air path of a box as a space of air and liner, read from its solid: the cavity less the baffles, the liner pieces in
- * their places, and the port holes through liner and shell. Boards are rigid. Beyond each port a duct of its size leads on
+ * their places, a {@link FacingMedium} on their faces if they have a facing (not on cut edges), and the port holes through liner and
+ * shell. Boards are rigid. Beyond each port a duct of its size leads on
  * for ever.
  *
  * <p>The full space is the solid as it is. The flat one is its section by the fold plane at half the clear height, with
@@ -43,6 +44,8 @@ import java.util.stream.Stream;
  */
 public final class SolidSpace {
     private static final Medium AIR = new AirMedium();
+    /** What a facing takes of its liner, m: so little that it is not missed. */
+    private static final double FACING = 1e-4;
 
     private SolidSpace() {}
 
@@ -57,7 +60,11 @@ public final class SolidSpace {
         List<WaveBlock> blocks = new ArrayList<>();
         add(blocks, AIR, Cut.without(solid.cavity(), solid.baffles()));
         for (LinerPiece piece : solid.liners()) {
-            add(blocks, lining(liner), Cut.without(piece.bounds(), piece.taken()));
+            Cuboid face = face(piece, solid, liner);
+            add(blocks, lining(liner), Cut.without(piece.bounds(), with(piece.taken(), face)));
+            if (face != null) {
+                add(blocks, facing(liner, soundSpeed), Cut.without(face, piece.taken()));
+            }
         }
         PortPlace inlet = solid.openingPort();
         PortPlace outlet = solid.roomPort();
@@ -82,7 +89,13 @@ public final class SolidSpace {
         }
         for (LinerPiece piece : solid.liners()) {
             if (isCut(piece.bounds(), pass.clear().centre(Axis.Z))) {
-                blocks.add(new WaveBlock(lining(liner), weighted(piece.bounds(), boardToBoard)));
+                Cuboid face = face(piece, solid, liner);
+                for (Cuboid layer : Cut.without(piece.bounds(), with(List.of(), face))) {
+                    blocks.add(new WaveBlock(lining(liner), weighted(layer, boardToBoard)));
+                }
+                if (face != null) {
+                    blocks.add(new WaveBlock(facing(liner, soundSpeed), weighted(face, pass.height())));
+                }
             }
         }
         Mouth inlet = Mouth.of(solid.openingPort(), solid, Role.FIRST_SIDE);
@@ -159,6 +172,21 @@ public final class SolidSpace {
 
     private static Medium lining(LinerModel liner) {
         return new LinerMedium(InvalidValue.present("liner", liner));
+    }
+
+    private static Medium facing(LinerModel liner, double soundSpeed) {
+        return new FacingMedium(liner, FACING, soundSpeed);
+    }
+
+    /** What the facing of a piece takes of it; null if it has none, or lies under another layer. */
+    private static Cuboid face(LinerPiece piece, Solid solid, LinerModel liner) {
+        return liner != null && liner.faced() && piece.isOutermost(solid.box().linedFaces())
+                ? piece.face(FACING)
+                : null;
+    }
+
+    private static List<Cuboid> with(List<Cuboid> taken, Cuboid one) {
+        return one == null ? taken : Stream.concat(taken.stream(), Stream.of(one)).toList();
     }
 
     private static void add(List<WaveBlock> blocks, Medium medium, List<Cuboid> places) {

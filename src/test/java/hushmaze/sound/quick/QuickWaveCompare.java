@@ -1,11 +1,12 @@
 package hushmaze.sound.quick;
 
+import hushmaze.material.Facing;
 import hushmaze.project.Box;
 import hushmaze.quantity.BandSet;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import hushmaze.sound.porous.FacedLiner;
 import hushmaze.sound.porous.LinerModel;
-import hushmaze.sound.porous.MikiLiner;
 import hushmaze.sound.section.PathWave;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -15,7 +16,8 @@ import java.util.Locale;
 
 /**
  * Benchmark: the quick wave against the wave solution of the flat section, on seeded random boxes, third octave by third octave
- * from 50 Hz to 5 kHz. Arguments: how many boxes (200), seed (1).
+ * from 50 Hz to 5 kHz. Arguments: how many boxes (200), seed (1), and for a liner with a facing its mass in kg/m² and, if it lets air
+ * through, its resistance in Pa·s/m.
  *
  * <p>Losses beyond {@value #DEEPEST} dB are left out: there the wave solution's own arithmetic ends.
  */
@@ -27,15 +29,21 @@ public final class QuickWaveCompare {
     private final List<List<Double>> all = lists();
 
     private final List<List<Double>> belowCutOn = lists();
+    private final Facing facing;
     private int boxes;
 
-    private QuickWaveCompare() {}
+    private QuickWaveCompare(Facing facing) {
+        this.facing = facing;
+    }
 
     public static void main(String[] args) {
         int count = args.length > 0 ? Integer.parseInt(args[0]) : 200;
         LikelyBoxes draw = new LikelyBoxes(args.length > 1 ? Long.parseLong(args[1]) : 1);
-        QuickWaveCompare apart = new QuickWaveCompare();
-        QuickWaveCompare overlapping = new QuickWaveCompare();
+        Facing facing = args.length > 2
+                ? new Facing("facing", Double.parseDouble(args[2]), args.length > 3 ? Double.valueOf(args[3]) : null, "argument")
+                : null;
+        QuickWaveCompare apart = new QuickWaveCompare(facing);
+        QuickWaveCompare overlapping = new QuickWaveCompare(facing);
         for (int i = 0; i < count; i++) {
             Box box = draw.next();
             Solid solid = SolidBuilder.build(box);
@@ -49,7 +57,7 @@ public final class QuickWaveCompare {
 
     private String add(Box box, Solid solid) {
         boxes++;
-        LinerModel liner = new MikiLiner(box.liner().flowResistivity());
+        LinerModel liner = FacedLiner.miki(box.liner().faced(facing));
         QuickResult quick = QuickWave.of(solid, liner, SOUND_SPEED);
         List<Double> wave =
                 PathWave.of(solid, liner, SOUND_SPEED, 0, Progress.NONE).thirds();

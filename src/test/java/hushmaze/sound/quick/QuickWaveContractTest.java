@@ -3,6 +3,8 @@ package hushmaze.sound.quick;
 import hushmaze.material.Liner;
 import hushmaze.sound.PathMethod;
 import hushmaze.sound.PathMethodContract;
+import hushmaze.sound.porous.FacedLiner;
+import hushmaze.sound.porous.LinerModel;
 import hushmaze.sound.porous.MikiLiner;
 
 /**
@@ -17,8 +19,8 @@ class QuickWaveContractTest extends PathMethodContract {
     protected PathMethod method() {
         return (solid, soundSpeed) -> {
             Liner liner = solid.box().liner();
-            double resistivity = liner == null ? ANY : liner.flowResistivity();
-            return QuickWave.of(solid, new MikiLiner(resistivity), soundSpeed).thirds();
+            LinerModel model = liner == null ? new MikiLiner(ANY) : FacedLiner.miki(liner);
+            return QuickWave.of(solid, model, soundSpeed).thirds();
         };
     }
 
