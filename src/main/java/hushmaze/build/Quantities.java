@@ -3,6 +3,7 @@ package hushmaze.build;
 import hushmaze.build.joint.Fastening;
 import hushmaze.build.joint.Joint;
 import hushmaze.build.joint.SeamEdges;
+import hushmaze.material.Liner;
 import hushmaze.project.Port;
 import hushmaze.solid.AirEdge;
 import hushmaze.solid.AirEdges;
@@ -21,7 +22,7 @@ import java.util.List;
  * <p>Counted: glue on the edges that meet a face in the innermost layer, baffles among them, on whole layers laid on each other and on
  * glued seams, one litre on 6.6 m²; sealant along the same joints, once for a baffle; the cover's joints with their
  * gasket, a gasket around the port at the opening and between the parts of a box that comes apart; adhesive on the back of
- * every liner piece; sealing of liner edges in the air; paint on the outside without the ports.
+ * every liner piece; facing, if the liner has one, on what lies towards the air; sealing of liner edges in the air; paint on the outside without the ports.
  *
  * <p>Source: glue, a film of 0.15 mm as a glue maker's arithmetic has it, as read. Range: any box. Accuracy: exact lengths and
  * areas; buy a tenth more. Differs from the source: none.
@@ -31,6 +32,7 @@ import java.util.List;
  * @param sealant length of its bead, m
  * @param gasket length, m
  * @param linerAdhesive area, m²
+ * @param facing area of the liner that lies towards the air, m²; zero if it has no facing
  * @param linerEdges length of liner edges to seal, m
  * @param paint area, m²
  */
@@ -40,6 +42,7 @@ public record Quantities(
         double sealant,
         double gasket,
         double linerAdhesive,
+        double facing,
         double linerEdges,
         double paint) {
     /** Area a litre of glue covers, as m² for a m³. */
@@ -69,11 +72,23 @@ public record Quantities(
                 sealant,
                 gasket,
                 solid.liners().stream().mapToDouble(LinerPiece::faceArea).sum(),
+                faced(solid),
                 AirEdges.of(solid).values().stream()
                         .flatMap(List::stream)
                         .mapToDouble(AirEdge::length)
                         .sum(),
                 paint(solid));
+    }
+
+    private static double faced(Solid solid) {
+        Liner liner = solid.box().liner();
+        if (liner == null || liner.facing() == null) {
+            return 0;
+        }
+        return solid.liners().stream()
+                .filter(piece -> piece.isOutermost(solid.box().linedFaces()))
+                .mapToDouble(LinerPiece::faceArea)
+                .sum();
     }
 
     /** Faces of layers that lie on the layer before. */

@@ -114,6 +114,8 @@ public enum NoticeKind {
     OWN_NOISE_ABOVE_TARGET,
     /** Octave figures were spread over third octaves. */
     OCTAVES_INTERPOLATED,
+    /** The handbook's figures for lining are used for a liner under a facing. */
+    FACING_NOT_IN_HANDBOOK,
     /** Terms published per octave were interpolated in thirds. */
     TERMS_INTERPOLATED,
     /** Noise of the moving air is the loudest in the governing band. */

@@ -59,9 +59,7 @@ public final class PathCalculator {
             return new PathMethods(estimate, null, List.of(), wave);
         }
         Liner liner = solid.box().liner();
-        QuickResult quick = quick(
-                solid,
-                liner == null ? new MikiLiner(UNUSED_RESISTIVITY) : FacedLiner.miki(liner));
+        QuickResult quick = quick(solid, liner == null ? new MikiLiner(UNUSED_RESISTIVITY) : FacedLiner.miki(liner));
         if (liner == null || wanted == Quick.PLAIN) {
             return new PathMethods(estimate, quick, List.of(), wave);
         }

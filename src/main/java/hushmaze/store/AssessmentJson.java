@@ -174,6 +174,7 @@ public final class AssessmentJson {
         number(small, "sealantM", quantities.sealant());
         number(small, "gasketM", quantities.gasket());
         number(small, "linerAdhesiveM2", quantities.linerAdhesive());
+        number(small, "facingM2", quantities.facing());
         number(small, "linerEdgesM", quantities.linerEdges());
         number(small, "paintM2", quantities.paint());
         ArrayNode fasteners = small.putArray("fasteners");

@@ -1,6 +1,7 @@
 package hushmaze.store;
 
 import hushmaze.material.Board;
+import hushmaze.material.Facing;
 import hushmaze.material.Fan;
 import hushmaze.material.Liner;
 import hushmaze.material.Saw;
@@ -24,6 +25,7 @@ import java.util.function.Function;
  * @param targets how quiet a room may have to be
  * @param noises typical noises through a bare opening
  * @param fans to choose from
+ * @param facings cloths and films to lay over a lining
  * @param elements what a room's envelope may have besides its vents
  */
 public record Presets(
@@ -36,6 +38,7 @@ public record Presets(
         List<TargetPreset> targets,
         List<NoisePreset> noises,
         List<Fan> fans,
+        List<Facing> facings,
         List<EnvelopeElement> elements) {
     record BoardsFile(List<Board> boards) {}
 
@@ -53,6 +56,8 @@ public record Presets(
 
     record FansFile(List<Fan> fans) {}
 
+    record FacingsFile(List<Facing> facings) {}
+
     record ElementsFile(List<EnvelopeElement> elements) {}
 
     public Presets {
@@ -65,6 +70,7 @@ public record Presets(
         targets = List.copyOf(targets);
         noises = List.copyOf(noises);
         fans = List.copyOf(fans);
+        facings = List.copyOf(facings);
         elements = List.copyOf(elements);
     }
 
@@ -81,6 +87,7 @@ public record Presets(
                 BundledFile.read("presets/targets.json", TargetsFile.class).targets(),
                 BundledFile.read("presets/noises.json", NoisesFile.class).noises(),
                 BundledFile.read("presets/fans.json", FansFile.class).fans(),
+                BundledFile.read("presets/facings.json", FacingsFile.class).facings(),
                 BundledFile.read("presets/elements.json", ElementsFile.class).elements());
     }
 
@@ -114,6 +121,10 @@ public record Presets(
 
     public NoisePreset noise(String name) {
         return find("noise", noises, NoisePreset::name, name);
+    }
+
+    public Facing facing(String name) {
+        return find("facing", facings, Facing::name, name);
     }
 
     public Fan fan(String name) {

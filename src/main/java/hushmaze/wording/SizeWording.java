@@ -152,14 +152,14 @@ public final class SizeWording {
         if (faces.most() > 1) {
             return wording.text(
                     "size.lined.layers",
-                    box.liner().name(),
+                    wording.liner(box.liner()),
                     plies(faces.walls()),
                     box.passes() > 1 ? wording.text("size.lined.baffles", plies(faces.baffles())) : "",
                     plies(faces.ends()),
                     plies(faces.broad()));
         }
         String key = faces.baffles() == 0 && box.passes() > 1 ? "bareBaffles" : faces.broad() > 0 ? "all" : "fold";
-        return wording.text("size.lined." + key, box.liner().name());
+        return wording.text("size.lined." + key, wording.liner(box.liner()));
     }
 
     private String plies(int layers) {

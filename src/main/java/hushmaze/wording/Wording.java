@@ -11,6 +11,7 @@ import hushmaze.assess.Rating;
 import hushmaze.assess.RoomAir;
 import hushmaze.assess.RoomNoise;
 import hushmaze.assess.RoomResult;
+import hushmaze.material.Liner;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.Target;
@@ -230,6 +231,13 @@ public final class Wording {
         return new FixingWording(this).lifting(result.fixing().lifting());
     }
 
+    /** A liner, and the facing it is under. */
+    public String liner(Liner liner) {
+        return liner.facing() == null
+                ? liner.name()
+                : text("liner.faced", liner.name(), liner.facing().name());
+    }
+
     /** The box in one line: form, passes, clear sizes, liner, walls. */
     public String box(Box box) {
         String form = box.form() == Box.Form.MAZE ? count("passes", box.passes()) : text("box.chamber");
@@ -238,7 +246,7 @@ public final class Wording {
                 : text(
                         box.linedFaces().most() > 1 ? "box.linerLayers" : "box.liner",
                         amounts.length(box.liner().thickness()),
-                        box.liner().name(),
+                        liner(box.liner()),
                         Integer.toString(box.linedFaces().most()));
         String walls = count("layers", box.shell().size());
         return text(

@@ -9,10 +9,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
 import hushmaze.material.Board;
+import hushmaze.material.Facing;
 import hushmaze.material.Liner;
 import hushmaze.project.Choices;
 import hushmaze.project.PortFace;
+import hushmaze.project.VentPath;
 import java.nio.file.Path;
+import java.util.Optional;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
@@ -94,6 +97,54 @@ class ChoicesEntriesWindowTest {
         assertThat(text(robot, "#fold-choices-summary")).isEqualTo("1 liner");
         click(robot, "#bar-undo");
         assertThat(choices()).isEqualTo(Choices.FREE);
+    }
+
+    /** The facing goes over the liner of the path, of its box and of the liners on hand; another liner comes under the same facing. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void aFacingIsLaidOverTheLiner(FxRobot robot) {
+        open(robot, "#group-materials", "#fold-choices");
+        ComboBox<Liner> more = robot.lookup("#choice-liner-add").queryAs(ComboBox.class);
+        robot.interact(() -> more.setValue(designer.presets().liners().get(2)));
+        ComboBox<Optional<Facing>> facings =
+                robot.lookup("#path-brief-construction-facing").queryAs(ComboBox.class);
+        assertThat(facings.getValue()).isEmpty();
+        Facing film = designer.presets().facing("Polyethylene film 0.2 mm");
+        robot.interact(() -> facings.setValue(Optional.of(film)));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(lining().facing()).isEqualTo(film);
+        assertThat(path().box().liner().facing()).isEqualTo(film);
+        assertThat(choices().liners()).extracting(Liner::facing).containsExactly(film);
+
+        type(robot, "#path-brief-construction-facing-massPerArea", "150");
+        assertThat(lining().facing().massPerArea()).isEqualTo(0.15);
+        assertThat(lining().facing().source()).endsWith("; mass or flow resistance as entered.");
+        type(robot, "#path-brief-construction-facing-flowResistance", "0.5");
+        assertThat(wrongs(robot)).contains("Its flow resistance: 0.5 Pa·s/m is not accepted");
+        robot.type(KeyCode.ESCAPE);
+        robot.interact(() -> facings.setValue(Optional.of(film)));
+        WaitForAsyncUtils.waitForFxEvents();
+
+        ComboBox<Liner> liners = robot.lookup("#path-brief-construction-liner").queryAs(ComboBox.class);
+        Liner other = designer.presets().liners().get(7);
+        robot.interact(() -> liners.setValue(other));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(lining()).isEqualTo(other.faced(film));
+        assertThat(path().box().liner()).isEqualTo(other.faced(film));
+        assertThat(liners.getItems()).hasSameSizeAs(designer.presets().liners());
+        robot.interact(() -> facings.setValue(Optional.empty()));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(path().box().liner()).isEqualTo(other);
+        click(robot, "#bar-undo");
+        assertThat(facings.getValue()).contains(film);
+    }
+
+    private VentPath path() {
+        return designer.edit().project().paths().get(0);
+    }
+
+    private Liner lining() {
+        return path().brief().construction().liner();
     }
 
     @Test

@@ -3,6 +3,9 @@ package hushmaze.build;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.material.Facing;
+import hushmaze.material.Liner;
+import hushmaze.project.Box;
 import hushmaze.project.LinedFaces;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
@@ -54,6 +57,22 @@ class QuantitiesTest {
         assertThat(q.sealant()).isCloseTo(1.272, within(1e-12));
         assertThat(q.gasket()).isCloseTo(1.272 + 0.8, within(1e-12));
         assertThat(q.glueArea()).isCloseTo(1.272 * board, within(1e-12));
+    }
+
+    /**
+     * By hand: one pass, clear 100 x 300 x 600 mm, two layers of 25 mm on the sides and one on the ends with ports as large as the pass:
+     * the facing lies on the outer layers, 2 · 0.6 · 0.3 m², and on the strips of the ends beside the ports, four of 0.05 · 0.3 m².
+     */
+    @Test
+    void theFacingLiesOnTheOuterLayers() {
+        Port end = new Port(PortFace.END, 0.1, 0.3, 0);
+        Liner liner = SampleBoxes.liner(0.025);
+        LinedFaces faces = new LinedFaces(2, 0, 1, 0);
+        Facing film = new Facing("film", 0.03, null, "invented for a test");
+        Box bare = SampleBoxes.maze(1, 0.6, liner, faces, 1, end, end);
+        assertThat(Quantities.of(SolidBuilder.build(bare)).facing()).isZero();
+        Solid solid = SolidBuilder.build(bare.withLiner(liner.faced(film)));
+        assertThat(Quantities.of(solid).facing()).isCloseTo(2 * 0.6 * 0.3 + 4 * 0.05 * 0.3, within(1e-12));
     }
 
     /** Property: what is glued and sealed grows with layers and baffles; nothing is lost or negative for any box. */

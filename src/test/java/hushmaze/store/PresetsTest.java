@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.material.Board;
+import hushmaze.material.Facing;
 import hushmaze.material.Liner;
 import hushmaze.material.Saw;
 import hushmaze.material.Screw;
@@ -40,6 +41,7 @@ class PresetsTest {
                 PRESETS.screws().stream().map(Screw::name).toList(),
                 PRESETS.targets().stream().map(TargetPreset::name).toList(),
                 PRESETS.noises().stream().map(NoisePreset::name).toList(),
+                PRESETS.facings().stream().map(Facing::name).toList(),
                 PRESETS.elements().stream().map(EnvelopeElement::name).toList())) {
             assertThat(names).hasSizeGreaterThanOrEqualTo(5);
             assertThat(new HashSet<>(names)).hasSameSizeAs(names);
@@ -72,6 +74,7 @@ class PresetsTest {
         PRESETS.screws().forEach(s -> assertThat(PRESETS.screw(s.name())).isEqualTo(s));
         PRESETS.targets().forEach(t -> assertThat(PRESETS.target(t.name())).isEqualTo(t));
         PRESETS.noises().forEach(n -> assertThat(PRESETS.noise(n.name())).isEqualTo(n));
+        PRESETS.facings().forEach(f -> assertThat(PRESETS.facing(f.name())).isEqualTo(f));
         PRESETS.elements().forEach(e -> assertThat(PRESETS.element(e.name())).isEqualTo(e));
     }
 
@@ -156,6 +159,7 @@ class PresetsTest {
                         PRESETS.screws().stream().map(Screw::source),
                         PRESETS.targets().stream().map(t -> t.target().source()),
                         PRESETS.noises().stream().map(n -> n.noise().source()),
+                        PRESETS.facings().stream().map(Facing::source),
                         PRESETS.elements().stream().map(EnvelopeElement::source))
                 .flatMap(stream -> stream)
                 .toList();

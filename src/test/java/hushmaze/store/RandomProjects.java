@@ -1,6 +1,7 @@
 package hushmaze.store;
 
 import hushmaze.material.Board;
+import hushmaze.material.Facing;
 import hushmaze.material.Fan;
 import hushmaze.material.Liner;
 import hushmaze.material.Saw;
@@ -491,7 +492,8 @@ final class RandomProjects {
                 between(500, resistivity),
                 between(resistivity, 500_000),
                 between(0, 0.01),
-                text(400));
+                text(400),
+                maybe(() -> new Facing(text(80), between(0.005, 2), maybe(() -> between(1, 10_000)), text(400))));
     }
 
     private Sheet sheet() {

@@ -31,6 +31,7 @@ public final class EntryColumn extends VBox {
     private final AirEntries air;
     private final JointEntries joints;
     private final ChoicesEntries choices;
+    private final LinerEntries liners;
     private final PathsModel paths;
     private final Designer designer;
     private final Accordion groups = new Accordion();
@@ -45,6 +46,7 @@ public final class EntryColumn extends VBox {
         this.air = new AirEntries(designer, make);
         this.joints = new JointEntries(designer, make);
         this.choices = new ChoicesEntries(designer, make, this::boardName);
+        this.liners = new LinerEntries(designer);
         this.paths = designer.paths();
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
@@ -182,7 +184,9 @@ public final class EntryColumn extends VBox {
                         new ResultWords(designer, "board-words", Wording::boards),
                         make.typed("path.brief.construction.shellLayers"),
                         make.typed("path.brief.construction.baffleLayers"),
-                        make.chosen("path.brief.construction.liner", true, presets.liners(), l -> l.name()),
+                        liners.liner(),
+                        liners.facing(),
+                        liners.figures(),
                         make.yesNo("path.brief.construction.linedBroadFaces"),
                         make.choice("path.brief.construction.openingFace"),
                         make.choice("path.brief.construction.roomFace"),

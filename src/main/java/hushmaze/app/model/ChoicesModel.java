@@ -75,9 +75,10 @@ public final class ChoicesModel {
         return more(presets, brief().construction().board(), boards());
     }
 
-    /** Liners that may be added: those given and the one of the construction, without those there are. */
+    /** Liners that may be added: those given, under the facing chosen, and the one of the construction, without those there are. */
     public List<Liner> moreLiners(List<Liner> presets) {
-        return more(presets, brief().construction().liner(), liners());
+        Liner own = brief().construction().liner();
+        return more(presets.stream().map(liner -> liner.faced(own.facing())).toList(), own, liners());
     }
 
     private static <T> List<T> more(List<T> presets, T own, List<T> there) {

@@ -1,6 +1,7 @@
 package hushmaze.app.model;
 
 import hushmaze.material.Board;
+import hushmaze.material.Liner;
 import hushmaze.project.Box;
 import hushmaze.project.Choices;
 import hushmaze.project.Construction;
@@ -10,6 +11,7 @@ import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Carries a changed choice of material over to the box that is there, so that its verdict is about what was chosen. */
 final class Materials {
@@ -24,7 +26,9 @@ final class Materials {
         for (int i = 0; i < after.paths().size(); i++) {
             paths.add(carried(
                     before.paths().get(i),
-                    measured(before.paths().get(i), after.paths().get(i))));
+                    faced(
+                            before.paths().get(i),
+                            measured(before.paths().get(i), after.paths().get(i)))));
         }
         return paths.equals(after.paths()) ? after : after.withPaths(paths);
     }
@@ -44,6 +48,21 @@ final class Materials {
                 .distinct()
                 .toList();
         return after.withBrief(after.brief().choosing(choices.withBoards(boards)));
+    }
+
+    /** The same with the facing of the path's liner over the liners on hand too, when another was chosen. */
+    private static VentPath faced(VentPath before, VentPath after) {
+        Liner old = before.brief().construction().liner();
+        Liner now = after.brief().construction().liner();
+        Choices choices = after.brief().choicesOrFree();
+        if (choices.liners().isEmpty() || Objects.equals(old.facing(), now.facing())) {
+            return after;
+        }
+        List<Liner> liners = choices.liners().stream()
+                .map(liner -> liner.faced(now.facing()))
+                .distinct()
+                .toList();
+        return after.withBrief(after.brief().choosing(choices.withLiners(liners)));
     }
 
     private static VentPath carried(VentPath before, VentPath after) {
@@ -66,12 +85,25 @@ final class Materials {
                 boards.shell(),
                 boards.baffle(),
                 old.baffleLayers() == now.baffleLayers() ? box.baffleLayers() : now.baffleLayers(),
-                old.liner().equals(now.liner()) ? box.liner() : now.liner(),
+                liner(box.liner(), old.liner(), now.liner()),
                 broad ? faces.withBroad(now.linedBroadFaces() ? 1 : 0) : faces,
                 box.openingPort(),
                 box.roomPort(),
                 joinery(box.joinery(), old.joineryOrPlain(), now.joineryOrPlain()),
                 box.seams()));
+    }
+
+    /** Another facing comes over the liner a box has; any other change puts the new liner in its place. */
+    private static Liner liner(Liner ofBox, Liner old, Liner now) {
+        if (old.equals(now) || ofBox == null && alike(old, now)) {
+            return ofBox;
+        }
+        return alike(old, now) ? ofBox.faced(now.facing()) : now;
+    }
+
+    /** Whether two liners differ by their facing at most. */
+    private static boolean alike(Liner one, Liner other) {
+        return one.faced(null).equals(other.faced(null));
     }
 
     /** A gap that was measured comes to the joints a box has; any other change puts new joints in their place. */

@@ -38,7 +38,9 @@ final class HatchKey {
         int boards = words.size();
         if (box.liner() != null) {
             words.add(Labels.of(
-                    "view.liner", box.liner().name(), job.length(box.liner().thickness())));
+                    "view.liner",
+                    job.wording().liner(box.liner()),
+                    job.length(box.liner().thickness())));
         }
         double total = words.stream().mapToDouble(w -> entry(w, job)).sum() - BETWEEN;
         boolean row = total <= Math.max(LEAST, b.width());

@@ -10,6 +10,7 @@ import hushmaze.drawing.Labels;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
+import hushmaze.material.Facing;
 import hushmaze.material.Screw;
 import hushmaze.project.Box;
 import hushmaze.project.Joinery;
@@ -125,6 +126,10 @@ final class JointPages {
         }
         if (!job.result().solid().liners().isEmpty()) {
             rules.add(Labels.of("joints.rule.liner"));
+            Facing facing = box.liner().facing();
+            if (facing != null) {
+                rules.add(Labels.of("joints.rule.facing", facing.name()));
+            }
         }
         return rules;
     }

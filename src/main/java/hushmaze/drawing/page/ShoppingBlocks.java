@@ -76,6 +76,12 @@ final class ShoppingBlocks {
         if (q.linerAdhesive() > 0) {
             smallRow(table, "adhesive", job.figures().area(q.linerAdhesive()));
         }
+        if (q.facing() > 0) {
+            table.row(
+                    job.result().path().box().liner().facing().name(),
+                    job.figures().area(q.facing()),
+                    Labels.of("shopping.facing.for"));
+        }
         if (q.linerEdges() > 0) {
             smallRow(table, "edges", job.amounts().distance(q.linerEdges()));
         }

@@ -6,6 +6,7 @@ import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Blocks;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.material.Board;
+import hushmaze.material.Facing;
 import hushmaze.material.Liner;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
@@ -137,8 +138,23 @@ final class WordPages {
                     job.figures().fixed(liner.flowResistivityLow(), 0),
                     job.figures().fixed(liner.flowResistivityHigh(), 0),
                     liner.source()));
+            if (liner.facing() != null) {
+                inputs.add(facing(liner.facing()));
+            }
         }
         return List.copyOf(inputs);
+    }
+
+    private String facing(Facing facing) {
+        String mass = job.figures().fixed(1000 * facing.massPerArea(), 0);
+        return facing.isFilm()
+                ? Labels.of("methods.input.film", facing.name(), mass, facing.source())
+                : Labels.of(
+                        "methods.input.cloth",
+                        facing.name(),
+                        mass,
+                        job.figures().fixed(facing.flowResistance(), 0),
+                        facing.source());
     }
 
     private String material(Board board) {

@@ -50,7 +50,10 @@ final class LinedRun {
             return free;
         }
         BandLoss stiff = free.heldTo(slitLimit.most(pass));
-        BandLoss loss = ReynoldsBledsoe.capped(heldToBeam(stiff, pass, run, part), part);
+        BandLoss capped = ReynoldsBledsoe.capped(heldToBeam(stiff, pass, run, part), part);
+        BandLoss loss = liner.facing() == null
+                ? capped
+                : capped.with(Notice.of(NoticeKind.FACING_NOT_IN_HANDBOOK, Severity.NOTE, part));
         double lowest = BandSet.THIRD_OCTAVE.centreHz(0);
         double from = MODEL_FROM * liner.flowResistivity();
         return lowest >= from

@@ -62,9 +62,7 @@ final class LinedSlitLimit {
         double[] rates = new double[BandSet.THIRD_OCTAVE.size()];
         for (int i = 0; i < rates.length; i++) {
             double f = BandSet.THIRD_OCTAVE.centreHz(i);
-            rates[i] = f > HIGHEST || slits.widths().isEmpty()
-                    ? Double.POSITIVE_INFINITY
-                    : rate(slits, layer, f);
+            rates[i] = f > HIGHEST || slits.widths().isEmpty() ? Double.POSITIVE_INFINITY : rate(slits, layer, f);
         }
         return rates;
     }
@@ -73,7 +71,8 @@ final class LinedSlitLimit {
         double k0 = 2 * Math.PI * f / soundSpeed;
         Complex squared = new Complex(k0 * k0, 0);
         for (int i = 0; i < slits.widths().size(); i++) {
-            squared = squared.plus(lessThanFree(slits.widths().get(i), slits.depths().get(i), layer, f));
+            squared = squared.plus(
+                    lessThanFree(slits.widths().get(i), slits.depths().get(i), layer, f));
         }
         return DB_PER_NEPER * Math.abs(squared.sqrt().im());
     }

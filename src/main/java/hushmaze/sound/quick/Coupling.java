@@ -82,8 +82,7 @@ final class Coupling {
             for (int m = 0; m < n; m++) {
                 for (int k = 0; k <= m; k++) {
                     if (k == m) {
-                        overlap.square(
-                                modes.acrossRe(m, l), modes.acrossIm(m, l), low[m], high[m], to - from);
+                        overlap.square(modes.acrossRe(m, l), modes.acrossIm(m, l), low[m], high[m], to - from);
                     } else {
                         overlap.product(
                                 modes.acrossRe(m, l),

@@ -21,8 +21,7 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
      * @param pass modes of the pass, all in the same coordinates
      * @param facing of the end's liner, towards the pass
      */
-    static PortField end(
-            ModeSet duct, ModeSet through, double depth, ModeSet pass, Complex facing, int carried) {
+    static PortField end(ModeSet duct, ModeSet through, double depth, ModeSet pass, Complex facing, int carried) {
         int open = propagating(duct);
         Step last = through == null ? Step.between(duct, pass) : Step.behind(facing, through, pass);
         if (through == null) {

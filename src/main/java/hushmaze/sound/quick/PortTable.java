@@ -78,8 +78,7 @@ final class PortTable {
             }
             ModeSet t =
                     through == null ? null : through.at(f, n, shape.across()).shifted(shape.offset());
-            return PortField.end(
-                    d, t, shape.endLiner(), p, media[f].high().facing(), pass.carried(f));
+            return PortField.end(d, t, shape.endLiner(), p, media[f].high().facing(), pass.carried(f));
         };
     }
 

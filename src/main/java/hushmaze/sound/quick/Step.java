@@ -18,7 +18,8 @@ record Step(CMatrix forward, CMatrix backSmall, CMatrix backward, CMatrix backLa
 
     /** The same where the layers of the smaller section have a facing in this plane: X = Hᵀ Kl⁻¹ H Ks + Z Ks. */
     static Step behind(Complex facing, ModeSet small, ModeSet large) {
-        CMatrix through = facing.absSquared() == 0 ? null : Coupling.throughFacing(facing.times(1 / large.height), small);
+        CMatrix through =
+                facing.absSquared() == 0 ? null : Coupling.throughFacing(facing.times(1 / large.height), small);
         return between(Coupling.between(small, large), small.axial, large.axial, through);
     }
 

@@ -186,7 +186,9 @@ public final class SolidSpace {
     }
 
     private static List<Cuboid> with(List<Cuboid> taken, Cuboid one) {
-        return one == null ? taken : Stream.concat(taken.stream(), Stream.of(one)).toList();
+        return one == null
+                ? taken
+                : Stream.concat(taken.stream(), Stream.of(one)).toList();
     }
 
     private static void add(List<WaveBlock> blocks, Medium medium, List<Cuboid> places) {

@@ -52,12 +52,14 @@ class AshraeSquareElbowTest {
     /** ASHRAE square elbow without vanes, from memory; fw in kHz·in, the middle of each row by ratio, √(from · to). */
     @ParameterizedTest
     @CsvSource({
-        "0.1, 0, 0", "1.3435, 0, 0",
+        "0.1, 0, 0",
+        "1.3435, 0, 0",
         "2.6870, 1, 1",
         "5.3385, 5, 6",
         "10.6066, 8, 11",
         "21.2132, 4, 10",
-        "42.4264, 3, 10", "400, 3, 10"
+        "42.4264, 3, 10",
+        "400, 3, 10"
     })
     void bothColumnsOfTheTable(double fw, double unlined, double lined) {
         assertThat(atRow(fw, 0)).isCloseTo(unlined, within(1e-3));
@@ -101,9 +103,16 @@ class AshraeSquareElbowTest {
     /** A tenth of the width and two widths, worked by hand; half of either makes an unlined turn, three quarters half a lined one. */
     @ParameterizedTest
     @CsvSource({
-        "0.010, 0.2, 0.1, 1", "0.025, 0.6, 0.1, 1", "0.025, 0.5, 0.25, 1",
-        "0.0075, 0.2, 0.1, 0.5", "0.010, 0.15, 0.1, 0.5", "0.008, 0.15, 0.1, 0.5",
-        "0.005, 0.2, 0.1, 0", "0.010, 0.1, 0.1, 0", "0, 1, 0.1, 0", "0.010, 0, 0.1, 0"
+        "0.010, 0.2, 0.1, 1",
+        "0.025, 0.6, 0.1, 1",
+        "0.025, 0.5, 0.25, 1",
+        "0.0075, 0.2, 0.1, 0.5",
+        "0.010, 0.15, 0.1, 0.5",
+        "0.008, 0.15, 0.1, 0.5",
+        "0.005, 0.2, 0.1, 0",
+        "0.010, 0.1, 0.1, 0",
+        "0, 1, 0.1, 0",
+        "0.010, 0, 0.1, 0"
     })
     void howFarATurnIsLined(double liner, double beyond, double width, double share) {
         assertThat(AshraeSquareElbow.linedShare(liner, beyond, width)).isCloseTo(share, within(1e-9));

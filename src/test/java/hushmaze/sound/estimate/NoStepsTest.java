@@ -73,8 +73,8 @@ class NoStepsTest {
                     box.liner(),
                     box.openingPort(),
                     box.roomPort());
-            return Optional.of(
-                    PathEstimate.of(SolidBuilder.build(changed), opening(Opening.Kind.REGISTER), tables).thirds());
+            return Optional.of(PathEstimate.of(SolidBuilder.build(changed), opening(Opening.Kind.REGISTER), tables)
+                    .thirds());
         } catch (InvalidValue noSuchBox) {
             return Optional.empty();
         }

@@ -51,7 +51,8 @@ class PathEstimateTest {
 
     @Test
     void aBareEndTurnsInTheUnlinedColumn() {
-        // fw at 3981 Hz and 100 mm is 15.67 kHz·in, by ratio 0.563 of the way from 10.61 (11 and 8 dB) to 21.21 (10 and 4 dB).
+        // fw at 3981 Hz and 100 mm is 15.67 kHz·in, by ratio 0.563 of the way from 10.61 (11 and 8 dB) to 21.21 (10 and
+        // 4 dB).
         assertThat(of(maze(2), Opening.Kind.IN_DUCT).thirdsOf("turn").value(19)).isCloseTo(11 - 0.563, within(0.01));
         Box bareEnds = maze(2, 0.6, liner(0.025), BARE_ENDS, 1);
         assertThat(of(bareEnds, Opening.Kind.IN_DUCT).thirdsOf("turn").value(19))
@@ -83,7 +84,8 @@ class PathEstimateTest {
                 .containsExactly("areaStep", "turn", "lining", "areaStep");
         // By hand: the port takes 100 mm of the pass, so the run is 0.5 m as in the box of two passes.
         assertThat(estimate.thirdsOf("lining").value(13)).isCloseTo(10.20, within(0.02));
-        // Across the height of 300 mm and with bare broad faces: fw at 1 kHz 11.81 kHz·in, unlined, 0.155 of the way from 8 to 4 dB.
+        // Across the height of 300 mm and with bare broad faces: fw at 1 kHz 11.81 kHz·in, unlined, 0.155 of the way
+        // from 8 to 4 dB.
         Port back = new Port(PortFace.BACK, 0.3, 0.1, 0.0);
         Box other = maze(1, 0.6, liner(0.025), LinedFaces.FOLD_PLANE, 1, back, end);
         assertThat(of(other, Opening.Kind.IN_DUCT).thirdsOf("turn").value(13)).isCloseTo(8 - 4 * 0.155, within(0.01));
@@ -111,7 +113,8 @@ class PathEstimateTest {
         Port small = new Port(PortFace.END, 0.05, 0.15, 0);
         Box box = maze(1, 0.6, liner(0.025), LinedFaces.FOLD_PLANE, 1, small, small);
         Spectrum steps = of(box, Opening.Kind.IN_DUCT).thirdsOf("areaStep");
-        // By hand: ratio 4 gives 1.94 dB, twice; cut-on of 300 mm is 572 Hz, between the thirds 500 and 630: log2(572 / 501.2) is 0.191,
+        // By hand: ratio 4 gives 1.94 dB, twice; cut-on of 300 mm is 572 Hz, between the thirds 500 and 630: log2(572 /
+        // 501.2) is 0.191,
         // of the third of an octave over which the loss goes down.
         assertThat(steps.value(9)).isCloseTo(2 * 1.938, within(0.001));
         assertThat(steps.value(10)).isCloseTo(2 * 1.938 * 3 * 0.191, within(0.005));

@@ -66,7 +66,8 @@ class FacedLinerTest {
     void bothWaysToAModeAgree(double mass, double f) {
         LinerModel film = new FacedLiner(new MikiLiner(20000), facing(mass, null));
         double k0 = 2 * Math.PI * f / C;
-        Complex secant = LinedSlit.axialSquared(0.1, 0.05, film, f, C).orElseThrow().times(k0 * k0);
+        Complex secant =
+                LinedSlit.axialSquared(0.1, 0.05, film, f, C).orElseThrow().times(k0 * k0);
         SlitRoots.Mode[] roots =
                 new SlitRoots(new SlitSection(0.05, 0.1, 0.05)).find(SlitMedia.of(film, f, C), 8, true);
         assertThat(roots[0].parity()).isEqualTo(1);
@@ -79,15 +80,17 @@ class FacedLinerTest {
         MikiLiner bare = new MikiLiner(20000);
         LinerModel gauze = new FacedLiner(bare, facing(0.005, 1.0));
         for (double f = 50; f < 10_000; f *= 1.5) {
-            assertThat(gauze.normalAbsorption(f, 0.05, C))
-                    .isCloseTo(bare.normalAbsorption(f, 0.05, C), within(0.01));
+            assertThat(gauze.normalAbsorption(f, 0.05, C)).isCloseTo(bare.normalAbsorption(f, 0.05, C), within(0.01));
         }
     }
 
     @Test
     void aLinerKnowsItsFacing() {
         Liner liner = new Liner("wool", 0.05, 50, 15800, 10000, 25000, 0.0009, "invented for a test");
-        assertThat(FacedLiner.miki(liner)).isEqualTo(new MikiLiner(15800)).extracting(LinerModel::faced).isEqualTo(false);
+        assertThat(FacedLiner.miki(liner))
+                .isEqualTo(new MikiLiner(15800))
+                .extracting(LinerModel::faced)
+                .isEqualTo(false);
         Facing cloth = facing(0.06, 200.0);
         assertThat(FacedLiner.miki(liner.faced(cloth))).isEqualTo(new FacedLiner(new MikiLiner(15800), cloth));
         assertThat(FacedLiner.of(liner.faced(cloth), 10000, JohnsonLiner::new))

@@ -40,7 +40,11 @@ public final class QuickWaveCompare {
         int count = args.length > 0 ? Integer.parseInt(args[0]) : 200;
         LikelyBoxes draw = new LikelyBoxes(args.length > 1 ? Long.parseLong(args[1]) : 1);
         Facing facing = args.length > 2
-                ? new Facing("facing", Double.parseDouble(args[2]), args.length > 3 ? Double.valueOf(args[3]) : null, "argument")
+                ? new Facing(
+                        "facing",
+                        Double.parseDouble(args[2]),
+                        args.length > 3 ? Double.valueOf(args[3]) : null,
+                        "argument")
                 : null;
         QuickWaveCompare apart = new QuickWaveCompare(facing);
         QuickWaveCompare overlapping = new QuickWaveCompare(facing);

@@ -1,0 +1,92 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.entry.TypedEntry.Size;
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.EditModel;
+import hushmaze.app.model.Field;
+import hushmaze.app.model.Texts;
+import hushmaze.material.Facing;
+import hushmaze.material.Liner;
+import hushmaze.store.Presets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.control.ComboBox;
+
+/** What a path is lined with, and what lies over it. */
+final class LinerEntries {
+    private static final String LINER = "path.brief.construction.liner";
+    private static final String FACING = "path.brief.construction.facing";
+
+    private final EditModel edit;
+    private final Presets presets;
+    private final Field field = Field.of(LINER);
+
+    LinerEntries(Designer designer) {
+        this.edit = designer.edit();
+        this.presets = designer.presets();
+    }
+
+    /** The liner; what lies over it stays. */
+    Entry liner() {
+        ComboBox<Liner> box = new ComboBox<>();
+        return new ChoiceEntry<>(
+                new EntryRow(LINER, box, true),
+                box,
+                presets.liners(),
+                Liner::name,
+                () -> there() ? now().faced(null) : null,
+                this::there,
+                liner -> set(LINER, liner.faced(now().facing())));
+    }
+
+    /** Nothing, a cloth or a film. */
+    Entry facing() {
+        ComboBox<Optional<Facing>> box = new ComboBox<>();
+        List<Optional<Facing>> options = Stream.concat(
+                        Stream.of(Optional.<Facing>empty()),
+                        presets.facings().stream().map(Optional::of))
+                .toList();
+        return new ChoiceEntry<>(
+                new EntryRow(FACING, box, true),
+                box,
+                options,
+                facing -> facing.map(Facing::name).orElse(Texts.of("facing.none")),
+                () -> there() ? Optional.ofNullable(now().facing()) : null,
+                this::there,
+                facing -> set(FACING, now().faced(facing.orElse(null))));
+    }
+
+    /** Its mass and flow resistance, where there is one. */
+    Entry figures() {
+        return new Shown(
+                () -> there() && now().facing() != null, List.of(figure("massPerArea"), figure("flowResistance")));
+    }
+
+    private Entry figure(String name) {
+        String key = FACING + "." + name;
+        Field of = Field.of(LINER + ".facing." + name);
+        Field source = Field.of(LINER + ".facing.source");
+        String label = Texts.of("entry." + key);
+        return new TypedEntry(
+                edit,
+                key,
+                key,
+                Size.BESIDE,
+                () -> edit.shown(of),
+                () -> of.isThere(edit.project(), edit.path()),
+                text -> edit.enterFacing(of, source, label, text));
+    }
+
+    private Optional<String> set(String label, Liner liner) {
+        return edit.set(field, Texts.of("entry." + label), liner);
+    }
+
+    private boolean there() {
+        return field.isThere(edit.project(), edit.path());
+    }
+
+    private Liner now() {
+        return (Liner) field.get(edit.project(), edit.path());
+    }
+}
