@@ -3,8 +3,6 @@ package hushmaze.assess;
 import hushmaze.air.AirState;
 import hushmaze.air.PathAir;
 import hushmaze.air.need.RoomNeed;
-import hushmaze.build.CutList;
-import hushmaze.build.CutListMaker;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
 import hushmaze.project.Box;
@@ -14,10 +12,7 @@ import hushmaze.project.Room;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
-import hushmaze.solid.PlacementProof;
 import hushmaze.solid.Solid;
-import hushmaze.solid.SolidBuilder;
-import hushmaze.sound.section.PathWave;
 import hushmaze.sound.section.WaveResult;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -29,14 +24,16 @@ public final class Assessor {
     private final AirState air;
     private final SoundJudge sound;
     private final Methods methods;
-    private final List<Solid> solids = new ArrayList<>();
+    private final KnownBoxes known;
+    private final List<KnownBoxes.Bench> benches = new ArrayList<>();
     private RoomAir roomAir;
 
-    private Assessor(Project project, Methods methods) {
+    private Assessor(Project project, Methods methods, KnownBoxes known) {
         this.project = project;
         this.methods = methods;
+        this.known = known;
         this.air = AirState.of(project.room());
-        this.sound = new SoundJudge(project);
+        this.sound = new SoundJudge(project, known.calculator(air.soundSpeed()));
     }
 
     /**
@@ -45,8 +42,17 @@ public final class Assessor {
      * @throws InvalidValue if a path has no box, a box cannot be built, or a flow does not follow
      */
     public static Assessment assess(Project asked, Methods methods, Progress progress) {
+        return assess(asked, methods, new KnownBoxes(), progress);
+    }
+
+    /**
+     * The same assessment, one of many.
+     *
+     * @param known what was worked out of boxes before; what is worked out now is added
+     */
+    public static Assessment assess(Project asked, Methods methods, KnownBoxes known, Progress progress) {
         Project project = AskedFlows.settled(asked);
-        Assessor assessor = new Assessor(project, methods);
+        Assessor assessor = new Assessor(project, methods, known);
         List<PathResult> results = new ArrayList<>();
         progress.check(0, "room air");
         assessor.solidsAndAir();
@@ -68,9 +74,9 @@ public final class Assessor {
      * @throws InvalidValue if the box cannot be built
      */
     public static PathResult alone(Project settled, int index, Box box, Methods methods, Progress progress) {
-        Assessor assessor = new Assessor(settled, methods);
+        Assessor assessor = new Assessor(settled, methods, new KnownBoxes());
         VentPath path = settled.paths().get(index).withBox(box);
-        return assessor.judged(index, path, build(index, box), null, progress);
+        return assessor.judged(index, path, assessor.bench(index, box), null, progress);
     }
 
     private void solidsAndAir() {
@@ -80,26 +86,26 @@ public final class Assessor {
                 throw new InvalidValue(
                         "paths[" + i + "].box", "nothing", "given, or laid out from the brief first", "");
             }
-            solids.add(build(i, box));
+            benches.add(bench(i, box));
         }
-        roomAir = RoomAir.of(project, solids, air);
+        roomAir = RoomAir.of(
+                project, benches.stream().map(KnownBoxes.Bench::solid).toList(), air);
     }
 
     private void path(int index, List<PathResult> results, Progress progress) {
         PathFlow carried = roomAir.flows().isEmpty() ? null : roomAir.flows().get(index);
         VentPath path = project.paths().get(index);
-        results.add(judged(index, path, solids.get(index), carried, within(progress, index)));
+        results.add(judged(index, path, benches.get(index), carried, within(progress, index)));
     }
 
-    private PathResult judged(int index, VentPath path, Solid solid, PathFlow carried, Progress progress) {
+    private PathResult judged(int index, VentPath path, KnownBoxes.Bench bench, PathFlow carried, Progress progress) {
+        Solid solid = bench.solid();
         PathAir flow = AirJudge.air(path, solid, air);
-        WaveResult wave = methods.wave() ? PathWave.of(solid, solid.box().liner(), air.soundSpeed(), progress) : null;
+        WaveResult wave = methods.wave() ? known.wave(solid, air.soundSpeed(), progress) : null;
         SoundJudge.PathSound heard = sound.judge(index, solid, flow, methods.quick(), wave);
-        CutList cuts = CutListMaker.of(solid);
-        List<SheetLayout> layouts = SheetLayouts.of(cuts, project.stock(), methods.sheets(), progress);
+        List<SheetLayout> layouts = known.layouts(bench, project.stock(), methods.sheets(), progress);
         PathResult.Fits fits = BoxFit.fits(solid, path.brief());
-        boolean proved = PlacementProof.faults(solid).isEmpty();
-        PathResult.Buildable buildable = buildable(path, solid, cuts, layouts, proved);
+        PathResult.Buildable buildable = buildable(path, bench, layouts);
         PathResult result = new PathResult(
                 path,
                 solid,
@@ -112,10 +118,10 @@ public final class Assessor {
                 heard.detail(),
                 flow,
                 carried,
-                cuts,
+                bench.cuts(),
                 layouts,
                 List.of());
-        List<Notice> notices = PathNotices.of(result, project, proved);
+        List<Notice> notices = PathNotices.of(result, project, bench.proved());
         return result.withNotices(notices);
     }
 
@@ -126,22 +132,22 @@ public final class Assessor {
                 (index + fraction) / paths, project.paths().get(index).name() + ": " + doing);
     }
 
-    private static Solid build(int index, Box box) {
+    private KnownBoxes.Bench bench(int index, Box box) {
         try {
-            return SolidBuilder.build(box);
+            return known.bench(box);
         } catch (InvalidValue e) {
             throw e.inside("paths[" + index + "].box");
         }
     }
 
-    private static PathResult.Buildable buildable(
-            VentPath path, Solid solid, CutList cuts, List<SheetLayout> layouts, boolean proved) {
+    private static PathResult.Buildable buildable(VentPath path, KnownBoxes.Bench bench, List<SheetLayout> layouts) {
+        Solid solid = bench.solid();
         boolean carried = Carried.of(solid, path.brief().construction()).ok();
         boolean placed = layouts.stream().allMatch(l -> l.unplaced().isEmpty());
-        List<SheetLayout> boards = SheetLayouts.ofBoards(cuts, layouts);
+        List<SheetLayout> boards = SheetLayouts.ofBoards(bench.cuts(), layouts);
         int sheets = boards.stream().mapToInt(l -> l.sheets().size()).sum();
         return new PathResult.Buildable(
-                proved && placed && carried,
+                bench.proved() && placed && carried,
                 solid.mass(),
                 solid.panels().size(),
                 solid.liners().size(),

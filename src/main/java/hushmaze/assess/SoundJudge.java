@@ -36,10 +36,15 @@ public final class SoundJudge {
     private final PathCalculator paths;
 
     public SoundJudge(Project project) {
+        this(project, new PathCalculator(AirState.of(project.room()).soundSpeed()));
+    }
+
+    /** @param paths for the speed of sound in the room */
+    SoundJudge(Project project, PathCalculator paths) {
         this.project = project;
         this.needs = NoiseNeeds.of(project);
         this.air = AirState.of(project.room());
-        this.paths = new PathCalculator(air.soundSpeed());
+        this.paths = paths;
     }
 
     /**

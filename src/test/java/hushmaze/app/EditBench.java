@@ -88,7 +88,7 @@ public final class EditBench {
         double start = designer.edit().project().paths().get(0).box().clearWidth() * 1000;
         for (int i = -WARM; i < EDITS; i++) {
             // A little wider than the sample: each edit is another one.
-            String typed = Double.toString(start + 1 + (i + WARM) % 10) + " mm";
+            String typed = Double.toString(start + 1 + 0.2 * (i + WARM)) + " mm";
             long[] took = frame(
                     () -> designer.edit().enter(WIDTH, "Clear width", typed).ifPresent(why -> {
                         throw new IllegalStateException(sample + ": " + why);

@@ -80,7 +80,7 @@ public final class Designer {
         files = new FileModel(edit, results, runners.results(), message, unnamed);
         pages = new PagesModel(edit, results, runners.results(), measure, message);
         planSizes = new PlanSizes(edit, results);
-        kept = new KeptModel(edit, runners.trials(), quickest(stages));
+        kept = new KeptModel(edit, results.boxes(), runners.trials(), quickest(stages));
         measured = new MeasuredModel(edit, runners.trials(), message);
         measuredAir = new MeasuredAir(edit);
         measuredBrief = new MeasuredBrief(edit);

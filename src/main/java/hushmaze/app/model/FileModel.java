@@ -168,7 +168,7 @@ public final class FileModel {
         runner.run(
                 progress -> {
                     Project whole = LayoutRules.complete(asked, progress);
-                    Assessment assessment = known.orElseGet(() -> ResultModel.assess(whole, results.best(), progress));
+                    Assessment assessment = known.orElseGet(() -> results.assess(whole, results.best(), progress));
                     String text = ProjectFile.text(whole);
                     return DocumentSet.write(assessment, text, folder, paper, asked.units(), true);
                 },

@@ -2,6 +2,7 @@ package hushmaze.app.model;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
+import hushmaze.assess.KnownBoxes;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.project.Box;
@@ -54,13 +55,18 @@ public final class KeptModel {
     private final Methods methods;
     private final BooleanProperty watched = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<List<Column>> columns = new ReadOnlyObjectWrapper<>(List.of());
+    private final KnownBoxes boxes;
     private final Map<Project, PathResult> results = new HashMap<>();
     private final Map<Project, String> problems = new HashMap<>();
     private final AtomicInteger wanted = new AtomicInteger();
 
-    /** @param methods all boxes are judged by */
-    KeptModel(EditModel edit, TaskRunner runner, Methods methods) {
+    /**
+     * @param boxes what is known of boxes
+     * @param methods all boxes are judged by
+     */
+    KeptModel(EditModel edit, KnownBoxes boxes, TaskRunner runner, Methods methods) {
         this.edit = edit;
+        this.boxes = boxes;
         this.runner = runner;
         this.methods = methods;
         edit.whenStarted(() -> {
@@ -186,7 +192,7 @@ public final class KeptModel {
                     Progress ours = progress.asLongAs(() -> ticket == wanted.get());
                     ours.check(0, asked.name());
                     Project whole = LayoutRules.complete(asked, ours);
-                    Assessment all = Assessor.assess(whole, methods, ours);
+                    Assessment all = Assessor.assess(whole, methods, boxes, ours);
                     return all.paths().get(path);
                 },
                 result -> remember(results, asked, result),

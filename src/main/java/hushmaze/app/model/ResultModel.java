@@ -2,6 +2,7 @@ package hushmaze.app.model;
 
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
+import hushmaze.assess.KnownBoxes;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.project.Box;
@@ -44,6 +45,7 @@ public final class ResultModel {
     private final EditModel edit;
     private final TaskRunner runner;
     private final ObjectProperty<Message> message;
+    private final KnownBoxes boxes = new KnownBoxes();
     private final List<Methods> stages;
     private Methods shownBy;
     /** What the shown results answer; their own project has flows filled in that follow from the need. */
@@ -180,18 +182,23 @@ public final class ResultModel {
         return known ? Optional.of(shown) : Optional.empty();
     }
 
+    /** What was worked out of boxes so far. */
+    KnownBoxes boxes() {
+        return boxes;
+    }
+
     /** The results of a project; boxes it leaves open are laid out first. */
-    static Assessment assess(Project project, Methods methods, Progress progress) {
+    Assessment assess(Project project, Methods methods, Progress progress) {
         return judged(project, methods, progress).assessment();
     }
 
     /** Results, and the project they answer: with a box in every path, and flows left open as they were. */
     private record Judged(Project whole, Assessment assessment) {}
 
-    private static Judged judged(Project project, Methods methods, Progress progress) {
+    private Judged judged(Project project, Methods methods, Progress progress) {
         progress.check(0, project.name());
         Project whole = LayoutRules.complete(project, progress);
-        return new Judged(whole, Assessor.assess(whole, methods, progress));
+        return new Judged(whole, Assessor.assess(whole, methods, boxes, progress));
     }
 
     /** Says what is in the way. */

@@ -7,6 +7,7 @@ import hushmaze.sound.porous.LinerModel;
 import hushmaze.sound.porous.SlitMedia;
 import hushmaze.sound.porous.SlitRoots;
 import hushmaze.sound.porous.SlitSection;
+import hushmaze.work.Kept;
 
 /**
  * What boxes of one liner have in common: modes of sections, turns and ports, each computed when first asked for and then
@@ -26,11 +27,11 @@ public final class QuickTables {
 
     private final LinerModel liner;
     private final double soundSpeed;
-    private final Kept<Fluids, SlitMedia[]> media = new Kept<>(SECTIONS, this::makeMedia);
-    private final Kept<Slit, SectionModes> sections = new Kept<>(SECTIONS, this::makeSection);
-    private final Kept<TurnMouth.Shape, TurnMouth> mouths = new Kept<>(MOUTHS, shape -> new TurnMouth(shape, this));
-    private final Kept<TurnPlace, TurnTable> turns = new Kept<>(TURNS, place -> new TurnTable(place, this));
-    private final Kept<PortShape, PortTable> ports = new Kept<>(PORTS, shape -> new PortTable(shape, this));
+    private final Kept<Fluids, SlitMedia[]> media = new Kept<>(SECTIONS);
+    private final Kept<Slit, SectionModes> sections = new Kept<>(SECTIONS);
+    private final Kept<TurnMouth.Shape, TurnMouth> mouths = new Kept<>(MOUTHS);
+    private final Kept<TurnPlace, TurnTable> turns = new Kept<>(TURNS);
+    private final Kept<PortShape, PortTable> ports = new Kept<>(PORTS);
 
     private record Slit(SlitSection section, Fluids fluids) {}
 
@@ -59,23 +60,23 @@ public final class QuickTables {
     }
 
     SlitMedia[] media(Fluids fluids) {
-        return media.get(fluids);
+        return media.get(fluids, this::makeMedia);
     }
 
     SectionModes section(SlitSection section, Fluids fluids) {
-        return sections.get(new Slit(section, fluids));
+        return sections.get(new Slit(section, fluids), this::makeSection);
     }
 
     TurnMouth mouth(TurnMouth.Shape shape) {
-        return mouths.get(shape);
+        return mouths.get(shape, made -> new TurnMouth(made, this));
     }
 
     TurnTable turn(TurnPlace place) {
-        return turns.get(place);
+        return turns.get(place, made -> new TurnTable(made, this));
     }
 
     PortTable port(PortShape shape) {
-        return ports.get(shape);
+        return ports.get(shape, made -> new PortTable(made, this));
     }
 
     private SectionModes makeSection(Slit slit) {

@@ -28,6 +28,9 @@ import java.util.List;
  * all modes that travel in the section and four to six more; carried on are those that travel in the air and up to five
  * more, as long as they are not far behind the first.
  *
+ * <p>A facing over the liner ({@link hushmaze.sound.porous.FacedLiner}) is a step of the pressure at its face, on sides, broad faces and ends;
+ * where the liner is cut, in the hole of a port, it has none.
+ *
  * <p>Source: textbook mode matching, our own use of it; liner after its model. Checked against published and computed tables
  * of lined slits, mitre bends, double bends and expansion chambers, and box by box against the wave solution of the flat
  * section.

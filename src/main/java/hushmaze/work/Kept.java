@@ -1,16 +1,20 @@
-package hushmaze.sound.quick;
+package hushmaze.work;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Values computed once and kept, those asked for last; safe for use by several threads, which may compute the same twice. */
-final class Kept<K, V> {
+/**
+ * Values worked out once and kept, those asked for last; safe for use by several threads, which may work out the same twice.
+ *
+ * @param <K> what a value follows from, and nothing else
+ * @param <V> values
+ */
+public final class Kept<K, V> {
     private final Map<K, V> values;
-    private final Function<K, V> make;
 
-    Kept(int most, Function<K, V> make) {
-        this.make = make;
+    /** @param most values that are kept */
+    public Kept(int most) {
         values = new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
@@ -21,7 +25,8 @@ final class Kept<K, V> {
         };
     }
 
-    V get(K key) {
+    /** The value of a key, made if it is not there; what cannot be made is not kept. */
+    public V get(K key, Function<? super K, ? extends V> make) {
         synchronized (values) {
             V value = values.get(key);
             if (value != null) {
