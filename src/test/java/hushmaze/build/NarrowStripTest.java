@@ -42,8 +42,12 @@ class NarrowStripTest {
     void besideTheEdge() {
         isStrip(of(List.of(new Cutout(0.005, 0.1, 0.3, 0.3))), 0.005, 0.018);
         isStrip(of(List.of(new Cutout(0.1, 0.1, 0.3, 0.392))), 0.008, 0.018);
-        assertThat(of(List.of(new Cutout(0.018, 0.1, 0.3, 0.3)))).as("as wide as thick").isEmpty();
-        assertThat(of(List.of(new Cutout(0.0175, 0.1, 0.3, 0.3)))).as("half a millimetre of play").isEmpty();
+        assertThat(of(List.of(new Cutout(0.018, 0.1, 0.3, 0.3))))
+                .as("as wide as thick")
+                .isEmpty();
+        assertThat(of(List.of(new Cutout(0.0175, 0.1, 0.3, 0.3))))
+                .as("half a millimetre of play")
+                .isEmpty();
         assertThat(of(List.of(new Cutout(0, 0.1, 0.3, 0.3)))).as("a notch").isEmpty();
         assertThat(of(List.of())).as("a whole board").isEmpty();
     }
@@ -60,11 +64,15 @@ class NarrowStripTest {
     @Test
     void besideAGroove() {
         Cutout port = new Cutout(0.1, 0.1, 0.2, 0.3);
-        assertThat(of(List.of(port), new Groove(0.208, 0, 0.22, 0.4, 0.006, true))).isEmpty();
+        assertThat(of(List.of(port), new Groove(0.208, 0, 0.22, 0.4, 0.006, true)))
+                .isEmpty();
         isStrip(of(List.of(port), new Groove(0.204, 0, 0.22, 0.4, 0.006, true)), 0.004, 0.006);
         isStrip(of(List.of(), new Groove(0.003, 0, 0.015, 0.4, 0.006, false)), 0.003, 0.006);
         // In opposite faces two grooves of 6 mm do not see each other.
-        assertThat(of(List.of(), new Groove(0.2, 0, 0.212, 0.4, 0.006, true), new Groove(0.213, 0, 0.225, 0.4, 0.006, false)))
+        assertThat(of(
+                        List.of(),
+                        new Groove(0.2, 0, 0.212, 0.4, 0.006, true),
+                        new Groove(0.213, 0, 0.225, 0.4, 0.006, false)))
                 .isEmpty();
     }
 
@@ -135,9 +143,8 @@ class NarrowStripTest {
         TreeSet<Double> depths = new TreeSet<>(List.of(0.0, part.thickness()));
         part.grooves().forEach(g -> depths.add(g.inLowFace() ? g.depth() : part.thickness() - g.depth()));
         List<Double> layers = middles(depths);
-        List<List<Stretch>> found = layers.stream()
-                .map(depth -> stretches(part, u, at, depth))
-                .toList();
+        List<List<Stretch>> found =
+                layers.stream().map(depth -> stretches(part, u, at, depth)).toList();
         double side = u ? part.uSize() : part.vSize();
         for (int i = 0; i < layers.size(); i++) {
             for (Stretch s : found.get(i)) {

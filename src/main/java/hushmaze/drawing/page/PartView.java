@@ -139,8 +139,7 @@ final class PartView {
             words.addAll(many ? List.of() : rows.words(item.holes()));
         }
         if (item.parts().get(0) instanceof Panel panel) {
-            NarrowStrip.of(panel)
-                    .ifPresent(strip -> words.add(Labels.of("partView.strip", job.length(strip.width()))));
+            NarrowStrip.of(panel).ifPresent(strip -> words.add(Labels.of("partView.strip", job.length(strip.width()))));
         }
         if (!item.airEdges().isEmpty()) {
             words.add(Labels.of("partView.airEdges"));

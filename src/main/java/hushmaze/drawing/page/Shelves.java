@@ -108,10 +108,10 @@ final class Shelves {
             views.add(new View(i, sketches.get(i), sketches.get(i).bounds(measure)));
         }
         List<View> highestFirst = new ArrayList<>(views);
-        highestFirst.sort(Comparator.comparingDouble((View v) -> -v.bounds().height())
-                .thenComparing(View::index));
-        List<List<List<View>>> pages = fewer(
-                fewer(packed(views, true), packed(views, false)), packed(highestFirst, false));
+        highestFirst.sort(
+                Comparator.comparingDouble((View v) -> -v.bounds().height()).thenComparing(View::index));
+        List<List<List<View>>> pages =
+                fewer(fewer(packed(views, true), packed(views, false)), packed(highestFirst, false));
         for (List<List<View>> page : pages) {
             page.forEach(row -> row.sort(Comparator.comparing(View::index)));
             page.sort(Comparator.comparing(row -> row.get(0).index()));

@@ -34,8 +34,7 @@ class ShelvesTest {
     @Test
     void aSmallOneGoesOnAnEarlierPageThatHasRoom() {
         // 60 + 9 + 60 is too high for 100; the last, 180 wide and 25 high, goes under the first: 60 + 9 + 25.
-        assertThat(groups(view(180, 60), view(180, 80), view(180, 25)))
-                .containsExactly(List.of(0, 2), List.of(1));
+        assertThat(groups(view(180, 60), view(180, 80), view(180, 25))).containsExactly(List.of(0, 2), List.of(1));
     }
 
     @Test
