@@ -37,7 +37,7 @@ public final class PathDrawing {
      */
     public PathDrawing(Assessment assessment, PathResult result, Paper paper, UnitSystem units, TextMeasure measure) {
         Assessment shown = assessment.in(units);
-        PathResult own = shown == assessment
+        PathResult own = units == assessment.project().units()
                 ? result
                 : shown.paths().get(assessment.paths().indexOf(result));
         this.job = new Job(shown, own, paper, units, new Wording(units), measure);
