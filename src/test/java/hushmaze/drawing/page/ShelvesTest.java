@@ -79,14 +79,14 @@ class ShelvesTest {
 
     private static void apartInside(List<Bounds> all) {
         double same = 1e-9;
-        for (Bounds b : all) {
+        for (int i = 0; i < all.size(); i++) {
+            Bounds b = all.get(i);
             assertThat(b.x0()).isGreaterThanOrEqualTo(AREA.x0() - same);
             assertThat(b.x1()).isLessThanOrEqualTo(AREA.x1() + same);
             assertThat(b.y0()).isGreaterThanOrEqualTo(AREA.y0() - same);
             assertThat(b.y1()).isLessThanOrEqualTo(AREA.y1() + same);
-            for (Bounds other : all) {
-                assertThat(b == other
-                                || b.x1() < other.x0() + same
+            for (Bounds other : all.subList(0, i)) {
+                assertThat(b.x1() < other.x0() + same
                                 || other.x1() < b.x0() + same
                                 || b.y1() < other.y0() + same
                                 || other.y1() < b.y0() + same)
