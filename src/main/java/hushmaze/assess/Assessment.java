@@ -2,6 +2,7 @@ package hushmaze.assess;
 
 import hushmaze.project.Project;
 import hushmaze.quantity.Notice;
+import hushmaze.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,6 +28,19 @@ public record Assessment(Project project, RoomResult room, List<PathResult> path
             results.add(paths.get(i).of(measured.paths().get(i)));
         }
         return new Assessment(measured, room, results, notices);
+    }
+
+    /**
+     * The same as it is shown and printed in some units: what is said of printed sizes, of joints that would help and of
+     * screws as they are sold follows them.
+     */
+    public Assessment in(UnitSystem units) {
+        if (units == project.units()) {
+            return this;
+        }
+        Project shown = project.in(units);
+        return new Assessment(
+                shown, room, paths.stream().map(result -> result.in(shown)).toList(), notices);
     }
 
     /** Whether the room as a whole is as asked: all that is heard in it within the target, and a way in and out for the air. */

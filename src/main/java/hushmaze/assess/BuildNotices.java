@@ -1,6 +1,7 @@
 package hushmaze.assess;
 
 import hushmaze.build.CutItem;
+import hushmaze.build.NarrowStrip;
 import hushmaze.build.PrintedFit;
 import hushmaze.build.SheetLayouts;
 import hushmaze.build.split.Obstacle;
@@ -49,6 +50,7 @@ final class BuildNotices {
             all.notices.add(
                     Notice.of(NoticeKind.PRINTED_SIZES_TIGHT, Severity.WARNING, "", fit.tight(), 0, Unit.MILLIMETRE));
         }
+        all.strips();
         return all.notices;
     }
 
@@ -118,6 +120,19 @@ final class BuildNotices {
         return plan().obstacles().stream()
                 .anyMatch(o -> o.kind() == Obstacle.Kind.PIECE_LENGTH
                         || o.kind() == kind && item.parts().stream().anyMatch(p -> p.role() == o.role()));
+    }
+
+    private void strips() {
+        for (CutItem item : result.cutList().boards()) {
+            NarrowStrip.of(item.parts().get(0))
+                    .ifPresent(strip -> notices.add(Notice.of(
+                            NoticeKind.NARROW_STRIP,
+                            Severity.WARNING,
+                            item.mark(),
+                            strip.width(),
+                            strip.limit(),
+                            Unit.MILLIMETRE)));
+        }
     }
 
     private void carrying() {

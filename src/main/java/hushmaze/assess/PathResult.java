@@ -13,6 +13,7 @@ import hushmaze.project.VentPath;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 import hushmaze.sound.LossTerm;
@@ -110,6 +111,12 @@ public record PathResult(
     /** The same result for a path that differs only by what was measured of it. */
     PathResult of(VentPath measured) {
         return with(measured, notices);
+    }
+
+    /** The same result of a project that differs only by its units. */
+    PathResult in(Project shown) {
+        boolean proved = notices.stream().noneMatch(n -> n.kind() == NoticeKind.PARTS_DO_NOT_CLOSE);
+        return withNotices(PathNotices.of(this, shown, proved));
     }
 
     private PathResult with(VentPath otherPath, List<Notice> otherNotices) {

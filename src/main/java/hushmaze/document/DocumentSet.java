@@ -51,7 +51,7 @@ public final class DocumentSet {
      */
     public static List<Path> write(
             Assessment assessment, String project, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
-        DocumentSet set = new DocumentSet(assessment, project, paper, units);
+        DocumentSet set = new DocumentSet(assessment.in(units), project, paper, units);
         Map<String, Outbox.Content> files = set.files();
         Outbox outbox = new Outbox(folder);
         if (!overwrite) {

@@ -79,6 +79,11 @@ public record Project(
         return new Project(formatVersion, name, titleBlock, units, room, stock, others, readings);
     }
 
+    /** The same project shown and printed in some units. */
+    public Project in(UnitSystem other) {
+        return new Project(formatVersion, name, titleBlock, other, room, stock, paths, readings);
+    }
+
     /** The same project of which nothing was measured; what is predicted for it is the same. */
     public Project unmeasured() {
         List<VentPath> others = paths.stream().map(p -> p.measured(null)).toList();

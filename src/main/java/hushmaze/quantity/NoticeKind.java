@@ -154,6 +154,8 @@ public enum NoticeKind {
     DOES_NOT_PASS_DOORWAY,
     /** Cut to its printed size a board would be larger than the frame it goes into. */
     PRINTED_SIZES_TIGHT,
+    /** A strip of board beside a cut-out or a groove is narrower than it is thick. */
+    NARROW_STRIP,
     /** The box comes apart at a joint without a gasket. */
     SEAM_WITHOUT_GASKET,
     /** Heavy enough for two people. */

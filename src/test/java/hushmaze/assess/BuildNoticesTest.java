@@ -228,5 +228,56 @@ class BuildNoticesTest {
                 .filteredOn(n -> n.kind() == NoticeKind.PRINTED_SIZES_TIGHT)
                 .singleElement()
                 .satisfies(n -> assertThat(n.value()).isCloseTo(0.000513, within(1e-6)));
+        // Documents in inches of a project in millimetres are judged by what they print, and the other way round.
+        assertThat(of(assessment.in(UnitSystem.INCH).paths().get(0), NoticeKind.PRINTED_SIZES_TIGHT))
+                .singleElement()
+                .satisfies(n -> assertThat(n.value()).isCloseTo(0.000513, within(1e-6)));
+        Assessment back = assessment.in(UnitSystem.INCH).in(UnitSystem.METRIC);
+        assertThat(back).isEqualTo(assessment);
+        assertThat(assessment.in(UnitSystem.METRIC)).isSameAs(assessment);
+    }
+
+    /**
+     * By hand: an end of 18 mm board, 300 × 200 in the clear, has its port in the middle. One of 288 × 100 leaves 6 mm at each
+     * side; one as wide as the end leaves none, one of 260 leaves 20 mm.
+     */
+    @Test
+    void aNarrowStripBesideAPortIsTold() {
+        assertThat(of(withPort(0.3), NoticeKind.NARROW_STRIP)).isEmpty();
+        assertThat(of(withPort(0.26), NoticeKind.NARROW_STRIP)).isEmpty();
+        PathResult result = withPort(0.288);
+        assertThat(of(result, NoticeKind.NARROW_STRIP)).singleElement().satisfies(n -> {
+            assertThat(n.value()).isCloseTo(0.006, within(1e-9));
+            assertThat(n.limit()).isCloseTo(0.018, within(1e-9));
+            assertThat(WORDS.notice(n)).contains(n.part(), "only 6 mm", "less than 18 mm");
+            assertThat(new Wording(UnitSystem.INCH).notice(n)).contains("only 1/4 in", "less than 23/32 in");
+            assertThat(result.cutList().boards())
+                    .filteredOn(item -> item.mark().equals(n.part()))
+                    .singleElement()
+                    .satisfies(item -> assertThat(item.cutouts()).hasSize(1));
+        });
+    }
+
+    private static PathResult withPort(double width) {
+        Box plain = straight(1, 0);
+        Port port = new Port(PortFace.END, width, 0.1, 0);
+        return judged(
+                new Box(
+                        Box.Form.MAZE,
+                        1,
+                        0.3,
+                        0.2,
+                        1,
+                        0,
+                        plain.shell(),
+                        plain.baffleBoard(),
+                        1,
+                        null,
+                        LinedFaces.NONE,
+                        port,
+                        port),
+                2.44,
+                null,
+                null);
     }
 }

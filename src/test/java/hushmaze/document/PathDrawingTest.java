@@ -12,9 +12,14 @@ import hushmaze.drawing.SampleAssessment;
 import hushmaze.drawing.SampleReadings;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.page.PathDrawing;
+import hushmaze.material.Board;
+import hushmaze.project.Box;
+import hushmaze.project.LinedFaces;
 import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
 import hushmaze.project.PathReadings;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
 import hushmaze.project.Reading.Scale;
 import hushmaze.project.RoomReadings;
 import hushmaze.quantity.BandSet;
@@ -120,6 +125,46 @@ class PathDrawingTest {
                     .extracting(Shape.Text::text)
                     .contains(sheet);
         }
+    }
+
+    /**
+     * By hand, as in the test of the notice: two layers of 18 mm, 200.263 clear. In 1/32 in the cover is 0.513 mm too large for
+     * its frame; in millimetres it goes in. The project itself is in millimetres.
+     */
+    @Test
+    void whatIsSaidOfPrintedSizesFollowsTheUnitsPrinted() {
+        Board board = new Board("MDF 18 mm", 0.018, 740, 3.5e9, 0.02, false, "invented for a test");
+        Port end = new Port(PortFace.END, 0.15, 0.1, 0);
+        Box box = new Box(
+                Box.Form.MAZE,
+                1,
+                0.200263,
+                0.2,
+                0.6,
+                0,
+                List.of(board, board),
+                board,
+                1,
+                null,
+                LinedFaces.NONE,
+                end,
+                end);
+        Assessment assessment = SampleAssessment.of(UnitSystem.METRIC, box);
+        assertThat(summary(draw(assessment, 0, Paper.LETTER, UnitSystem.INCH)))
+                .contains("larger by up to 1/32 in than");
+        assertThat(summary(draw(assessment, 0, Paper.A4, UnitSystem.METRIC))).doesNotContain("Cut to its printed size");
+        Assessment inches = SampleAssessment.of(UnitSystem.INCH, box);
+        assertThat(summary(draw(inches, 0, Paper.A4, UnitSystem.METRIC))).doesNotContain("Cut to its printed size");
+    }
+
+    private static String summary(Drawing drawing) {
+        StringBuilder words = new StringBuilder();
+        drawing.pages().stream()
+                .filter(page -> page.title().equals(drawing.pages().get(0).title()))
+                .flatMap(page -> texts(page).stream())
+                .forEach(
+                        text -> words.append(text.text().replace('\u00a0', ' ')).append(' '));
+        return words.toString();
     }
 
     private static Drawing draw(Assessment assessment, int path, Paper paper, UnitSystem units) {

@@ -18,6 +18,9 @@ final class PartPages {
     /** Smallest picture of a part's longer side that is worth having, mm. */
     private static final double LEAST = 18;
 
+    /** The same of a bare rectangle, which its figures say everything of, mm. */
+    private static final double LEAST_BARE = 9;
+
     /** Largest, so that several go on a page even where paper is large, mm. */
     private static final double MOST = 105;
 
@@ -43,7 +46,7 @@ final class PartPages {
             List<CutItem> now = new ArrayList<>();
             List<CutItem> later = new ArrayList<>();
             for (CutItem item : left) {
-                boolean small = PartView.extent(item, scale) < LEAST && scale.denominator() > 1;
+                boolean small = PartView.extent(item, scale) < least(item) && scale.denominator() > 1;
                 (small ? later : now).add(item);
             }
             pages.addAll(pages(now, scale, type));
@@ -51,6 +54,13 @@ final class PartPages {
         }
         pages.addAll(holes(items, type));
         return pages;
+    }
+
+    private static double least(CutItem item) {
+        boolean bare = item.cutouts().isEmpty()
+                && item.grooves().isEmpty()
+                && item.holes().isEmpty();
+        return bare ? LEAST_BARE : LEAST;
     }
 
     /** The holes of items that have too many of them for their pictures. */

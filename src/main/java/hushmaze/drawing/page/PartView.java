@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.build.CutItem;
+import hushmaze.build.NarrowStrip;
 import hushmaze.build.Plate;
 import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Ink;
@@ -14,6 +15,7 @@ import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.solid.Cutout;
 import hushmaze.solid.Groove;
+import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -135,6 +137,9 @@ final class PartView {
                     String.valueOf(item.holes().size()),
                     job.length(diameter)));
             words.addAll(many ? List.of() : rows.words(item.holes()));
+        }
+        if (item.parts().get(0) instanceof Panel panel) {
+            NarrowStrip.of(panel).ifPresent(strip -> words.add(Labels.of("partView.strip", job.length(strip.width()))));
         }
         if (!item.airEdges().isEmpty()) {
             words.add(Labels.of("partView.airEdges"));

@@ -32,11 +32,15 @@ public final class PathDrawing {
 
     /**
      * @param result one of the assessment's paths
-     * @param units of all figures
+     * @param units of all figures, and of what is said of them
      * @param measure widths of texts
      */
     public PathDrawing(Assessment assessment, PathResult result, Paper paper, UnitSystem units, TextMeasure measure) {
-        this.job = new Job(assessment, result, paper, units, new Wording(units), measure);
+        Assessment shown = assessment.in(units);
+        PathResult own = units == assessment.project().units()
+                ? result
+                : shown.paths().get(assessment.paths().indexOf(result));
+        this.job = new Job(shown, own, paper, units, new Wording(units), measure);
     }
 
     /**

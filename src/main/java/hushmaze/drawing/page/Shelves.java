@@ -5,6 +5,7 @@ import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.draft.Scale;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -64,7 +65,7 @@ final class Shelves {
         return b.width() <= area.width() && b.height() <= area.height();
     }
 
-    /** The pages; views keep their order, but for small ones that fill up rows before theirs. */
+    /** The pages; views keep their order, but for those that fill up rows or pages before theirs. */
     List<Sketch> set(List<Sketch> views) {
         List<Sketch> pages = new ArrayList<>();
         for (List<List<View>> rows : rowsByPage(views)) {
@@ -97,32 +98,61 @@ final class Shelves {
         }
     }
 
-    private List<List<List<View>>> rowsByPage(List<Sketch> views) {
-        List<List<List<View>>> pages = new ArrayList<>();
-        List<List<View>> rows = new ArrayList<>();
-        double y = 0;
-        for (List<View> row : rows(views)) {
-            double need = height(row) + (rows.isEmpty() ? 0 : GAP);
-            if (!rows.isEmpty() && y + need > area.height()) {
-                pages.add(rows);
-                rows = new ArrayList<>();
-                y = 0;
-                need = height(row);
-            }
-            rows.add(row);
-            y += need;
+    /**
+     * Views in their order; with later rows on earlier pages, or the highest first, where that takes fewer pages. Pages, rows
+     * and views then follow their order.
+     */
+    private List<List<List<View>>> rowsByPage(List<Sketch> sketches) {
+        List<View> views = new ArrayList<>();
+        for (int i = 0; i < sketches.size(); i++) {
+            views.add(new View(i, sketches.get(i), sketches.get(i).bounds(measure)));
         }
-        pages.add(rows);
+        List<View> highestFirst = new ArrayList<>(views);
+        highestFirst.sort(
+                Comparator.comparingDouble((View v) -> -v.bounds().height()).thenComparing(View::index));
+        List<List<List<View>>> pages =
+                fewer(fewer(packed(views, true), packed(views, false)), packed(highestFirst, false));
+        for (List<List<View>> page : pages) {
+            page.forEach(row -> row.sort(Comparator.comparing(View::index)));
+            page.sort(Comparator.comparing(row -> row.get(0).index()));
+        }
+        pages.sort(Comparator.comparing(page -> page.get(0).get(0).index()));
         return pages;
     }
 
+    private static List<List<List<View>>> fewer(List<List<List<View>>> one, List<List<List<View>>> other) {
+        return other.size() < one.size() ? other : one;
+    }
+
+    /** Each row goes on the first page that has the room below, or the last if it has; else it starts a page. */
+    private List<List<List<View>>> packed(List<View> views, boolean lastOnly) {
+        List<List<List<View>>> pages = new ArrayList<>();
+        pages.add(new ArrayList<>());
+        for (List<View> row : rows(views)) {
+            List<List<View>> page = pages.stream()
+                    .skip(lastOnly ? pages.size() - 1 : 0)
+                    .filter(p -> takes(p, row))
+                    .findFirst()
+                    .orElseGet(() -> {
+                        pages.add(new ArrayList<>());
+                        return pages.get(pages.size() - 1);
+                    });
+            page.add(row);
+        }
+        return pages;
+    }
+
+    private boolean takes(List<List<View>> page, List<View> row) {
+        double used = page.stream().mapToDouble(r -> height(r) + GAP).sum();
+        return page.isEmpty() || used + height(row) <= area.height();
+    }
+
     /** Each view goes into the first row that has the room beside and is no lower; else it starts a row. */
-    private List<List<View>> rows(List<Sketch> views) {
+    private List<List<View>> rows(List<View> views) {
         List<List<View>> rows = new ArrayList<>();
-        for (int i = 0; i < views.size(); i++) {
-            View view = new View(i, views.get(i), views.get(i).bounds(measure));
+        for (View view : views) {
             List<View> row = rows.stream()
-                    .filter(r -> takes(r, view))
+                    .filter(r -> fits(r, view))
                     .findFirst()
                     .orElseGet(() -> {
                         rows.add(new ArrayList<>());
@@ -133,7 +163,7 @@ final class Shelves {
         return rows;
     }
 
-    private boolean takes(List<View> row, View view) {
+    private boolean fits(List<View> row, View view) {
         double used = row.stream().mapToDouble(v -> v.bounds().width() + GAP).sum();
         boolean last = view.index() == row.get(row.size() - 1).index() + 1;
         return used + view.bounds().width() <= area.width()
