@@ -107,7 +107,7 @@ class ChoicesEntriesWindowTest {
         ComboBox<Liner> more = robot.lookup("#choice-liner-add").queryAs(ComboBox.class);
         robot.interact(() -> more.setValue(designer.presets().liners().get(2)));
         ComboBox<Optional<Facing>> facings =
-                robot.lookup("#path-brief-construction-facing").queryAs(ComboBox.class);
+                robot.lookup("#path-brief-construction-liner-facing").queryAs(ComboBox.class);
         assertThat(facings.getValue()).isEmpty();
         Facing film = designer.presets().facing("Polyethylene film 0.2 mm");
         robot.interact(() -> facings.setValue(Optional.of(film)));
@@ -116,10 +116,10 @@ class ChoicesEntriesWindowTest {
         assertThat(path().box().liner().facing()).isEqualTo(film);
         assertThat(choices().liners()).extracting(Liner::facing).containsExactly(film);
 
-        type(robot, "#path-brief-construction-facing-massPerArea", "150");
+        type(robot, "#path-brief-construction-liner-facing-massPerArea", "150");
         assertThat(lining().facing().massPerArea()).isEqualTo(0.15);
         assertThat(lining().facing().source()).endsWith("; mass or flow resistance as entered.");
-        type(robot, "#path-brief-construction-facing-flowResistance", "0.5");
+        type(robot, "#path-brief-construction-liner-facing-flowResistance", "0.5");
         assertThat(wrongs(robot)).contains("Its flow resistance: 0.5 Pa·s/m is not accepted");
         robot.type(KeyCode.ESCAPE);
         robot.interact(() -> facings.setValue(Optional.of(film)));

@@ -16,7 +16,7 @@ import javafx.scene.control.ComboBox;
 /** What a path is lined with, and what lies over it. */
 final class LinerEntries {
     private static final String LINER = "path.brief.construction.liner";
-    private static final String FACING = "path.brief.construction.facing";
+    private static final String FACING = "path.brief.construction.liner.facing";
 
     private final EditModel edit;
     private final Presets presets;

@@ -4,6 +4,7 @@ import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.TestRooms;
+import hushmaze.project.Box;
 import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
@@ -15,6 +16,7 @@ import hushmaze.size.Kind;
 import hushmaze.size.LayoutRules;
 import hushmaze.size.PathDesigns;
 import hushmaze.size.Relaxation;
+import hushmaze.size.ResizedBox;
 import hushmaze.size.Sizing;
 import hushmaze.size.Tally;
 import hushmaze.work.Progress;
@@ -29,8 +31,8 @@ public final class PreparedFinds implements SizingModel.Finder {
     /** @param level of the noise, dB: 20 is met by any box, 62 by none */
     public PreparedFinds(double level) {
         this.designs = List.of(
-                design(project(level, 0.6), Kind.RECOMMENDED, Kind.CHEAPEST),
-                design(project(level, 0.8), Kind.QUIETEST));
+                design(project(level, 0.6), 0, Kind.RECOMMENDED, Kind.CHEAPEST),
+                design(project(level, 0.8), 0.05, Kind.QUIETEST));
     }
 
     /** One path with a small space. */
@@ -45,8 +47,12 @@ public final class PreparedFinds implements SizingModel.Finder {
                         null));
     }
 
-    private static Design design(Project project, Kind... kinds) {
-        Project whole = LayoutRules.complete(project, Progress.NONE);
+    private static Design design(Project project, double longer, Kind... kinds) {
+        Project laidOut = LayoutRules.complete(project, Progress.NONE);
+        VentPath path = laidOut.paths().get(0);
+        Box box = path.box();
+        Project whole = laidOut.withPath(
+                0, path.withBox(new ResizedBox(box).with(ResizedBox.Size.LENGTH, box.clearLength() + longer)));
         PathResult result =
                 Assessor.assess(whole, Methods.ESTIMATE, Progress.NONE).paths().get(0);
         return new Design(List.of(kinds), whole.paths().get(0).box(), result, 2.98);
