@@ -23,7 +23,7 @@ import java.util.List;
  */
 public final class KnownBoxes {
     private static final int MOST = 24;
-    /** Their tables of modes take up to some 80 MB each. */
+    /** Speeds of sound whose tables of modes are kept. */
     private static final int CALCULATORS = 2;
 
     private final Kept<Box, Bench> benches = new Kept<>(MOST);
@@ -67,6 +67,6 @@ public final class KnownBoxes {
     }
 
     PathCalculator calculator(double soundSpeed) {
-        return calculators.get(soundSpeed, PathCalculator::new);
+        return calculators.get(soundSpeed, PathCalculator::ofFew);
     }
 }

@@ -13,9 +13,8 @@ import hushmaze.sound.quick.QuickResult;
 import hushmaze.sound.quick.QuickTables;
 import hushmaze.sound.quick.QuickWave;
 import hushmaze.sound.section.WaveResult;
+import hushmaze.work.Kept;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -25,14 +24,31 @@ public final class PathCalculator {
     /** For the tables of a box without liner, which do not use it, Pa·s/m². */
     private static final double UNUSED_RESISTIVITY = 20000;
 
+    /** Models of liners whose tables are kept: a box has four. */
+    private static final int MODELS = 32;
+
+    private static final int MODELS_OF_FEW = 12;
+
     private final double soundSpeed;
+    private final boolean few;
     private final EstimateTables estimates;
-    private final Map<LinerModel, QuickTables> tables = new ConcurrentHashMap<>();
+    private final Kept<LinerModel, QuickTables> tables;
 
     /** @param soundSpeed m/s */
     public PathCalculator(double soundSpeed) {
+        this(soundSpeed, false);
+    }
+
+    private PathCalculator(double soundSpeed, boolean few) {
         this.soundSpeed = soundSpeed;
+        this.few = few;
         this.estimates = new EstimateTables(soundSpeed);
+        this.tables = new Kept<>(few ? MODELS_OF_FEW : MODELS);
+    }
+
+    /** One for a few boxes at a time, over a long while: less is kept. */
+    public static PathCalculator ofFew(double soundSpeed) {
+        return new PathCalculator(soundSpeed, true);
     }
 
     /** How many of the quick wave's figures are wanted. */
@@ -74,6 +90,10 @@ public final class PathCalculator {
     }
 
     private QuickResult quick(Solid solid, LinerModel model) {
-        return QuickWave.of(solid, tables.computeIfAbsent(model, m -> new QuickTables(m, soundSpeed)));
+        return QuickWave.of(solid, tables.get(model, this::tables));
+    }
+
+    private QuickTables tables(LinerModel model) {
+        return few ? QuickTables.ofFew(model, soundSpeed) : new QuickTables(model, soundSpeed);
     }
 }

@@ -20,6 +20,9 @@ public final class QuickTables {
     private static final int MOUTHS = 12;
     private static final int TURNS = 100;
     private static final int PORTS = 80;
+    /** Part of these that is enough for a few boxes. */
+    private static final int FEW = 6;
+
     /** Loss in the air, k² (1 - j loss), so that nothing resonates for ever; far below anything that can be heard. */
     private static final double LOSS = 1e-6;
 
@@ -27,11 +30,11 @@ public final class QuickTables {
 
     private final LinerModel liner;
     private final double soundSpeed;
-    private final Kept<Fluids, SlitMedia[]> media = new Kept<>(SECTIONS);
-    private final Kept<Slit, SectionModes> sections = new Kept<>(SECTIONS);
-    private final Kept<TurnMouth.Shape, TurnMouth> mouths = new Kept<>(MOUTHS);
-    private final Kept<TurnPlace, TurnTable> turns = new Kept<>(TURNS);
-    private final Kept<PortShape, PortTable> ports = new Kept<>(PORTS);
+    private final Kept<Fluids, SlitMedia[]> media;
+    private final Kept<Slit, SectionModes> sections;
+    private final Kept<TurnMouth.Shape, TurnMouth> mouths;
+    private final Kept<TurnPlace, TurnTable> turns;
+    private final Kept<PortShape, PortTable> ports;
 
     private record Slit(SlitSection section, Fluids fluids) {}
 
@@ -40,8 +43,22 @@ public final class QuickTables {
      * @param soundSpeed m/s
      */
     public QuickTables(LinerModel liner, double soundSpeed) {
+        this(liner, soundSpeed, 1);
+    }
+
+    private QuickTables(LinerModel liner, double soundSpeed, int part) {
         this.liner = liner;
         this.soundSpeed = InvalidValue.within("soundSpeed", soundSpeed, 200, 500, Unit.METRE_PER_SECOND);
+        media = new Kept<>(SECTIONS / part);
+        sections = new Kept<>(SECTIONS / part);
+        mouths = new Kept<>(MOUTHS / part);
+        turns = new Kept<>(TURNS / part);
+        ports = new Kept<>(PORTS / part);
+    }
+
+    /** The same for a few boxes at a time: less is kept. */
+    public static QuickTables ofFew(LinerModel liner, double soundSpeed) {
+        return new QuickTables(liner, soundSpeed, FEW);
     }
 
     /** Whether the liner has a facing. */
