@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Regression: the boxes of the sample projects are those a search recommends. One path is searched here; after a change of the
- * search renew them all with {@code size presets/projects/NAME.json --keep 1 --save ...}. Where shares of the target hang on each other
- * a path searched with its share given may get another box than with the others; this one does not.
+ * search renew them all with {@code size presets/projects/NAME.json --keep 1 --save ...} until nothing changes: with its share of the target
+ * given a path may get another box than when shares are sought too.
  */
 class SampleBoxesTest {
     @Test

@@ -287,8 +287,8 @@ class MeasuredModelTest {
                     .isEqualTo(path.brief().construction().joineryOrPlain().gasket());
         });
         List<BandResult> next = designer.results().pathResult().orElseThrow().thirds();
-        assertThat(next.get(20).likely()).isCloseTo(leaking.get(20).likely(), within(1.0));
-        assertThat(bands.get(20).likely()).isGreaterThan(leaking.get(20).likely() + 3);
+        assertThat(next.get(20).likely()).isCloseTo(leaking.get(20).likely(), within(0.3));
+        assertThat(bands.get(20).likely()).isGreaterThan(leaking.get(20).likely() + 1);
         assertThat(compared.forgetGap()).isEmpty();
         assertThat(compared.hasGap()).isFalse();
         designer.edit().undo();

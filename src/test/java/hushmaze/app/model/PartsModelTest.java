@@ -95,7 +95,7 @@ class PartsModelTest {
         designer.edit().pathProperty().set(1);
         assertThat(model.chosenProperty().get()).isNull();
         model.choose(result().solid().panels().get(0));
-        assertThat(designer.edit().enter(Field.of("path.box.clearLength"), "Length", "600 mm"))
+        assertThat(designer.edit().enter(Field.of("path.box.clearLength"), "Length", "850 mm"))
                 .isEmpty();
         assertThat(model.chosenProperty().get()).isNull();
     }

@@ -267,10 +267,10 @@ class SoundFieldModelTest {
         designer.files().newFrom("trio-cellar");
         look();
         assertThat(model.fieldProperty().get().flat()).isFalse();
-        assertThat(model.scope()).contains("a slice half way up").contains("comes in through the broad face");
+        assertThat(model.scope()).contains("a slice half way up").contains("through the broad face");
         model.enter("5k");
         runner.doAll();
         assertThat(model.fieldProperty().get().flat()).isTrue();
-        assertThat(model.scope()).contains("shown as a mouth of the same area in the long side");
+        assertThat(model.scope()).containsPattern("shown as (a mouth|mouths) of the same area in the long side");
     }
 }
