@@ -79,30 +79,25 @@ public record Liner(
 
     /** The same liner of another thickness in m. */
     public Liner thick(double other) {
-        return new Liner(
-                name,
-                other,
-                density,
-                flowResistivity,
-                flowResistivityLow,
-                flowResistivityHigh,
-                roughness,
-                source,
-                facing);
+        return with(other, facing);
     }
 
     /** The same liner under a facing; bare if null. */
     public Liner faced(Facing other) {
+        return with(thickness, other);
+    }
+
+    private Liner with(double otherThickness, Facing otherFacing) {
         return new Liner(
                 name,
-                thickness,
+                otherThickness,
                 density,
                 flowResistivity,
                 flowResistivityLow,
                 flowResistivityHigh,
                 roughness,
                 source,
-                other);
+                otherFacing);
     }
 
     /** Mass per area, kg/m². */

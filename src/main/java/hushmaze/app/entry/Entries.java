@@ -79,9 +79,18 @@ final class Entries {
 
     /** The same, its words under another key than its name. */
     Entry thickness(String board, String key) {
-        String name = board + ".thickness";
+        return figure(board, "thickness", key, Texts.of("source.thickness"));
+    }
+
+    /**
+     * A figure of a material, of which the source says when it was typed.
+     *
+     * @param more what the source says then
+     */
+    Entry figure(String material, String figure, String key, String more) {
+        String name = material + "." + figure;
         Field field = Field.of(name);
-        Field from = Field.of(board + ".source");
+        Field from = Field.of(material + ".source");
         String label = Texts.of("entry." + key);
         return new TypedEntry(
                 edit,
@@ -90,7 +99,7 @@ final class Entries {
                 Size.BESIDE,
                 () -> edit.shown(field),
                 () -> isThere(field),
-                text -> edit.measure(field, from, label, text));
+                text -> edit.enterSaying(field, from, label, text, more));
     }
 
     /**

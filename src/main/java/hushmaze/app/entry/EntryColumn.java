@@ -46,7 +46,7 @@ public final class EntryColumn extends VBox {
         this.air = new AirEntries(designer, make);
         this.joints = new JointEntries(designer, make);
         this.choices = new ChoicesEntries(designer, make, this::boardName);
-        this.liners = new LinerEntries(designer);
+        this.liners = new LinerEntries(designer, make);
         this.paths = designer.paths();
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));

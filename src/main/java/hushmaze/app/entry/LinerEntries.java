@@ -1,6 +1,5 @@
 package hushmaze.app.entry;
 
-import hushmaze.app.entry.TypedEntry.Size;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.EditModel;
 import hushmaze.app.model.Field;
@@ -16,13 +15,15 @@ import javafx.scene.control.ComboBox;
 /** What a path is lined with, and what lies over it. */
 final class LinerEntries {
     private static final String LINER = "path.brief.construction.liner";
-    private static final String FACING = "path.brief.construction.liner.facing";
+    private static final String FACING = LINER + ".facing";
 
+    private final Entries make;
     private final EditModel edit;
     private final Presets presets;
     private final Field field = Field.of(LINER);
 
-    LinerEntries(Designer designer) {
+    LinerEntries(Designer designer, Entries make) {
+        this.make = make;
         this.edit = designer.edit();
         this.presets = designer.presets();
     }
@@ -64,18 +65,7 @@ final class LinerEntries {
     }
 
     private Entry figure(String name) {
-        String key = FACING + "." + name;
-        Field of = Field.of(LINER + ".facing." + name);
-        Field source = Field.of(LINER + ".facing.source");
-        String label = Texts.of("entry." + key);
-        return new TypedEntry(
-                edit,
-                key,
-                key,
-                Size.BESIDE,
-                () -> edit.shown(of),
-                () -> of.isThere(edit.project(), edit.path()),
-                text -> edit.enterFacing(of, source, label, text));
+        return make.figure(FACING, name, FACING + "." + name, Texts.of("source.facing"));
     }
 
     private Optional<String> set(String label, Liner liner) {

@@ -139,18 +139,18 @@ public final class EditModel implements Undoing {
         }
     }
 
-    /** Changes a board's thickness to what was measured; from then on its source says so. */
-    public Optional<String> measure(Field field, Field source, String label, String text) {
-        return enter(field, source, label, text, saying(Texts.of("source.thickness")));
-    }
-
-    /** Changes a figure of a facing; from then on its source says so. */
-    public Optional<String> enterFacing(Field field, Field source, String label, String text) {
-        return enter(field, source, label, text, saying(Texts.of("source.facing")));
-    }
-
-    private static UnaryOperator<String> saying(String more) {
-        return from -> from.contains(more) || from.length() + more.length() > LONGEST_SOURCE ? from : from + more;
+    /**
+     * Changes a figure of a material to what was measured or is known better; from then on its source says so.
+     *
+     * @param more what the source says then
+     */
+    public Optional<String> enterSaying(Field field, Field source, String label, String text, String more) {
+        return enter(
+                field,
+                source,
+                label,
+                text,
+                from -> from.contains(more) || from.length() + more.length() > LONGEST_SOURCE ? from : from + more);
     }
 
     /** Changes one field to what was typed, in any unit; a blank takes away a value that may be absent. */

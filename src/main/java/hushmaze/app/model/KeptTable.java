@@ -31,13 +31,13 @@ public final class KeptTable {
     private static final String NOTHING = "–";
 
     private final List<Column> columns;
-    private final UnitSystem units;
+    private final Wording wording;
     private final Amounts amounts;
     private final List<Row> rows = new ArrayList<>();
 
     private KeptTable(List<Column> columns, UnitSystem units) {
         this.columns = columns;
-        this.units = units;
+        this.wording = new Wording(units);
         this.amounts = new Amounts(units);
     }
 
@@ -114,7 +114,7 @@ public final class KeptTable {
         row("clear", b -> amounts.sizes(b.clearWidth(), b.clearHeight(), b.clearLength()));
         row("gap", b -> b.passes() > 1 ? amounts.length(b.turnGap()) : NOTHING);
         row("layers", b -> b.shell().size() + " × " + b.shell().get(0).name());
-        row("liner", b -> b.liner() == null ? NOTHING : new Wording(units).liner(b.liner()));
+        row("liner", b -> b.liner() == null ? NOTHING : wording.liner(b.liner()));
         row("lined", b -> lined(b));
     }
 

@@ -48,8 +48,8 @@ final class AreaStep {
     /** Loss of a step in all bands up to a cut-on in Hz; the part is what a notice calls it. */
     static BandLoss loss(double oneArea, double otherArea, double cutOn, String part) {
         double loss = loss(oneArea, otherArea);
-        Spectrum thirds = Spectrum.ofFrequency(
-                BandSet.THIRD_OCTAVE, f -> loss * Math.max(0, Math.min(1, Math.log(cutOn / f) / FADING)));
+        Spectrum thirds =
+                Spectrum.ofFrequency(BandSet.THIRD_OCTAVE, f -> loss * Ramp.share(Math.log(cutOn / f), 0, FADING));
         double highest = BandSet.THIRD_OCTAVE.centreHz(BandSet.THIRD_OCTAVE.size() - 1);
         boolean cut = loss > WORTH_SAYING && cutOn <= highest;
         return BandLoss.atCentres(

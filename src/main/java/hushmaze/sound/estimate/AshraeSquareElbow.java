@@ -116,6 +116,6 @@ final class AshraeSquareElbow {
      */
     static double linedShare(double liner, double beyond, double width) {
         double enough = Math.min(liner / (LINED_SHARE * width), beyond / (LINED_WIDTHS * width));
-        return Math.max(0, Math.min(1, (enough - UNLINED_SHARE) / (1 - UNLINED_SHARE)));
+        return Ramp.share(enough, UNLINED_SHARE, 1);
     }
 }

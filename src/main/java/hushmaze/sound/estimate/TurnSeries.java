@@ -121,8 +121,7 @@ final class TurnSeries {
             list.add(Notice.of(
                     NoticeKind.TURNS_INTERFERE, Severity.WARNING, between, linedBetween, undisturbed, Unit.MILLIMETRE));
         }
-        double share = (linedBetween / width - ONE_TURN_WIDTHS) / (TWO_TURNS_WIDTHS - ONE_TURN_WIDTHS);
-        return Math.max(0, Math.min(1, share));
+        return Ramp.share(linedBetween / width, ONE_TURN_WIDTHS, TWO_TURNS_WIDTHS);
     }
 
     private void sayWhatIsShort(Place place) {

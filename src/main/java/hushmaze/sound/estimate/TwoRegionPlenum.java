@@ -120,7 +120,7 @@ final class TwoRegionPlenum {
 
     /** Share of the formula for a diffuse field at a frequency in Hz, 0 to 1. */
     private double diffuseShare(double f) {
-        return Math.max(0, Math.min(1, Math.log(f / lowerCutOn) / Math.log(upperCutOn / lowerCutOn)));
+        return Ramp.share(Math.log(f / lowerCutOn), 0, Math.log(upperCutOn / lowerCutOn));
     }
 
     private List<Notice> notices() {

@@ -140,7 +140,8 @@ class ChoicesModelTest {
         choices.add(other);
         Field thickness = Field.of("path.brief.construction.board.thickness");
         Field source = Field.of("path.brief.construction.board.source");
-        assertThat(designer.edit().measure(thickness, source, "Real thickness", "15.3 mm"))
+        assertThat(designer.edit()
+                        .enterSaying(thickness, source, "Real thickness", "15.3 mm", Texts.of("source.thickness")))
                 .isEmpty();
         assertThat(choices.boards()).containsExactly(brief().construction().board(), other);
         assertThat(choices.boards().get(0).thickness()).isEqualTo(0.0153);
@@ -150,7 +151,7 @@ class ChoicesModelTest {
 
         Field onHand = Field.of("path.brief.choices.boards.1.thickness");
         Field from = Field.of("path.brief.choices.boards.1.source");
-        assertThat(designer.edit().measure(onHand, from, "Real thickness", "17.9"))
+        assertThat(designer.edit().enterSaying(onHand, from, "Real thickness", "17.9", Texts.of("source.thickness")))
                 .isEmpty();
         assertThat(designer.edit().shown(onHand)).isEqualTo("17.9 mm");
         assertThat(choices.boards().get(1).source()).startsWith(other.source()).isNotEqualTo(other.source());

@@ -185,7 +185,8 @@ class DesignerTest {
         Field source = Field.of("path.brief.construction.board.source");
         Board before = project().paths().get(0).brief().construction().board();
         CutList cut = results().paths().get(0).cutList();
-        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.4"))
+        assertThat(designer.edit()
+                        .enterSaying(thickness, source, "Real thickness", "18.4", Texts.of("source.thickness")))
                 .isEmpty();
         Board after = project().paths().get(0).brief().construction().board();
         assertThat(after.thickness()).isCloseTo(0.0184, within(1e-12));
@@ -196,14 +197,16 @@ class DesignerTest {
         double more = after.thickness() - before.thickness();
         CutItem now = results().paths().get(0).cutList().boards().get(0);
         assertThat(now.length() - cut.boards().get(0).length()).isCloseTo(2 * more, within(1e-9));
-        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.5 mm"))
+        assertThat(designer.edit()
+                        .enterSaying(thickness, source, "Real thickness", "18.5 mm", Texts.of("source.thickness")))
                 .isEmpty();
         assertThat(project().paths().get(0).brief().construction().board().source())
                 .isEqualTo(after.source());
         designer.edit().undo();
         designer.edit().undo();
         assertThat(project().paths().get(0).brief().construction().board()).isEqualTo(before);
-        assertThat(designer.edit().measure(thickness, source, "Real thickness", "2 mm"))
+        assertThat(designer.edit()
+                        .enterSaying(thickness, source, "Real thickness", "2 mm", Texts.of("source.thickness")))
                 .hasValueSatisfying(said -> assertThat(said).contains("Real thickness", "from 3 to 100 mm"));
     }
 
@@ -212,7 +215,8 @@ class DesignerTest {
         Field thickness = Field.of("path.brief.construction.board.thickness");
         Field source = Field.of("path.brief.construction.board.source");
         designer.edit().setUnits(UnitSystem.INCH);
-        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.4 mm"))
+        assertThat(designer.edit()
+                        .enterSaying(thickness, source, "Real thickness", "18.4 mm", Texts.of("source.thickness")))
                 .isEmpty();
         assertThat(designer.edit().shown(thickness)).isEqualTo("0.724 in");
         designer.edit().setUnits(UnitSystem.METRIC);
@@ -228,7 +232,8 @@ class DesignerTest {
         UnaryOperator<VentPath> mixed = path -> path.withBox(path.box().ofBoards(List.of(board, plaster), board));
         designer.edit()
                 .edit("mixed", p -> p.withPaths(p.paths().stream().map(mixed).toList()));
-        assertThat(designer.edit().measure(thickness, source, "Real thickness", "18.4"))
+        assertThat(designer.edit()
+                        .enterSaying(thickness, source, "Real thickness", "18.4", Texts.of("source.thickness")))
                 .isEmpty();
         Board after = project().paths().get(0).brief().construction().board();
         assertThat(project().paths().get(0).box().shell()).containsExactly(after, plaster);
