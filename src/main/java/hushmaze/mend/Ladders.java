@@ -77,6 +77,7 @@ final class Ladders {
             case PORT_SMALLER_THAN_OPENING -> List.of(Ladder.single(Mend.Kind.OPENING_PORT, this::overOpening));
             case HEAVIER_THAN_LIMIT, PART_HEAVIER_THAN_LIMIT, PANEL_LARGER_THAN_SHEET, DOES_NOT_PASS_DOORWAY ->
                 parted();
+            case NARROW_STRIP -> otherPorts();
             case SEAM_WITHOUT_GASKET -> List.of(joints(Mend.Kind.GASKET, GASKET));
             case PRINTED_SIZES_TIGHT -> List.of(joints(Mend.Kind.PLAY, play()));
             case NO_LINER, LINE_OF_SIGHT -> liners();
@@ -236,6 +237,50 @@ final class Ladders {
                             b.roomPort());
                 })
                 .apply(project);
+    }
+
+    /** Ports elsewhere or smaller, that of the room first: the other one should cover the opening. */
+    private List<Ladder> otherPorts() {
+        List<Ladder> all = new ArrayList<>();
+        Port room = box.roomPort();
+        port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), 1, Ladders::placed);
+        port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), -1, Ladders::placed);
+        port(all, Mend.Kind.ROOM_PORT_WIDTH, room.width(), -1, Ladders::wide);
+        port(all, Mend.Kind.ROOM_PORT_HEIGHT, room.height(), -1, Ladders::high);
+        Port opening = box.openingPort();
+        port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), 1, Ladders::placed);
+        port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), -1, Ladders::placed);
+        port(all, Mend.Kind.OPENING_PORT_WIDTH, opening.width(), -1, Ladders::wide);
+        port(all, Mend.Kind.OPENING_PORT_HEIGHT, opening.height(), -1, Ladders::high);
+        return all;
+    }
+
+    private interface PortChange {
+        Port with(Port port, double size);
+    }
+
+    private void port(List<Ladder> all, Mend.Kind kind, double now, int direction, PortChange change) {
+        boolean room = EnumSet.of(Mend.Kind.ROOM_PORT_PLACE, Mend.Kind.ROOM_PORT_WIDTH, Mend.Kind.ROOM_PORT_HEIGHT)
+                .contains(kind);
+        all.add(new Ladder(
+                kind,
+                Unit.MILLIMETRE,
+                Ladder.steps(now, step, direction, STEPS),
+                to -> box(b -> room
+                        ? b.withPorts(b.openingPort(), change.with(b.roomPort(), to))
+                        : b.withPorts(change.with(b.openingPort(), to), b.roomPort()))));
+    }
+
+    private static Port placed(Port port, double edge) {
+        return new Port(port.face(), port.width(), port.height(), edge);
+    }
+
+    private static Port wide(Port port, double width) {
+        return new Port(port.face(), width, port.height(), port.edgeDistance());
+    }
+
+    private static Port high(Port port, double height) {
+        return new Port(port.face(), port.width(), height, port.edgeDistance());
     }
 
     private List<Ladder> smaller() {

@@ -31,6 +31,12 @@ public record Mend(Kind kind, double value, Unit unit, boolean enough, double ga
         ROOM_PORT,
         /** Port over the opening as large as the opening. */
         OPENING_PORT,
+        ROOM_PORT_PLACE,
+        ROOM_PORT_WIDTH,
+        ROOM_PORT_HEIGHT,
+        OPENING_PORT_PLACE,
+        OPENING_PORT_WIDTH,
+        OPENING_PORT_HEIGHT,
         /** Joints at the places the notice names. */
         SEAMS,
         GASKET,

@@ -195,6 +195,15 @@ public record Box(
         return sized(passes, clearWidth, clearHeight, clearLength, turnGap, other, openingPort, roomPort);
     }
 
+    /**
+     * The same box with other ports.
+     *
+     * @throws InvalidValue if there is no such box
+     */
+    public Box withPorts(Port opening, Port room) {
+        return sized(passes, clearWidth, clearHeight, clearLength, turnGap, liner, opening, room);
+    }
+
     /** The same box with other layers of liner on its faces. */
     public Box lined(LinedFaces other) {
         return with(shell, baffleBoard, other, joinery, seams);

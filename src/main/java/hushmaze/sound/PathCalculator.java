@@ -75,18 +75,19 @@ public final class PathCalculator {
             return new PathMethods(estimate, null, List.of(), wave);
         }
         Liner liner = solid.box().liner();
-        QuickResult quick = quick(solid, liner == null ? new MikiLiner(UNUSED_RESISTIVITY) : FacedLiner.miki(liner));
+        LinerModel plain = liner == null ? new MikiLiner(UNUSED_RESISTIVITY) : FacedLiner.miki(liner);
         if (liner == null || wanted == Quick.PLAIN) {
-            return new PathMethods(estimate, quick, List.of(), wave);
+            return new PathMethods(estimate, quick(solid, plain), List.of(), wave);
         }
-        List<QuickResult> variants = Stream.of(
+        List<QuickResult> all = Stream.of(
+                        plain,
                         FacedLiner.of(liner, liner.flowResistivityLow(), MikiLiner::new),
                         FacedLiner.of(liner, liner.flowResistivityHigh(), MikiLiner::new),
                         FacedLiner.of(liner, liner.flowResistivity(), JohnsonLiner::new))
                 .parallel()
                 .map(model -> quick(solid, model))
                 .toList();
-        return new PathMethods(estimate, quick, variants, wave);
+        return new PathMethods(estimate, all.get(0), all.subList(1, all.size()), wave);
     }
 
     private QuickResult quick(Solid solid, LinerModel model) {

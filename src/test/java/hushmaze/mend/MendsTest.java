@@ -13,6 +13,7 @@ import hushmaze.project.Mounting;
 import hushmaze.project.Noise;
 import hushmaze.project.Opening;
 import hushmaze.project.Port;
+import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Seam;
@@ -98,6 +99,21 @@ class MendsTest {
         assertThat(new MendWording(narrow.units()).of(mend))
                 .startsWith("Gaps at the turns of ")
                 .endsWith(" mm");
+    }
+
+    @Test
+    void aNarrowStripBesideAPortIsMadeWider() {
+        Project thin = with(room(), b -> {
+            double board = b.shell().get(0).thickness();
+            return b.withPorts(
+                    b.openingPort(),
+                    new Port(PortFace.END, b.clearWidth() - 1.2 * board, b.clearHeight() - 1.2 * board, 0));
+        });
+        Mend mend = mend(thin, NoticeKind.NARROW_STRIP);
+        assertThat(mend.kind()).isIn(Mend.Kind.ROOM_PORT_HEIGHT, Mend.Kind.ROOM_PORT_PLACE, Mend.Kind.ROOM_PORT_WIDTH);
+        assertThat(new MendWording(thin.units()).of(mend))
+                .startsWith("Port in the room ")
+                .contains(" mm");
     }
 
     @Test

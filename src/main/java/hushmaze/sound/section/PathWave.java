@@ -35,7 +35,7 @@ public final class PathWave {
     public static final int FULL_BANDS = 13;
 
     /** Most multiplications at one frequency for a band above: seconds. */
-    private static final double MOST_MULTIPLICATIONS = 5e8;
+    private static final double MOST_MULTIPLICATIONS = 1e8;
 
     /** Frequencies in a band, by the flat section and in three directions. */
     private static final int FLAT_SAMPLES = 5;
@@ -45,9 +45,9 @@ public final class PathWave {
     private static final double FULL_SHARE = 0.9;
 
     /** By the flat section: errors of some hundredths of a decibel. */
-    private static final WaveAccuracy FLAT_ACCURACY = new WaveAccuracy(-1, -1);
+    private static final WaveAccuracy FLAT_ACCURACY = new WaveAccuracy(-2, -1);
     /** In three directions: within 0.03 dB of one degree more for seven boxes up to 800 Hz. */
-    static final WaveAccuracy FULL_ACCURACY = new WaveAccuracy(-2, 0);
+    static final WaveAccuracy FULL_ACCURACY = new WaveAccuracy(-3, 0);
 
     private PathWave() {}
 

@@ -3,41 +3,45 @@ package hushmaze.sound.wave;
 import java.util.Arrays;
 
 /**
- * The functions along one axis: a hat for every line, inner functions for every interval. Functions are numbered hats
- * first, then interval by interval.
+ * Numbers of the functions along one axis: a hat for every line, inner functions for every interval, as many as the cell of
+ * highest degree in it has. Functions are numbered hats first, then interval by interval.
  */
 final class AxisGrid {
     /** Ascending, m; an axis along which nothing changes has the lines 0 and 1. */
     final double[] line;
-    /** Functions of each interval. */
-    final IntervalBasis[] basis;
 
+    private final int hats;
     private final int[] firstInner;
     private final int size;
 
-    AxisGrid(double[] line, IntervalBasis[] basis) {
+    /**
+     * @param line ascending, m
+     * @param constant whether nothing changes along the axis
+     * @param most highest degree of a cell in each interval
+     */
+    AxisGrid(double[] line, boolean constant, int[] most) {
         this.line = line;
-        this.basis = basis;
-        firstInner = new int[basis.length];
-        int next = basis[0].hats == 0 ? 0 : line.length;
-        for (int i = 0; i < basis.length; i++) {
+        hats = constant ? 0 : 2;
+        firstInner = new int[most.length];
+        int next = constant ? 0 : line.length;
+        for (int i = 0; i < most.length; i++) {
             firstInner[i] = next;
-            next += basis[i].inner;
+            next += constant ? 1 : most[i] - 1;
         }
         size = next;
     }
 
-    /** The axis of a flat space along which nothing changes. */
-    static AxisGrid constant() {
-        return new AxisGrid(new double[] {0, 1}, new IntervalBasis[] {IntervalBasis.CONSTANT});
+    boolean isConstant() {
+        return hats == 0;
     }
 
-    boolean isConstant() {
-        return basis[0].hats == 0;
+    /** Functions of a degree on an interval. */
+    IntervalBasis basis(int degree) {
+        return isConstant() ? IntervalBasis.CONSTANT : IntervalBasis.ofDegree(degree);
     }
 
     int intervals() {
-        return basis.length;
+        return firstInner.length;
     }
 
     /** Number of functions. */
@@ -51,7 +55,6 @@ final class AxisGrid {
 
     /** Number of a function, by its place among those of an interval. */
     int function(int interval, int local) {
-        int hats = basis[interval].hats;
         return local < hats ? interval + local : firstInner[interval] + local - hats;
     }
 

@@ -23,6 +23,8 @@ final class BlockGrid {
     private static final Axis[] AXES = Axis.values();
 
     final boolean flat;
+    /** Whether the pressure on the lowest plane along z is zero; else that plane is rigid. */
+    final boolean softFloor;
     /** Planes across each axis, ascending, m. */
     final double[][] lines;
     /** Different media; a cell's medium is a place in this list. */
@@ -30,11 +32,18 @@ final class BlockGrid {
 
     final Mouth inlet;
     final Mouth outlet;
+    private final WaveSpace space;
     private final int[] medium;
     private final double[] height;
     private final boolean[] reached;
 
     BlockGrid(WaveSpace space) {
+        this(space, false);
+    }
+
+    private BlockGrid(WaveSpace space, boolean softFloor) {
+        this.space = space;
+        this.softFloor = softFloor;
         flat = space.flat();
         List<WaveBlock> blocks = new ArrayList<>(space.blocks());
         WavePort in = requirePort("inlet", space.inlet(), space);
@@ -53,6 +62,11 @@ final class BlockGrid {
         outlet = mouth("outlet", out);
         reached = reached();
         requireWayThrough();
+    }
+
+    /** The same with no pressure on the lowest plane along z, not for a flat space. */
+    BlockGrid withSoftFloor() {
+        return new BlockGrid(space, true);
     }
 
     private static WavePort requirePort(String field, WavePort port, WaveSpace space) {

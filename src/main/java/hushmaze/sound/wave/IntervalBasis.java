@@ -70,15 +70,55 @@ final class IntervalBasis {
     private static double[][] legendreMass(int size) {
         double[][] mass = new double[size][size];
         for (int a = 0; a < size; a++) {
-            int j = a + 2;
-            mass[a][a] = (1.0 / (2 * j + 1) + 1.0 / (2 * j - 3)) / (2 * (2 * j - 1));
+            mass[a][a] = legendreMass(a, a);
             if (a + 2 < size) {
-                double c = -1.0 / (2 * j + 1) / (2 * Math.sqrt((2.0 * j - 1) * (2 * j + 3)));
-                mass[a][a + 2] = c;
-                mass[a + 2][a] = c;
+                mass[a][a + 2] = legendreMass(a, a + 2);
+                mass[a + 2][a] = mass[a][a + 2];
             }
         }
         return mass;
+    }
+
+    /** Mass of two of them, by their numbers from zero; b is a or a + 2, all others are zero. */
+    private static double legendreMass(int a, int b) {
+        int j = a + 2;
+        return a == b
+                ? (1.0 / (2 * j + 1) + 1.0 / (2 * j - 3)) / (2 * (2 * j - 1))
+                : -1.0 / (2 * j + 1) / (2 * Math.sqrt((2.0 * j - 1) * (2 * j + 3)));
+    }
+
+    /**
+     * The inner functions over those of a higher degree: a row for each of them.
+     *
+     * @param finer of the same degree or a higher one
+     */
+    double[][] into(IntervalBasis finer) {
+        double[][] out = new double[inner][finer.inner];
+        if (finer == this) {
+            for (int i = 0; i < inner; i++) {
+                out[i][i] = 1;
+            }
+            return out;
+        }
+        for (int i = 0; i < inner; i++) {
+            // coefficients over the integrated Legendre polynomials, times their masses
+            double[] by = new double[finer.inner];
+            for (int j = 0; j < inner; j++) {
+                by[j] += shape[i][j] * legendreMass(j, j);
+                if (j >= 2) {
+                    by[j - 2] += shape[i][j] * legendreMass(j - 2, j);
+                }
+                if (j + 2 < finer.inner) {
+                    by[j + 2] += shape[i][j] * legendreMass(j, j + 2);
+                }
+            }
+            for (int q = 0; q < finer.inner; q++) {
+                for (int j = 0; j < finer.inner; j++) {
+                    out[i][q] += by[j] * finer.shape[q][j];
+                }
+            }
+        }
+        return out;
     }
 
     /** Number of functions. */

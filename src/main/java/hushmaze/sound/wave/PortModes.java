@@ -24,10 +24,8 @@ final class PortModes {
 
     PortModes(Mouth mouth, WaveMesh mesh, double wavenumber) {
         this.wavenumber = wavenumber;
-        double height = mouth.port().start().z1() - mouth.port().start().z0();
-        int[][] span = mouth.span();
-        u = new DuctModes(mesh.cuts[mouth.u()], span[mouth.u()][0], span[mouth.u()][1], height);
-        v = new DuctModes(mesh.cuts[mouth.v()], span[mouth.v()][0], span[mouth.v()][1], height);
+        u = modes(mouth, mouth.u(), mesh);
+        v = modes(mouth, mouth.v(), mesh);
         unknown = new int[u.function.length * v.function.length];
         int[] function = new int[3];
         int[] cell = new int[3];
@@ -53,9 +51,20 @@ final class PortModes {
         }
     }
 
+    private static DuctModes modes(Mouth mouth, int axis, WaveMesh mesh) {
+        double height = mouth.port().start().z1() - mouth.port().start().z0();
+        return new DuctModes(
+                mesh.cuts[axis],
+                mesh.grids[axis],
+                mouth.span()[axis],
+                mesh.degrees(mouth, axis),
+                height,
+                mesh.softFloor && axis == 2);
+    }
+
     private double squared(int n, int m) {
-        double a = n == 0 ? 0 : n * Math.PI / u.size;
-        double b = m == 0 ? 0 : m * Math.PI / v.size;
+        double a = u.across[n];
+        double b = v.across[m];
         return wavenumber * wavenumber - a * a - b * b;
     }
 

@@ -41,7 +41,8 @@ final class ShortestWaves {
         return most;
     }
 
-    private double along(int[] at) {
+    /** The same in one cell of the block grid. */
+    double along(int[] at) {
         double own = wavenumber[blocks.medium(at[0], at[1], at[2])];
         if (isThinnest(at)) {
             return own;

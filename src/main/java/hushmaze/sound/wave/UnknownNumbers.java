@@ -10,6 +10,7 @@ import java.util.Map;
  */
 final class UnknownNumbers {
     private final AxisCuts[] cuts;
+    private final AxisGrid[] grids;
     private final BlockGrid blocks;
     /** Number of each function's unknown; -1 if it has none yet, -2 if it has several. */
     private final int[] number;
@@ -18,10 +19,11 @@ final class UnknownNumbers {
 
     private int count;
 
-    UnknownNumbers(BlockGrid blocks, AxisCuts[] cuts) {
+    UnknownNumbers(BlockGrid blocks, AxisCuts[] cuts, AxisGrid[] grids) {
         this.blocks = blocks;
         this.cuts = cuts;
-        number = new int[cuts[0].grid.size() * cuts[1].grid.size() * cuts[2].grid.size()];
+        this.grids = grids;
+        number = new int[grids[0].size() * grids[1].size() * grids[2].size()];
         Arrays.fill(number, -1);
     }
 
@@ -42,7 +44,7 @@ final class UnknownNumbers {
      * @param cell intervals of a filled cell on which the product is not zero
      */
     int of(int[] function, int[] cell) {
-        int at = (function[0] * cuts[1].grid.size() + function[1]) * cuts[2].grid.size() + function[2];
+        int at = (function[0] * grids[1].size() + function[1]) * grids[2].size() + function[2];
         if (number[at] == -1) {
             assign(at, function, cell);
         }
@@ -61,7 +63,7 @@ final class UnknownNumbers {
     }
 
     private boolean isHat(int[] function, int axis) {
-        return !cuts[axis].grid.isConstant() && function[axis] < cuts[axis].grid.line.length;
+        return !cuts[axis].constant && function[axis] < cuts[axis].line.length;
     }
 
     private void assign(int at, int[] function, int[] cell) {
@@ -117,7 +119,7 @@ final class UnknownNumbers {
         int[] block = new int[3];
         for (int a = 0; a < 3; a++) {
             int interval = (hats & 1 << a) == 0 ? cell[a] : function[a] - 1 + (side >> a & 1);
-            if (interval < 0 || interval >= cuts[a].grid.intervals()) {
+            if (interval < 0 || interval >= cuts[a].intervals()) {
                 return false;
             }
             block[a] = cuts[a].blockInterval[interval];

@@ -15,7 +15,7 @@ public record WaveAccuracy(int extraDegree, int extraLayers) {
     public static final WaveAccuracy FINE = new WaveAccuracy(3, 2);
 
     public WaveAccuracy {
-        InvalidValue.within("extraDegree", extraDegree, -2, 12);
+        InvalidValue.within("extraDegree", extraDegree, -4, 12);
         InvalidValue.within("extraLayers", extraLayers, -2, 8);
     }
 }

@@ -5,6 +5,8 @@ import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import hushmaze.sound.porous.Complex;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** Pressure everywhere in a space at one frequency, for a plane wave of amplitude 1 that comes in through the inlet. */
@@ -30,7 +32,7 @@ public final class WaveField {
     }
 
     private int intervals(int axis) {
-        return mesh.cuts[axis].grid.intervals();
+        return mesh.cuts[axis].intervals();
     }
 
     private int place(int[] at) {
@@ -47,12 +49,12 @@ public final class WaveField {
         double[] where = {x, y, z};
         int[][] near = new int[3][];
         for (int a = 0; a < 3; a++) {
-            int low = mesh.cuts[a].grid.intervalAt(where[a]);
+            int low = mesh.grids[a].intervalAt(where[a]);
             if (low < 0) {
                 return Optional.empty();
             }
             // on a line the cell on either side will do
-            boolean both = low + 1 < intervals(a) && mesh.cuts[a].grid.line[low + 1] == where[a];
+            boolean both = low + 1 < intervals(a) && mesh.cuts[a].line[low + 1] == where[a];
             near[a] = both ? new int[] {low, low + 1} : new int[] {low};
         }
         for (int i : near[0]) {
@@ -96,18 +98,23 @@ public final class WaveField {
         return out;
     }
 
-    /** A place on one axis: the interval it is in, -1 outside, and the functions' values there. */
-    private record Line(double place, int interval, boolean between, double[] values) {}
+    /** A place on one axis: the interval it is in, -1 outside, and where in it, 0 to 1. */
+    private record Line(double place, int interval, boolean between, double share, Map<IntervalBasis, double[]> known) {
+        /** Values of the functions there. */
+        double[] values(IntervalBasis basis) {
+            return known.computeIfAbsent(basis, b -> b.values(share));
+        }
+    }
 
     private Line line(int axis, double place) {
-        AxisGrid grid = mesh.cuts[axis].grid;
+        AxisGrid grid = mesh.grids[axis];
         int interval = grid.intervalAt(place);
         if (interval < 0) {
-            return new Line(place, interval, false, new double[0]);
+            return new Line(place, interval, false, 0, Map.of());
         }
         boolean between = interval + 1 < grid.intervals() && grid.line[interval + 1] == place;
         double share = (place - grid.line[interval]) / grid.width(interval);
-        return new Line(place, interval, between, grid.basis[interval].values(share));
+        return new Line(place, interval, between, share, new HashMap<>());
     }
 
     private Optional<Complex> pressure(Line x, Line y, Line z) {
@@ -116,7 +123,9 @@ public final class WaveField {
         }
         int cell = cellAt[place(new int[] {x.interval(), y.interval(), z.interval()})];
         if (cell >= 0) {
-            return Optional.of(value(coefficients(cell), new double[][] {x.values(), y.values(), z.values()}));
+            IntervalBasis[] basis = basis(cell);
+            double[][] values = {x.values(basis[0]), y.values(basis[1]), z.values(basis[2])};
+            return Optional.of(value(coefficients(cell), values));
         }
         return x.between() || y.between() || z.between() ? pressure(x.place(), y.place(), z.place()) : Optional.empty();
     }
@@ -124,11 +133,15 @@ public final class WaveField {
     private Complex value(int cell, double[] where) {
         double[][] values = new double[3][];
         for (int a = 0; a < 3; a++) {
-            AxisGrid grid = mesh.cuts[a].grid;
+            AxisGrid grid = mesh.grids[a];
             int interval = mesh.cells.get(cell).at()[a];
-            values[a] = grid.basis[interval].values((where[a] - grid.line[interval]) / grid.width(interval));
+            values[a] = basis(cell)[a].values((where[a] - grid.line[interval]) / grid.width(interval));
         }
         return value(coefficients(cell), values);
+    }
+
+    private IntervalBasis[] basis(int cell) {
+        return mesh.matrices.get(cell).own.shape.basis;
     }
 
     private static Complex value(double[][] coefficients, double[][] values) {
@@ -154,10 +167,13 @@ public final class WaveField {
     }
 
     private double[][] recovered(int cell) {
-        CellMatrix matrix = mesh.matrices.get(cell);
+        CellEquations equations = mesh.matrices.get(cell);
+        CellMatrix matrix = equations.own;
         int[] unknowns = mesh.unknowns(cell);
-        double[] ownRe = Arrays.stream(unknowns).mapToDouble(u -> re[u]).toArray();
-        double[] ownIm = Arrays.stream(unknowns).mapToDouble(u -> im[u]).toArray();
+        double[] ownRe =
+                equations.own(Arrays.stream(unknowns).mapToDouble(u -> re[u]).toArray());
+        double[] ownIm =
+                equations.own(Arrays.stream(unknowns).mapToDouble(u -> im[u]).toArray());
         double[][] inner = matrix.inner(ownRe, ownIm);
         CellShape shape = matrix.shape;
         double[][] out = new double[2][shape.functionCount()];
@@ -204,7 +220,7 @@ public final class WaveField {
     /** Length that a cell and a room have in common, and from where to where in the cell, 0 to 1. */
     private double overlap(int cell, Axis axis, Cuboid room, double[] part) {
         int a = axis.ordinal();
-        AxisGrid grid = mesh.cuts[a].grid;
+        AxisGrid grid = mesh.grids[a];
         int interval = mesh.cells.get(cell).at()[a];
         if (grid.isConstant()) {
             part[2 * a + 1] = 1;
@@ -221,7 +237,7 @@ public final class WaveField {
         double[][][] values = new double[3][][];
         double[][] weights = new double[3][];
         for (int a = 0; a < 3; a++) {
-            IntervalBasis basis = mesh.cuts[a].grid.basis[mesh.cells.get(cell).at()[a]];
+            IntervalBasis basis = basis(cell)[a];
             GaussPoints gauss = new GaussPoints(basis.hats == 0 ? 1 : basis.size());
             weights[a] = gauss.weight;
             double low = part[2 * a];

@@ -24,15 +24,23 @@ final class WaveMesh {
 
     /** Axes x, y, z. */
     final AxisCuts[] cuts = new AxisCuts[3];
+    /** Functions along each of them. */
+    final AxisGrid[] grids = new AxisGrid[3];
 
     final List<Cell> cells = new ArrayList<>();
     /** Matrix of each cell. */
-    final List<CellMatrix> matrices = new ArrayList<>();
+    final List<CellEquations> matrices = new ArrayList<>();
 
     private final List<int[]> unknowns = new ArrayList<>();
     private final UnknownNumbers numbers;
 
+    private final CellDegrees degrees;
+    /** Whether the pressure on the lowest plane along z is zero. */
+    final boolean softFloor;
+
     private record Key(int medium, List<Integer> degrees, List<Long> widths) {}
+
+    private record SharedKey(Key own, boolean onFloor, List<Integer> degrees) {}
 
     WaveMesh(
             BlockGrid blocks,
@@ -41,6 +49,7 @@ final class WaveMesh {
             double frequency,
             WaveAccuracy accuracy,
             Runnable pause) {
+        softFloor = blocks.softFloor;
         Complex[] density = new Complex[blocks.media.size()];
         Complex[] wave = new Complex[blocks.media.size()];
         for (int i = 0; i < density.length; i++) {
@@ -50,23 +59,41 @@ final class WaveMesh {
         double[] sizes = Arrays.stream(wave)
                 .mapToDouble(k2 -> Math.sqrt(Math.sqrt(k2.absSquared())))
                 .toArray();
+        ShortestWaves[] waves = new ShortestWaves[3];
         for (int axis = 0; axis < 3; axis++) {
-            double[] shortest = new ShortestWaves(blocks, sizes, axis).inSlabs();
-            cuts[axis] = new AxisCuts(blocks, edges, axis, shortest, accuracy);
+            waves[axis] = new ShortestWaves(blocks, sizes, axis);
+            cuts[axis] = new AxisCuts(blocks, edges, axis, waves[axis].inSlabs(), accuracy);
         }
-        double functions = (double) cuts[0].grid.size() * cuts[1].grid.size() * cuts[2].grid.size();
-        if (functions > MOST_FUNCTIONS) {
-            throw tooMany(String.format(Locale.ROOT, "%.0f with those of rigid ground", functions), MOST_FUNCTIONS);
+        requireFew((double) cuts[0].intervals() * cuts[1].intervals() * cuts[2].intervals());
+        degrees = new CellDegrees(blocks, edges, cuts, waves, accuracy);
+        for (int axis = 0; axis < 3; axis++) {
+            grids[axis] = new AxisGrid(cuts[axis].line, cuts[axis].constant, degrees.most(axis));
         }
+        requireFew((double) grids[0].size() * grids[1].size() * grids[2].size());
         collect(blocks);
-        numbers = new UnknownNumbers(blocks, cuts);
+        numbers = new UnknownNumbers(blocks, cuts, grids);
         Map<Key, CellMatrix> known = new HashMap<>();
+        Map<SharedKey, CellEquations> knownShared = new HashMap<>();
         for (Cell cell : cells) {
             pause.run();
-            CellMatrix matrix =
-                    known.computeIfAbsent(key(cell), k -> matrix(cell, density[cell.medium], wave[cell.medium]));
-            matrices.add(matrix);
-            unknowns.add(number(cell, matrix));
+            Key key = key(cell);
+            CellMatrix own = known.computeIfAbsent(key, k -> matrix(cell, density[cell.medium], wave[cell.medium]));
+            List<int[]> parts = CellEquations.parts(own.shape, degrees, cell.at);
+            boolean onFloor = blocks.softFloor && cell.at[2] == 0;
+            CellEquations equations = knownShared.computeIfAbsent(
+                    new SharedKey(
+                            key,
+                            onFloor,
+                            parts.stream().flatMapToInt(Arrays::stream).boxed().toList()),
+                    k -> new CellEquations(own, parts, onFloor));
+            matrices.add(equations);
+            unknowns.add(number(cell, equations));
+        }
+    }
+
+    private static void requireFew(double functions) {
+        if (functions > MOST_FUNCTIONS) {
+            throw tooMany(String.format(Locale.ROOT, "%.0f with those of rigid ground", functions), MOST_FUNCTIONS);
         }
     }
 
@@ -76,9 +103,9 @@ final class WaveMesh {
 
     private void collect(BlockGrid blocks) {
         long least = 0;
-        for (int x = 0; x < cuts[0].grid.intervals(); x++) {
-            for (int y = 0; y < cuts[1].grid.intervals(); y++) {
-                for (int z = 0; z < cuts[2].grid.intervals(); z++) {
+        for (int x = 0; x < cuts[0].intervals(); x++) {
+            for (int y = 0; y < cuts[1].intervals(); y++) {
+                for (int z = 0; z < cuts[2].intervals(); z++) {
                     int bx = cuts[0].blockInterval[x];
                     int by = cuts[1].blockInterval[y];
                     int bz = cuts[2].blockInterval[z];
@@ -107,11 +134,11 @@ final class WaveMesh {
     }
 
     private IntervalBasis basis(Cell cell, int axis) {
-        return cuts[axis].grid.basis[cell.at[axis]];
+        return grids[axis].basis(degrees.of(axis, cell.at));
     }
 
     private double width(Cell cell, int axis) {
-        return cuts[axis].grid.width(cell.at[axis]);
+        return cuts[axis].width(cell.at[axis]);
     }
 
     private Key key(Cell cell) {
@@ -130,13 +157,13 @@ final class WaveMesh {
         return new CellMatrix(shape, width, overDensity, waveSquared);
     }
 
-    private int[] number(Cell cell, CellMatrix matrix) {
+    private int[] number(Cell cell, CellEquations matrix) {
         int[] out = new int[matrix.size];
         int[] function = new int[3];
         int next = 0;
-        for (int[] local : matrix.shape.shared) {
+        for (int[] local : matrix.shared) {
             for (int a = 0; a < 3; a++) {
-                function[a] = cuts[a].grid.function(cell.at[a], local[a]);
+                function[a] = grids[a].function(cell.at[a], local[a]);
             }
             out[next++] = numbers.of(function, cell.at);
         }
@@ -144,6 +171,11 @@ final class WaveMesh {
             out[next++] = numbers.next();
         }
         return out;
+    }
+
+    /** Degrees of the intervals of a mouth along one of the axes across it. */
+    int[] degrees(Mouth mouth, int axis) {
+        return degrees.atMouth(mouth, axis);
     }
 
     /** Unknown of a product of functions, one of each axis, that is not zero on a filled cell with the given intervals. */
@@ -163,7 +195,7 @@ final class WaveMesh {
 
     /** A cell as a part of the system. */
     Element element(int cell) {
-        CellMatrix matrix = matrices.get(cell);
-        return new Element(unknowns.get(cell), matrix.kept.length, matrix.re, matrix.im, cells.get(cell).weight);
+        CellEquations matrix = matrices.get(cell);
+        return new Element(unknowns.get(cell), matrix.own.kept.length, matrix.re, matrix.im, cells.get(cell).weight);
     }
 }

@@ -5,6 +5,7 @@ import hushmaze.quantity.Unit;
 import hushmaze.solid.Cuboid;
 import hushmaze.work.Progress;
 import java.util.List;
+import java.util.function.LongConsumer;
 
 /**
  * Wave solution of one space at any number of frequencies: ∇·(1/ρ ∇p) + k0² n²/ρ p = 0 with rigid walls, by finite elements
@@ -40,6 +41,10 @@ public final class WaveSolver {
     private final List<Cuboid> rooms;
     private final BlockGrid blocks;
     private final SharpEdges edges;
+    /** Of a space that is its own mirror image; null for others. */
+    private final MirrorHalf half;
+
+    private final SharpEdges evenEdges;
     private final long mostBytes;
 
     /** The standard accuracy. */
@@ -67,6 +72,8 @@ public final class WaveSolver {
         InvalidValue.within("soundSpeed", space.soundSpeed(), 100, 1000, Unit.METRE_PER_SECOND);
         blocks = new BlockGrid(space);
         edges = new SharpEdges(blocks);
+        half = MirrorHalf.of(space, blocks).orElse(null);
+        evenEdges = half == null ? null : new SharpEdges(half.even);
         mostBytes = (long) (MEMORY_SHARE * Runtime.getRuntime().maxMemory());
     }
 
@@ -83,7 +90,13 @@ public final class WaveSolver {
      * @throws InvalidValue if the frequency is out of range, or there are too many unknowns
      */
     public double multiplications(double frequency) {
-        return system(frequency, () -> {}).plan.multiplications;
+        Runnable pause = () -> {};
+        if (half == null) {
+            return system(frequency, pause).plan.multiplications;
+        }
+        requireInRange(frequency);
+        double even = system(half.even, frequency, pause).plan.multiplications;
+        return half.needsOdd(frequency) ? even + system(half.odd, frequency, pause).plan.multiplications : even;
     }
 
     /**
@@ -93,8 +106,7 @@ public final class WaveSolver {
      * @throws InvalidValue if the frequency is out of range, or there are too many unknowns for the memory
      */
     public WaveAnswer solve(double frequency) {
-        Runnable pause = () -> {};
-        return fitting(frequency, pause).solve(rooms, mostBytes, pause);
+        return solve(frequency, bytes -> {}, () -> {});
     }
 
     /**
@@ -108,11 +120,22 @@ public final class WaveSolver {
         for (double frequency : frequencies) {
             requireInRange(frequency);
         }
-        return new ParallelSolutions(mostBytes).run(frequencies, progress, (frequency, memory, pause) -> {
-            WaveSystem system = fitting(frequency, pause);
+        return new ParallelSolutions(mostBytes).run(frequencies, progress, this::solve);
+    }
+
+    private WaveAnswer solve(double frequency, LongConsumer memory, Runnable pause) {
+        if (half == null) {
+            WaveSystem system = fitting(blocks, frequency, pause);
             memory.accept(system.bytes());
             return system.solve(rooms, mostBytes, pause);
-        });
+        }
+        WaveSystem even = fitting(half.even, frequency, pause);
+        // the odd part needs less: it has no unknowns on the plane between the halves
+        memory.accept(even.bytes());
+        WaveAnswer evenAnswer = even.solve(rooms, mostBytes, pause);
+        return half.needsOdd(frequency)
+                ? half.joined(evenAnswer, fitting(half.odd, frequency, pause).solve(List.of(), mostBytes, pause))
+                : half.joined(evenAnswer);
     }
 
     /**
@@ -134,11 +157,12 @@ public final class WaveSolver {
      */
     public WaveField solveField(double frequency, Progress progress) {
         Runnable pause = () -> progress.check(0, DOING);
-        return fitting(frequency, pause).field(mostBytes, pause);
+        return fitting(blocks, frequency, pause).field(mostBytes, pause);
     }
 
-    private WaveSystem fitting(double frequency, Runnable pause) {
-        WaveSystem system = system(frequency, pause);
+    private WaveSystem fitting(BlockGrid grid, double frequency, Runnable pause) {
+        requireInRange(frequency);
+        WaveSystem system = system(grid, frequency, pause);
         if (system.bytes() > mostBytes) {
             throw new InvalidValue(
                     "unknowns",
@@ -151,7 +175,12 @@ public final class WaveSolver {
 
     WaveSystem system(double frequency, Runnable pause) {
         requireInRange(frequency);
-        return new WaveSystem(blocks, edges, space.soundSpeed(), frequency, accuracy, pause);
+        return system(blocks, frequency, pause);
+    }
+
+    private WaveSystem system(BlockGrid grid, double frequency, Runnable pause) {
+        SharpEdges sharp = half == null || !half.holds(grid) ? edges : evenEdges;
+        return new WaveSystem(grid, sharp, space.soundSpeed(), frequency, accuracy, pause);
     }
 
     private static void requireInRange(double frequency) {

@@ -8,6 +8,7 @@ import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Cuboid;
 import hushmaze.sound.porous.Complex;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Validation: the field of a plane wave in a duct, exp(-jkx). Property: fields are continuous and agree with answers. */
@@ -46,6 +47,34 @@ class WaveFieldTest {
         assertThat(field.pressure(0.2, 0.03)).isEmpty();
         assertThat(grid[0][3]).isNaN();
         assertThat(grid[1][3]).isNaN();
+    }
+
+    @Test
+    void pressureIsContinuousWhereDegreesDiffer() {
+        WaveSpace space = MazeSpaces.solid(MazeSpaces.flat(2, 0.5, 0.3, 0.03, 20_000), 0.12, 0.03);
+        WaveMesh mesh = new WaveSolver(space).system(700, () -> {}).mesh;
+        assertThat(mesh.matrices).anyMatch(m -> m.shared.length < m.own.shape.shared.length);
+        WaveField field = new WaveSolver(space).solveField(700);
+        int seen = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            for (double line : mesh.cuts[axis].line) {
+                for (double s = 0.05; s < 1; s += 0.13) {
+                    double[] below = {0.5 * s, 0.3 * s, 0.12 * s};
+                    double[] above = below.clone();
+                    below[axis] = line - 1e-9;
+                    above[axis] = line + 1e-9;
+                    Optional<Complex> one = field.pressure(below[0], below[1], below[2]);
+                    Optional<Complex> other = field.pressure(above[0], above[1], above[2]);
+                    if (one.isPresent() && other.isPresent()) {
+                        seen++;
+                        Complex step =
+                                one.orElseThrow().plus(other.orElseThrow().times(-1));
+                        assertThat(step.absSquared()).isLessThan(1e-12);
+                    }
+                }
+            }
+        }
+        assertThat(seen).isGreaterThan(50);
     }
 
     @Test

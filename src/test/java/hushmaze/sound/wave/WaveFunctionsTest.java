@@ -34,6 +34,27 @@ class WaveFunctionsTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 5, 9})
+    void functionsOfALowerDegreeAreSumsOfThoseOfAHigher(int degree) {
+        IntervalBasis coarse = IntervalBasis.ofDegree(degree);
+        for (int more : new int[] {0, 1, 4}) {
+            IntervalBasis fine = IntervalBasis.ofDegree(degree + more);
+            double[][] into = coarse.into(fine);
+            for (double x = 0; x <= 1; x += 0.09) {
+                double[] values = fine.values(x);
+                double[] expected = coarse.values(x);
+                for (int i = 0; i < coarse.inner; i++) {
+                    double sum = 0;
+                    for (int q = 0; q < fine.inner; q++) {
+                        sum += into[i][q] * values[fine.hats + q];
+                    }
+                    assertThat(sum).isCloseTo(expected[coarse.hats + i], within(1e-11));
+                }
+            }
+        }
+    }
+
     @Test
     void lowestEigenvaluesAreThoseOfAString() {
         IntervalBasis basis = IntervalBasis.ofDegree(16);
