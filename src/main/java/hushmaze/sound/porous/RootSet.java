@@ -100,7 +100,7 @@ final class RootSet {
     }
 
     private double distance(double zr, double zi) {
-        return Math.hypot(zr - air.re(), zi - air.im());
+        return Complex.size(zr - air.re(), zi - air.im());
     }
 
     /** Ehrlich and Aberth: z -= N / (1 - N Σ 1/(z - zj)), N = F/F'. */
@@ -154,8 +154,8 @@ final class RootSet {
         double stepRe = (nr * dr + ni * di) / size;
         double stepIm = (ni * dr - nr * di) / size;
         // No further in one step than the scale of the set.
-        double length = Math.hypot(stepRe, stepIm);
-        double here = Math.hypot(re[i], im[i]) + scale;
+        double length = Complex.size(stepRe, stepIm);
+        double here = Complex.size(re[i], im[i]) + scale;
         double held = length > 0.5 * here ? 0.5 * here / length : 1;
         re[i] -= held * stepRe;
         im[i] -= held * stepIm;
@@ -167,7 +167,7 @@ final class RootSet {
         for (int i = 0; i < good.length; i++) {
             boolean twin = false;
             for (int j = 0; j < n; j++) {
-                twin |= Math.hypot(re[i] - re[j], im[i] - im[j]) < SAME * scale;
+                twin |= Complex.size(re[i] - re[j], im[i] - im[j]) < SAME * scale;
             }
             if (good[i] && !twin && Double.isFinite(re[i] + im[i])) {
                 re[n] = re[i];
@@ -317,7 +317,7 @@ final class RootSet {
 
     /** Halves the line until the argument can be seen to turn by little on each part. */
     private double turn(double ar, double ai, double[] a, double br, double bi, double[] b, int depth) {
-        double length = Math.hypot(br - ar, bi - ai);
+        double length = Complex.size(br - ar, bi - ai);
         boolean fine = depth >= SHALLOWEST && Math.max(a[2], b[2]) * length < FINE;
         if (fine || depth == DEEPEST) {
             return Math.atan2(a[0] * b[1] - a[1] * b[0], a[0] * b[0] + a[1] * b[1]);
@@ -331,8 +331,8 @@ final class RootSet {
     /** Real and imaginary part of F over its size, and the size of its logarithmic derivative by kx. */
     private double[] direction(double kr, double ki) {
         equation.at(kr * kr - ki * ki, 2 * kr * ki);
-        double size = Math.hypot(equation.re, equation.im);
-        double rise = 2 * Math.hypot(kr, ki) * Math.hypot(equation.slopeRe, equation.slopeIm) / size;
+        double size = Complex.size(equation.re, equation.im);
+        double rise = 2 * Complex.size(kr, ki) * Complex.size(equation.slopeRe, equation.slopeIm) / size;
         return new double[] {equation.re / size, equation.im / size, rise};
     }
 }

@@ -14,7 +14,7 @@ import java.util.Arrays;
  * cells at a mouth have the same degree along each of its columns and rows.
  */
 final class CellDegrees {
-    private static final double START = 3;
+    private static final double START = 2.6;
     private static final double RISE = 0.6;
     private static final double ROOT = 1.4;
     /** Added for a cell at a re-entrant edge. */

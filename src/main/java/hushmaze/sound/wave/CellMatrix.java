@@ -24,7 +24,9 @@ final class CellMatrix {
     final int[] kept;
 
     private final double[] width;
-    private final Complex overDensity;
+    /** V / ρ. */
+    private final Complex factor;
+
     private final Complex waveSquared;
 
     /**
@@ -36,7 +38,7 @@ final class CellMatrix {
     CellMatrix(CellShape shape, double[] width, Complex overDensity, Complex waveSquared) {
         this.shape = shape;
         this.width = width.clone();
-        this.overDensity = overDensity;
+        this.factor = overDensity.times(width[0] * width[1] * width[2]);
         this.waveSquared = waveSquared;
         int[] near = new int[shape.innerCount()];
         int keep = 0;
@@ -64,10 +66,6 @@ final class CellMatrix {
         }
     }
 
-    private double volume() {
-        return width[0] * width[1] * width[2];
-    }
-
     private void addShared() {
         double[] over = new double[3];
         for (int a = 0; a < 3; a++) {
@@ -80,25 +78,37 @@ final class CellMatrix {
                 double m0 = shape.basis[0].mass(u[0], v[0]);
                 double m1 = shape.basis[1].mass(u[1], v[1]);
                 double m2 = shape.basis[2].mass(u[2], v[2]);
+                if ((m0 == 0 ? 1 : 0) + (m1 == 0 ? 1 : 0) + (m2 == 0 ? 1 : 0) > 1) {
+                    // nothing in common: most of them
+                    continue;
+                }
                 double stiff = shape.basis[0].stiffness(u[0], v[0]) * m1 * m2 * over[0]
                         + m0 * shape.basis[1].stiffness(u[1], v[1]) * m2 * over[1]
                         + m0 * m1 * shape.basis[2].stiffness(u[2], v[2]) * over[2];
                 double mass = m0 * m1 * m2;
-                set(i, j, scaled(stiff - waveSquared.re() * mass, -waveSquared.im() * mass));
+                set(i, j, stiff - waveSquared.re() * mass, -waveSquared.im() * mass);
             }
         }
     }
 
-    /** (re + j im) V / ρ. */
-    private Complex scaled(double re, double im) {
-        return overDensity.times(new Complex(re, im)).times(volume());
+    /** Enters (valueRe + j valueIm) V / ρ. */
+    private void set(int i, int j, double valueRe, double valueIm) {
+        enter(i, j, scaledRe(valueRe, valueIm), scaledIm(valueRe, valueIm));
     }
 
-    private void set(int i, int j, Complex value) {
-        re[i * size + j] = value.re();
-        im[i * size + j] = value.im();
-        re[j * size + i] = value.re();
-        im[j * size + i] = value.im();
+    private double scaledRe(double valueRe, double valueIm) {
+        return factor.re() * valueRe - factor.im() * valueIm;
+    }
+
+    private double scaledIm(double valueRe, double valueIm) {
+        return factor.re() * valueIm + factor.im() * valueRe;
+    }
+
+    private void enter(int i, int j, double valueRe, double valueIm) {
+        re[i * size + j] = valueRe;
+        im[i * size + j] = valueIm;
+        re[j * size + i] = valueRe;
+        im[j * size + i] = valueIm;
     }
 
     /** Sum of λ/h² of inner function q over the axes that are not in a set of hats. */
@@ -143,7 +153,9 @@ final class CellMatrix {
         void of(int q) {
             count = 0;
             int[] at = shape.inner(q);
-            diagonal = scaled(own(q, 0) - waveSquared.re(), -waveSquared.im());
+            double valueRe = own(q, 0) - waveSquared.re();
+            double valueIm = -waveSquared.im();
+            diagonal = new Complex(scaledRe(valueRe, valueIm), scaledIm(valueRe, valueIm));
             for (int hats = 1; hats < 8; hats++) {
                 addHats(q, at, hats);
             }
@@ -169,10 +181,11 @@ final class CellMatrix {
                         mass *= shape.basis[a].hatInner[local[a]][at[a]];
                     }
                 }
-                Complex c = scaled(mass * (own - waveSquared.re()), -mass * waveSquared.im());
+                double valueRe = mass * (own - waveSquared.re());
+                double valueIm = -mass * waveSquared.im();
                 index[count] = shape.indexOf(local[0], local[1], local[2]);
-                cRe[count] = c.re();
-                cIm[count] = c.im();
+                cRe[count] = scaledRe(valueRe, valueIm);
+                cIm[count] = scaledIm(valueRe, valueIm);
                 count++;
             }
         }
@@ -180,18 +193,21 @@ final class CellMatrix {
         void condense() {
             for (int i = 0; i < count; i++) {
                 Complex share = new Complex(cRe[i], cIm[i]).dividedBy(diagonal);
+                double a = share.re();
+                double b = share.im();
+                int row = index[i] * size;
                 for (int j = 0; j < count; j++) {
-                    int at = index[i] * size + index[j];
-                    re[at] -= share.re() * cRe[j] - share.im() * cIm[j];
-                    im[at] -= share.re() * cIm[j] + share.im() * cRe[j];
+                    int at = row + index[j];
+                    re[at] -= a * cRe[j] - b * cIm[j];
+                    im[at] -= a * cIm[j] + b * cRe[j];
                 }
             }
         }
 
         void keep(int row) {
-            set(row, row, diagonal);
+            enter(row, row, diagonal.re(), diagonal.im());
             for (int i = 0; i < count; i++) {
-                set(row, index[i], new Complex(cRe[i], cIm[i]));
+                enter(row, index[i], cRe[i], cIm[i]);
             }
         }
 

@@ -9,7 +9,7 @@ import hushmaze.quantity.InvalidValue;
  * @param extraLayers layers of small intervals next to re-entrant edges; below zero none, as zero
  */
 public record WaveAccuracy(int extraDegree, int extraLayers) {
-    /** Errors of some hundredths of a decibel; see {@link WaveSolver}. */
+    /** Errors below some hundredths of a decibel; see {@link WaveSolver}. */
     public static final WaveAccuracy STANDARD = new WaveAccuracy(0, 0);
     /** To judge the errors of the standard. */
     public static final WaveAccuracy FINE = new WaveAccuracy(3, 2);

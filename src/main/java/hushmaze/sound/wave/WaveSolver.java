@@ -23,6 +23,8 @@ import java.util.function.LongConsumer;
  * of three and four passes within 0.04 dB of a much finer solution up to losses of 100 dB. What the liner's model and the
  * walls add is much more.
  *
+ * <p>A space that is its own mirror image along z is solved by halves, which gives the same for less.
+ *
  * <p>Equal calls give equal answers to the last bit, whatever the number of processors.
  */
 public final class WaveSolver {

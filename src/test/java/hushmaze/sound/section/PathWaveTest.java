@@ -17,6 +17,7 @@ import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.SampleBoxes;
 import hushmaze.sound.porous.MikiLiner;
+import hushmaze.sound.wave.WaveAccuracy;
 import hushmaze.sound.wave.WaveSolver;
 import hushmaze.work.Progress;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,19 @@ class PathWaveTest {
                 double loss = one.solve(f).transmissionLoss();
                 assertThat(other.solve(f).transmissionLoss()).isCloseTo(loss, within(1e-6 * loss + 1e-6));
             }
+        }
+    }
+
+    @Test
+    void threeDirectionsAreAsFineAsTheyAreSaidToBe() {
+        Port back = new Port(PortFace.BACK, 0.15, 0.1, 0);
+        Port end = new Port(PortFace.END, 0.1, 0.2, 0);
+        Solid solid = solid(2, LinedFaces.ALL, back, end);
+        WaveSolver usual = new WaveSolver(SolidSpace.full(solid, LINER, C), PathWave.FULL_ACCURACY);
+        WaveSolver fine = new WaveSolver(SolidSpace.full(solid, LINER, C), new WaveAccuracy(-1, 0));
+        for (double f : new double[] {80, 250, 400}) {
+            assertThat(usual.solve(f).transmissionLoss())
+                    .isCloseTo(fine.solve(f).transmissionLoss(), within(0.25));
         }
     }
 
