@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.assess.Assessment;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Drawing;
+import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
 import hushmaze.drawing.SampleReadings;
 import hushmaze.drawing.Shape;
+import hushmaze.drawing.Stroke;
+import hushmaze.drawing.Weight;
 import hushmaze.drawing.page.PathDrawing;
 import hushmaze.material.Board;
 import hushmaze.project.Box;
@@ -49,6 +52,7 @@ class PathDrawingTest {
                 String where = "box " + i + " on " + paper + " in " + units + ", " + page.title();
                 insideFrame(page, where);
                 textsApart(page, where);
+                marksClearOfHoles(page, where);
             }
         }
     }
@@ -80,6 +84,7 @@ class PathDrawingTest {
                 Assessment assessment = SampleAssessment.twoPaths(units);
                 for (int path = 0; path < 2; path++) {
                     for (Page page : draw(assessment, path, paper, units).pages()) {
+                        marksClearOfHoles(page, paper + " " + page.title());
                         insideFrame(page, paper + " " + page.title());
                         textsApart(page, paper + " " + page.title());
                     }
@@ -193,6 +198,21 @@ class PathDrawingTest {
                 }
             }
         }
+    }
+
+    /** Marks written into parts are grey and bold; crosses of screw holes are thin lines of 2.2 mm. */
+    private static void marksClearOfHoles(Page page, String where) {
+        List<Bounds> crosses = page.shapes().stream()
+                .filter(shape ->
+                        shape instanceof Shape.Line line && line.stroke().equals(Stroke.THIN))
+                .map(shape -> shape.bounds(MEASURE))
+                .filter(line -> Math.abs(line.width() + line.height() - 2.2) < 1e-6)
+                .toList();
+        texts(page).stream()
+                .filter(text -> text.ink() == Ink.GREY && text.weight() == Weight.SEMIBOLD)
+                .forEach(text -> assertThat(crosses)
+                        .as("%s: %s", where, text)
+                        .noneMatch(text.bounds(MEASURE).grown(-0.3)::overlaps));
     }
 
     private static List<Shape.Text> texts(Page page) {

@@ -74,6 +74,15 @@ public final class Blocks {
         return width -> List.of(new Row(gap, height, false, null, drawnAtWidth.apply(width)));
     }
 
+    /** A drawing of fixed height and what is said of it below, in one piece. */
+    public Block figure(double gap, double height, DoubleFunction<Sketch> drawnAtWidth, String remark) {
+        return width -> {
+            List<Row> rows = new ArrayList<>(List.of(new Row(gap, height, true, null, drawnAtWidth.apply(width))));
+            rows.addAll(remark(remark).rows(width));
+            return rows;
+        };
+    }
+
     /** A drawing as high as it comes out, from its origin downwards, kept in one piece. */
     public Block sized(double gap, DoubleFunction<Sketch> drawnAtWidth) {
         return width -> {

@@ -34,8 +34,7 @@ final class AirBlocks {
         AirCharts charts = new AirCharts(job);
         charts.pressure().ifPresent(chart -> {
             all.add(job.blocks().heading(charts.pressureTitle()));
-            all.add(job.blocks().figure(2, CHART, width -> chart.draw(width, CHART)));
-            all.add(job.blocks().remark(charts.pressureRemark()));
+            all.add(job.blocks().figure(2, CHART, width -> chart.draw(width, CHART), charts.pressureRemark()));
             job.wording()
                     .drive(job.result())
                     .ifPresent(d -> all.add(job.blocks().paragraph(d)));

@@ -46,7 +46,7 @@ final class PartView {
         crosses(sketch, scale);
         new PlateOutline(plate.length(), plate.width(), plate.cutouts()).draw(sketch, scale.paper(1), Stroke.OUTLINE);
         new PlateWork(item).draw(sketch, scale);
-        mark(sketch, w, h);
+        mark(sketch, scale);
         Places u = places(plate.length(), c -> DoubleStream.of(c.u0(), c.u1()), g -> DoubleStream.of(g.u0(), g.u1()));
         Places v = places(plate.width(), c -> DoubleStream.of(c.v0(), c.v1()), g -> DoubleStream.of(g.v0(), g.v1()));
         chain(sketch, Side.BELOW, 0).with(u, scale::paper);
@@ -102,14 +102,34 @@ final class PartView {
         return c.u0() < same || c.v0() < same || c.u1() > plate.length() - same || c.v1() > plate.width() - same;
     }
 
-    /** The mark goes into the part where no cut-out is in its way. */
-    private void mark(Sketch sketch, double w, double h) {
-        double size = Lettering.HEADING;
-        double need = job.measure().width(item.mark(), size, Weight.SEMIBOLD) + 2;
-        if (plate.cutouts().isEmpty() && plate.grooves().isEmpty() && need < w && size < h) {
-            double foot = -h / 2 + size * 0.33;
-            sketch.text(w / 2, foot, item.mark(), size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.GREY);
+    /** The mark goes into a part without cut-outs, into its middle or as near to it as screw holes let it. */
+    private void mark(Sketch sketch, Scale scale) {
+        if (!plate.cutouts().isEmpty() || !plate.grooves().isEmpty()) {
+            return;
         }
+        double size = Lettering.HEADING;
+        double wide = job.measure().width(item.mark(), size, Weight.SEMIBOLD) + 2;
+        double edge = item.airEdges().isEmpty() ? 0 : PlateWork.INSIDE;
+        double x = scale.paper(plate.length()) / 2;
+        double y = -scale.paper(plate.width()) / 2;
+        double most = -y - edge - size / 2;
+        if (2 * (x - edge) <= wide || most <= 0) {
+            return;
+        }
+        for (double off = 0; off < most; off = off > 0 ? -off : size / 4 - off) {
+            if (isFree(x, y + off, wide, size, scale)) {
+                double foot = y + off + size * 0.33;
+                sketch.text(x, foot, item.mark(), size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.GREY);
+                return;
+            }
+        }
+    }
+
+    /** Whether no cross of a screw hole is in the way of a text with this middle. */
+    private boolean isFree(double x, double y, double wide, double high, Scale scale) {
+        return item.holes().stream()
+                .noneMatch(hole -> Math.abs(scale.paper(hole.u()) - x) < wide / 2 + PlateWork.CROSS
+                        && Math.abs(-scale.paper(hole.v()) - y) < high / 2 + PlateWork.CROSS);
     }
 
     private String heading() {

@@ -12,9 +12,9 @@ import hushmaze.solid.Groove;
 /** What is to be done to a part besides sawing it: grooves, screw holes, edges to seal. */
 final class PlateWork {
     /** Half a hole's cross, mm on paper. */
-    private static final double CROSS = 1.1;
+    static final double CROSS = 1.1;
     /** Distance of the line that marks an edge to seal from that edge, mm on paper. */
-    private static final double INSIDE = 1.2;
+    static final double INSIDE = 1.2;
     /** A step off an edge, to see on which side of it the part is, m. */
     private static final double STEP = 1e-4;
 

@@ -70,8 +70,7 @@ final class ReportPages {
 
     private void bands(List<Block> all, Measurement measured) {
         SpectrumChart chart = new ReportCharts(job).reduction(measured.comparison());
-        all.add(blocks.figure(2, CHART, width -> chart.draw(width, CHART)));
-        all.add(blocks.remark(Labels.of("report.bands.remark")));
+        all.add(blocks.figure(2, CHART, width -> chart.draw(width, CHART), Labels.of("report.bands.remark")));
         all.add(new ReportTables(job).bands(measured.comparison(), measured.need()));
     }
 

@@ -24,7 +24,7 @@ import java.util.function.Function;
 
 /** The summary: what the box is, the verdicts, sound, air, what to buy, and what to look at before building. */
 final class SummaryPages {
-    private static final double CHART = 52;
+    private static final double CHART = 47;
     private static final double LOWEST_LEVEL = -10;
     private static final Stroke MAIN = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
     private static final Stroke LIMIT = new Stroke(true, Stroke.Pattern.DASHED, Ink.ALERT);
@@ -61,11 +61,9 @@ final class SummaryPages {
         notices(all, Severity.STOP);
         notices(all, Severity.WARNING);
         all.add(blocks.heading(Labels.of("summary.levels")));
-        all.add(blocks.figure(1, CHART, width -> levels().draw(width, CHART)));
-        all.add(blocks.remark(Labels.of("summary.levels.remark")));
+        all.add(blocks.figure(1, CHART, width -> levels().draw(width, CHART), Labels.of("summary.levels.remark")));
         all.add(blocks.heading(Labels.of("summary.loss")));
-        all.add(blocks.figure(1, CHART, width -> losses().draw(width, CHART)));
-        all.add(blocks.remark(Labels.of("summary.loss.remark")));
+        all.add(blocks.figure(1, CHART, width -> losses().draw(width, CHART), Labels.of("summary.loss.remark")));
         all.add(blocks.heading(Labels.of("summary.octaves")));
         all.add(octaves());
         all.addAll(new RouteBlocks(job).all());
