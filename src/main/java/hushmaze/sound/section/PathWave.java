@@ -23,11 +23,11 @@ import java.util.stream.IntStream;
  *
  * <p>Every band is the mean transmitted energy at some frequencies, spread evenly over its logarithm. A box that its flat
  * section cannot show, with a port through a broad face or with lined broad faces, is computed in all three directions up to
- * the 800 Hz band, and further as long as that does not take too long: a box of one pass up to about 1.25 kHz. Everything
+ * the 800 Hz band, and further as long as that does not take too long: a small box up to about 1 kHz. Everything
  * else is of the flat section.
  *
  * <p>Cost on two processors, seven boxes: 0.1 s by the flat section; in three directions 0.3 to 0.9 s up to 800 Hz. A box that is its
- * own mirror image between its broad faces takes a third or less of what it would otherwise.
+ * own mirror image between its broad faces takes a third or so of what it would otherwise.
  */
 public final class PathWave {
     /** Number of bands, 50 Hz to 5 kHz. */

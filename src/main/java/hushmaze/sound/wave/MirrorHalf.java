@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * The upper half of a space that is its own mirror image along z. Any sound in the space is the sum of an even part, for which
  * the plane in the middle is as good as rigid, and an odd part, for which the pressure on it is zero; neither becomes the other.
- * The plane wave is even. Both halves together give all that the whole gives, at a third of its cost or less.
+ * The plane wave is even. Both halves together give all that the whole gives, at a third of its cost or so.
  */
 final class MirrorHalf {
     /** Places that differ by less are mirror images of one another, m. */
