@@ -10,20 +10,27 @@ import java.util.function.DoubleUnaryOperator;
  * end. Of several flows the one on the falling part of the curve, where a fan runs steadily. So that every difference has a
  * flow: below the first point of the curve the fan gives the pressure of that point; beyond the last one it takes pressure,
  * along a line as steep as from the summit to nothing over a tenth of its largest flow. {@link #isOnCurve} says whether a
- * flow is between the points.
- *
- * @param fan at its speed
- * @param resistance Pa over m³/s, rising, asked at flows above zero only; the same in both directions
+ * flow is between the points. Not safe for use by several threads.
  */
-public record FanLaw(FanCurve fan, DoubleUnaryOperator resistance) implements BranchLaw {
+public final class FanLaw implements BranchLaw {
     /** Share of the largest flow over which the line beyond it takes the summit's pressure. */
     private static final double BEYOND = 0.1;
 
     private static final double MAX_FLOW = 1e6;
 
-    public FanLaw {
-        InvalidValue.present("fan", fan);
-        InvalidValue.present("resistance", resistance);
+    private final FanCurve fan;
+    private final DoubleUnaryOperator resistance;
+    /** What the path takes less what the fan gives, from the summit on. */
+    private final RisingCurve falling;
+
+    /**
+     * @param fan at its speed
+     * @param resistance Pa over m³/s, rising, asked at flows above zero only; the same in both directions
+     */
+    public FanLaw(FanCurve fan, DoubleUnaryOperator resistance) {
+        this.fan = InvalidValue.present("fan", fan);
+        this.resistance = InvalidValue.present("resistance", resistance);
+        this.falling = new RisingCurve(q -> path(q) - pressure(q));
     }
 
     /** Whether the fan's points reach to a flow, m³/s. */
@@ -33,11 +40,13 @@ public record FanLaw(FanCurve fan, DoubleUnaryOperator resistance) implements Br
 
     @Override
     public double flow(double pressureDifference) {
-        DoubleUnaryOperator lack = q -> path(q) - pressure(q) - pressureDifference;
         double summit = fan.summitFlow();
-        if (lack.applyAsDouble(summit) <= 0) {
-            return Root.between(lack, summit, beyond(lack, summit, 1));
+        if (falling.at(summit) <= pressureDifference) {
+            Double known = falling.knownAbove(pressureDifference);
+            double high = known != null ? known : beyond(q -> falling.at(q) - pressureDifference, summit, 1);
+            return falling.inverse(pressureDifference, summit, high);
         }
+        DoubleUnaryOperator lack = q -> path(q) - pressure(q) - pressureDifference;
         return Root.between(lack, beyond(lack, summit, -1), summit);
     }
 

@@ -4,15 +4,18 @@ import hushmaze.quantity.InvalidValue;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A way whose loss of pressure is known over its flow, such as a whole vent path; turned round by a bracketed root.
- *
- * @param resistance Pa over m³/s, rising, asked at flows above zero only; the same in both directions
+ * A way whose loss of pressure is known over its flow, such as a whole vent path; turned round by a bracketed root. Not safe for use
+ * by several threads.
  */
-public record ResistanceLaw(DoubleUnaryOperator resistance) implements BranchLaw {
+public final class ResistanceLaw implements BranchLaw {
     private static final double MAX_FLOW = 1e6;
 
-    public ResistanceLaw {
+    private final RisingCurve curve;
+
+    /** @param resistance Pa over m³/s, rising, asked at flows above zero only; the same in both directions */
+    public ResistanceLaw(DoubleUnaryOperator resistance) {
         InvalidValue.present("resistance", resistance);
+        this.curve = new RisingCurve(flow -> flow > 0 ? resistance.applyAsDouble(flow) : 0);
     }
 
     @Override
@@ -25,13 +28,18 @@ public record ResistanceLaw(DoubleUnaryOperator resistance) implements BranchLaw
     }
 
     private double at(double difference) {
+        Double known = curve.knownAbove(difference);
+        return curve.inverse(difference, 0, known != null ? known : beyond(difference));
+    }
+
+    private double beyond(double difference) {
         double high = 1e-3;
-        while (resistance.applyAsDouble(high) < difference) {
+        while (curve.at(high) < difference) {
             high *= 4;
             if (high > MAX_FLOW) {
                 throw new InvalidValue("resistance", "too little", "enough to hold the flow", "");
             }
         }
-        return Root.between(q -> (q > 0 ? resistance.applyAsDouble(q) : 0) - difference, 0, high);
+        return high;
     }
 }

@@ -1,6 +1,8 @@
 package hushmaze.sound.wave;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Degree of the functions of each cell along each axis: what the length of the cell asks for, and more near re-entrant edges.
@@ -22,9 +24,13 @@ final class CellDegrees {
     /** By how much this fades over a distance of one cell. */
     private static final double FADE = 1.5;
 
+    /** Most pairs of a cell and an edge whose distance is looked at; with more, only edges on a cell's own planes count. */
+    private static final double MOST_PAIRS = 1e8;
+
     private final AxisCuts[] cuts;
+    private final SharpEdges edges;
     /** For each axis the degree of each cell, by its place in the grid; 0 where there is none. */
-    private final int[][] degree = new int[3][];
+    private final byte[][] degree = new byte[3][];
 
     /**
      * @param blocks of the space
@@ -32,27 +38,40 @@ final class CellDegrees {
      * @param cuts of the three axes
      * @param waves along the three axes
      * @param accuracy asked for
+     * @throws hushmaze.quantity.InvalidValue if there are more cells than there may be unknowns
      */
     CellDegrees(BlockGrid blocks, SharpEdges edges, AxisCuts[] cuts, ShortestWaves[] waves, WaveAccuracy accuracy) {
         this.cuts = cuts;
+        this.edges = edges;
         int places = cuts[0].intervals() * cuts[1].intervals() * cuts[2].intervals();
         for (int a = 0; a < 3; a++) {
-            degree[a] = new int[places];
+            degree[a] = new byte[places];
         }
-        int[] at = new int[3];
-        for (at[0] = 0; at[0] < cuts[0].intervals(); at[0]++) {
-            for (at[1] = 0; at[1] < cuts[1].intervals(); at[1]++) {
-                for (at[2] = 0; at[2] < cuts[2].intervals(); at[2]++) {
-                    int[] block = block(at);
-                    if (blocks.reached(block[0], block[1], block[2])) {
-                        set(at, block, edges, waves, accuracy);
-                    }
-                }
-            }
+        List<int[]> cells = cells(blocks);
+        boolean near = (double) cells.size() * edges.count() <= MOST_PAIRS;
+        for (int[] at : cells) {
+            set(at, block(at), near, waves, accuracy);
         }
         while (even(blocks.inlet) || even(blocks.outlet)) {
             // what one mouth raises may lie at the other
         }
+    }
+
+    private List<int[]> cells(BlockGrid blocks) {
+        List<int[]> cells = new ArrayList<>();
+        for (int x = 0; x < cuts[0].intervals(); x++) {
+            for (int y = 0; y < cuts[1].intervals(); y++) {
+                for (int z = 0; z < cuts[2].intervals(); z++) {
+                    int[] at = {x, y, z};
+                    int[] block = block(at);
+                    if (blocks.reached(block[0], block[1], block[2])) {
+                        cells.add(at);
+                        WaveMesh.requireFewUnknowns(cells.size());
+                    }
+                }
+            }
+        }
+        return cells;
     }
 
     private int[] block(int[] at) {
@@ -63,23 +82,32 @@ final class CellDegrees {
         return (x * cuts[1].intervals() + y) * cuts[2].intervals() + z;
     }
 
-    private void set(int[] at, int[] block, SharpEdges edges, ShortestWaves[] waves, WaveAccuracy accuracy) {
+    /** How near a re-entrant edge that does not run along an axis is to a cell: 1 where it touches it, 0 where it is far. */
+    private double nearness(int axis, int[] at, int[] block, boolean all) {
+        if (!all) {
+            boolean touches = at[axis] == cuts[axis].lineOf[block[axis]] && edges.on(axis, block[axis])
+                    || at[axis] + 1 == cuts[axis].lineOf[block[axis] + 1] && edges.on(axis, block[axis] + 1);
+            return touches ? 1 : 0;
+        }
         double[] low = new double[3];
         double[] high = new double[3];
         for (int a = 0; a < 3; a++) {
             low[a] = cuts[a].line[at[a]];
             high[a] = cuts[a].line[at[a] + 1];
         }
+        return 1 / (1 + FADE * edges.distance(axis, low, high) / cuts[axis].width(at[axis]));
+    }
+
+    private void set(int[] at, int[] block, boolean near, ShortestWaves[] waves, WaveAccuracy accuracy) {
         for (int a = 0; a < 3; a++) {
+            int whole = 1;
             if (!cuts[a].constant) {
                 double radians = cuts[a].width(at[a]) * waves[a].along(block);
-                double near = 1 / (1 + FADE * edges.distance(a, low, high) / cuts[a].width(at[a]));
-                double asked = START + RISE * radians + ROOT * Math.sqrt(radians) + SHARP * near;
-                int whole = (int) Math.ceil(asked) + accuracy.extraDegree();
-                degree[a][place(at[0], at[1], at[2])] = Math.max(1, Math.min(IntervalBasis.MAX_DEGREE, whole));
-            } else {
-                degree[a][place(at[0], at[1], at[2])] = 1;
+                double asked =
+                        START + RISE * radians + ROOT * Math.sqrt(radians) + SHARP * nearness(a, at, block, near);
+                whole = (int) Math.ceil(asked) + accuracy.extraDegree();
             }
+            degree[a][place(at[0], at[1], at[2])] = (byte) Math.max(1, Math.min(IntervalBasis.MAX_DEGREE, whole));
         }
     }
 
@@ -116,7 +144,7 @@ final class CellDegrees {
         if (now == 0 || now >= least) {
             return false;
         }
-        degree[axis][place(at[0], at[1], at[2])] = least;
+        degree[axis][place(at[0], at[1], at[2])] = (byte) least;
         return true;
     }
 

@@ -54,6 +54,11 @@ final class SharpEdges {
         return new Segment(along, low, high);
     }
 
+    /** How many of them there are, edges that run on counted cell by cell. */
+    int count() {
+        return segments.size();
+    }
+
     /**
      * How far the nearest edge that does not run along an axis is from a block, m; infinite if there is none.
      *

@@ -91,6 +91,12 @@ final class WaveMesh {
         }
     }
 
+    static void requireFewUnknowns(long least) {
+        if (least > MOST_UNKNOWNS) {
+            throw tooMany("more", MOST_UNKNOWNS);
+        }
+    }
+
     private static void requireFew(double functions) {
         if (functions > MOST_FUNCTIONS) {
             throw tooMany(String.format(Locale.ROOT, "%.0f with those of rigid ground", functions), MOST_FUNCTIONS);
@@ -112,9 +118,7 @@ final class WaveMesh {
                     if (blocks.reached(bx, by, bz)) {
                         cells.add(new Cell(new int[] {x, y, z}, blocks.medium(bx, by, bz), blocks.height(bx, by, bz)));
                         least += least(cells.get(cells.size() - 1));
-                        if (least > MOST_UNKNOWNS) {
-                            throw tooMany("more", MOST_UNKNOWNS);
-                        }
+                        requireFewUnknowns(least);
                     }
                 }
             }
