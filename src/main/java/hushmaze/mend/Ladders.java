@@ -18,6 +18,7 @@ import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.ResizedBox;
 import hushmaze.size.Steps;
+import hushmaze.solid.Role;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -239,20 +240,32 @@ final class Ladders {
                 .apply(project);
     }
 
-    /** Ports elsewhere or smaller, that of the room first: the other one should cover the opening. */
+    /** Ports of the board that the notice is about, elsewhere or smaller; that of the room first, for the other should cover the opening. */
     private List<Ladder> otherPorts() {
         List<Ladder> all = new ArrayList<>();
         Port room = box.roomPort();
-        port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), 1, Ladders::placed);
-        port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), -1, Ladders::placed);
-        port(all, Mend.Kind.ROOM_PORT_WIDTH, room.width(), -1, Ladders::wide);
-        port(all, Mend.Kind.ROOM_PORT_HEIGHT, room.height(), -1, Ladders::high);
+        if (isOfNotice(result.solid().roomPort().role())) {
+            port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), 1, Ladders::placed);
+            port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), -1, Ladders::placed);
+            port(all, Mend.Kind.ROOM_PORT_WIDTH, room.width(), -1, Ladders::wide);
+            port(all, Mend.Kind.ROOM_PORT_HEIGHT, room.height(), -1, Ladders::high);
+        }
         Port opening = box.openingPort();
-        port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), 1, Ladders::placed);
-        port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), -1, Ladders::placed);
-        port(all, Mend.Kind.OPENING_PORT_WIDTH, opening.width(), -1, Ladders::wide);
-        port(all, Mend.Kind.OPENING_PORT_HEIGHT, opening.height(), -1, Ladders::high);
+        if (isOfNotice(result.solid().openingPort().role())) {
+            port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), 1, Ladders::placed);
+            port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), -1, Ladders::placed);
+            port(all, Mend.Kind.OPENING_PORT_WIDTH, opening.width(), -1, Ladders::wide);
+            port(all, Mend.Kind.OPENING_PORT_HEIGHT, opening.height(), -1, Ladders::high);
+        }
         return all;
+    }
+
+    /** Whether the board with the mark in the notice is one of a face. */
+    private boolean isOfNotice(Role role) {
+        return result.cutList().boards().stream()
+                .filter(item -> item.mark().equals(notice.part()))
+                .flatMap(item -> item.parts().stream())
+                .anyMatch(part -> part.role() == role);
     }
 
     private interface PortChange {

@@ -18,8 +18,8 @@ import java.util.Optional;
  */
 public final class SectionSolver {
     /** First the one whose errors are about 0.01 dB at losses of 20 dB beside sharp edges, at eight times the standard's cost. */
-    private static final List<WaveAccuracy> ACCURACIES = List.of(
-            new WaveAccuracy(1, 1), WaveAccuracy.STANDARD, new WaveAccuracy(-2, -1), new WaveAccuracy(-3, -2));
+    private static final List<WaveAccuracy> ACCURACIES =
+            List.of(new WaveAccuracy(1, 1), WaveAccuracy.STANDARD, new WaveAccuracy(-2, -1), new WaveAccuracy(-3, -2));
     /** Most square waves in the rectangle around a section: what a gigabyte holds, by trial. */
     private static final double SQUARE_WAVES = 4000;
     /** From so many crossings of the regions' edges on the elements are small enough without refinement beside edges. */
