@@ -43,7 +43,7 @@ public record Complex(double re, double im) {
     /** Size of re + j im. */
     static double size(double re, double im) {
         double squared = re * re + im * im;
-        // the library's function is right for all numbers, and ten times as slow
+        // the library's function is right for all numbers, and slow
         return squared > TINY && squared < HUGE ? Math.sqrt(squared) : Math.hypot(re, im);
     }
 
