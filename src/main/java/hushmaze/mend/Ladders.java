@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
@@ -99,8 +100,11 @@ final class Ladders {
 
     /** A size in steps of a builder's rule, up or down. */
     private Ladder sizes(Mend.Kind kind, ResizedBox.Size size, double now, int direction) {
-        List<Double> values = Ladder.steps(now, step, direction, STEPS);
-        return new Ladder(kind, Unit.MILLIMETRE, values, to -> box(b -> new ResizedBox(b).with(size, to)));
+        return lengths(kind, now, direction, to -> box(b -> new ResizedBox(b).with(size, to)));
+    }
+
+    private Ladder lengths(Mend.Kind kind, double now, int direction, DoubleFunction<UnaryOperator<Project>> change) {
+        return new Ladder(kind, Unit.MILLIMETRE, Ladder.steps(now, step, direction, STEPS), change);
     }
 
     private Ladder width(int direction) {
@@ -243,19 +247,19 @@ final class Ladders {
     /** Ports of the board that the notice is about, elsewhere or smaller; that of the room first, for the other should cover the opening. */
     private List<Ladder> otherPorts() {
         List<Ladder> all = new ArrayList<>();
-        Port room = box.roomPort();
         if (isOfNotice(result.solid().roomPort().role())) {
-            port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), 1, Ladders::placed);
-            port(all, Mend.Kind.ROOM_PORT_PLACE, room.edgeDistance(), -1, Ladders::placed);
-            port(all, Mend.Kind.ROOM_PORT_WIDTH, room.width(), -1, Ladders::wide);
-            port(all, Mend.Kind.ROOM_PORT_HEIGHT, room.height(), -1, Ladders::high);
+            ofPort(
+                    all,
+                    box.roomPort(),
+                    List.of(Mend.Kind.ROOM_PORT_PLACE, Mend.Kind.ROOM_PORT_WIDTH, Mend.Kind.ROOM_PORT_HEIGHT),
+                    (b, port) -> b.withPorts(b.openingPort(), port.apply(b.roomPort())));
         }
-        Port opening = box.openingPort();
         if (isOfNotice(result.solid().openingPort().role())) {
-            port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), 1, Ladders::placed);
-            port(all, Mend.Kind.OPENING_PORT_PLACE, opening.edgeDistance(), -1, Ladders::placed);
-            port(all, Mend.Kind.OPENING_PORT_WIDTH, opening.width(), -1, Ladders::wide);
-            port(all, Mend.Kind.OPENING_PORT_HEIGHT, opening.height(), -1, Ladders::high);
+            ofPort(
+                    all,
+                    box.openingPort(),
+                    List.of(Mend.Kind.OPENING_PORT_PLACE, Mend.Kind.OPENING_PORT_WIDTH, Mend.Kind.OPENING_PORT_HEIGHT),
+                    (b, port) -> b.withPorts(port.apply(b.openingPort()), b.roomPort()));
         }
         return all;
     }
@@ -268,20 +272,17 @@ final class Ladders {
                 .anyMatch(part -> part.role() == role);
     }
 
-    private interface PortChange {
-        Port with(Port port, double size);
+    private interface PortOfBox {
+        Box changed(Box box, UnaryOperator<Port> change);
     }
 
-    private void port(List<Ladder> all, Mend.Kind kind, double now, int direction, PortChange change) {
-        boolean room = EnumSet.of(Mend.Kind.ROOM_PORT_PLACE, Mend.Kind.ROOM_PORT_WIDTH, Mend.Kind.ROOM_PORT_HEIGHT)
-                .contains(kind);
-        all.add(new Ladder(
-                kind,
-                Unit.MILLIMETRE,
-                Ladder.steps(now, step, direction, STEPS),
-                to -> box(b -> room
-                        ? b.withPorts(b.openingPort(), change.with(b.roomPort(), to))
-                        : b.withPorts(change.with(b.openingPort(), to), b.roomPort()))));
+    /** A port farther from the edge, nearer to it, narrower and lower; kinds of place, width and height. */
+    private void ofPort(List<Ladder> all, Port now, List<Mend.Kind> kinds, PortOfBox port) {
+        DoubleFunction<UnaryOperator<Project>> place = to -> box(b -> port.changed(b, old -> placed(old, to)));
+        all.add(lengths(kinds.get(0), now.edgeDistance(), 1, place));
+        all.add(lengths(kinds.get(0), now.edgeDistance(), -1, place));
+        all.add(lengths(kinds.get(1), now.width(), -1, to -> box(b -> port.changed(b, old -> wide(old, to)))));
+        all.add(lengths(kinds.get(2), now.height(), -1, to -> box(b -> port.changed(b, old -> high(old, to)))));
     }
 
     private static Port placed(Port port, double edge) {

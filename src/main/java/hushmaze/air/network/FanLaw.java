@@ -42,9 +42,8 @@ public final class FanLaw implements BranchLaw {
     public double flow(double pressureDifference) {
         double summit = fan.summitFlow();
         if (falling.at(summit) <= pressureDifference) {
-            Double known = falling.knownAbove(pressureDifference);
-            double high = known != null ? known : beyond(q -> falling.at(q) - pressureDifference, summit, 1);
-            return falling.inverse(pressureDifference, summit, high);
+            return falling.inverse(
+                    pressureDifference, summit, difference -> beyond(q -> falling.at(q) - difference, summit, 1));
         }
         DoubleUnaryOperator lack = q -> path(q) - pressure(q) - pressureDifference;
         return Root.between(lack, beyond(lack, summit, -1), summit);

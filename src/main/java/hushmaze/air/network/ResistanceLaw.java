@@ -28,8 +28,7 @@ public final class ResistanceLaw implements BranchLaw {
     }
 
     private double at(double difference) {
-        Double known = curve.knownAbove(difference);
-        return curve.inverse(difference, 0, known != null ? known : beyond(difference));
+        return curve.inverse(difference, 0, this::beyond);
     }
 
     private double beyond(double difference) {

@@ -37,28 +37,16 @@ final class RisingCurve {
     }
 
     /**
-     * The place where it has a value, between two places at which it is below and above, or nearer known ones.
+     * The place where it has a value, between the nearest known places.
      *
      * @param low where it is not above the value
-     * @param high where it is not below the value
+     * @param beyond a place at which it is not below a value; asked when none is known
      */
-    double inverse(double value, double low, double high) {
-        double from = low;
-        double to = high;
+    double inverse(double value, double low, DoubleUnaryOperator beyond) {
+        Map.Entry<Double, Double> above = places.ceilingEntry(value);
+        double high = above == null ? beyond.applyAsDouble(value) : above.getValue();
         Map.Entry<Double, Double> below = places.floorEntry(value);
-        Map.Entry<Double, Double> above = places.ceilingEntry(value);
-        if (below != null && below.getValue() > from && below.getValue() < to) {
-            from = below.getValue();
-        }
-        if (above != null && above.getValue() < to && above.getValue() > from) {
-            to = above.getValue();
-        }
-        return Root.between(place -> at(place) - value, from, to);
-    }
-
-    /** The nearest place known where it is not below a value; null if there is none yet. */
-    Double knownAbove(double value) {
-        Map.Entry<Double, Double> above = places.ceilingEntry(value);
-        return above == null ? null : above.getValue();
+        boolean nearer = below != null && below.getValue() > low && below.getValue() < high;
+        return Root.between(place -> at(place) - value, nearer ? below.getValue() : low, high);
     }
 }

@@ -27,8 +27,9 @@ final class AxisCuts {
     private double[] made = new double[16];
     private int count;
 
-    AxisCuts(BlockGrid blocks, SharpEdges edges, int axis, double[] wavenumber, WaveAccuracy accuracy) {
+    AxisCuts(BlockGrid blocks, int axis, double[] wavenumber, WaveAccuracy accuracy) {
         double[] old = blocks.lines[axis];
+        SharpEdges edges = blocks.edges;
         lineOf = new int[old.length];
         constant = blocks.flat && axis == 2;
         if (constant) {

@@ -30,6 +30,9 @@ final class BlockGrid {
     /** Different media; a cell's medium is a place in this list. */
     final List<Medium> media;
 
+    /** Re-entrant edges. */
+    final SharpEdges edges;
+
     final Mouth inlet;
     final Mouth outlet;
     private final WaveSpace space;
@@ -62,6 +65,7 @@ final class BlockGrid {
         outlet = mouth("outlet", out);
         reached = reached();
         requireWayThrough();
+        edges = new SharpEdges(this);
     }
 
     /** The same with no pressure on the lowest plane along z, not for a flat space. */

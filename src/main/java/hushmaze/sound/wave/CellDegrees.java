@@ -1,6 +1,5 @@
 package hushmaze.sound.wave;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -28,54 +27,38 @@ final class CellDegrees {
     private static final double MOST_PAIRS = 1e8;
 
     private final AxisCuts[] cuts;
+    private final List<WaveMesh.Cell> cells;
     private final SharpEdges edges;
     /** For each axis the degree of each cell, by its place in the grid; 0 where there is none. */
     private final byte[][] degree = new byte[3][];
 
     /**
      * @param blocks of the space
-     * @param edges re-entrant ones
      * @param cuts of the three axes
+     * @param cells of the space
      * @param waves along the three axes
      * @param accuracy asked for
-     * @throws hushmaze.quantity.InvalidValue if there are more cells than there may be unknowns
      */
-    CellDegrees(BlockGrid blocks, SharpEdges edges, AxisCuts[] cuts, ShortestWaves[] waves, WaveAccuracy accuracy) {
+    CellDegrees(
+            BlockGrid blocks,
+            AxisCuts[] cuts,
+            List<WaveMesh.Cell> cells,
+            ShortestWaves[] waves,
+            WaveAccuracy accuracy) {
         this.cuts = cuts;
-        this.edges = edges;
+        this.cells = cells;
+        this.edges = blocks.edges;
         int places = cuts[0].intervals() * cuts[1].intervals() * cuts[2].intervals();
         for (int a = 0; a < 3; a++) {
             degree[a] = new byte[places];
         }
-        List<int[]> cells = cells(blocks);
         boolean near = (double) cells.size() * edges.count() <= MOST_PAIRS;
-        for (int[] at : cells) {
-            set(at, block(at), near, waves, accuracy);
+        for (WaveMesh.Cell cell : cells) {
+            set(cell.at(), near, waves, accuracy);
         }
         while (even(blocks.inlet) || even(blocks.outlet)) {
             // what one mouth raises may lie at the other
         }
-    }
-
-    private List<int[]> cells(BlockGrid blocks) {
-        List<int[]> cells = new ArrayList<>();
-        for (int x = 0; x < cuts[0].intervals(); x++) {
-            for (int y = 0; y < cuts[1].intervals(); y++) {
-                for (int z = 0; z < cuts[2].intervals(); z++) {
-                    int[] at = {x, y, z};
-                    int[] block = block(at);
-                    if (blocks.reached(block[0], block[1], block[2])) {
-                        cells.add(at);
-                        WaveMesh.requireFewUnknowns(cells.size());
-                    }
-                }
-            }
-        }
-        return cells;
-    }
-
-    private int[] block(int[] at) {
-        return new int[] {cuts[0].blockInterval[at[0]], cuts[1].blockInterval[at[1]], cuts[2].blockInterval[at[2]]};
     }
 
     private int place(int x, int y, int z) {
@@ -98,7 +81,11 @@ final class CellDegrees {
         return 1 / (1 + FADE * edges.distance(axis, low, high) / cuts[axis].width(at[axis]));
     }
 
-    private void set(int[] at, int[] block, boolean near, ShortestWaves[] waves, WaveAccuracy accuracy) {
+    private void set(int[] at, boolean near, ShortestWaves[] waves, WaveAccuracy accuracy) {
+        int[] block = new int[3];
+        for (int a = 0; a < 3; a++) {
+            block[a] = cuts[a].blockInterval[at[a]];
+        }
         for (int a = 0; a < 3; a++) {
             int whole = 1;
             if (!cuts[a].constant) {
@@ -114,7 +101,6 @@ final class CellDegrees {
     /** Makes the degrees at a mouth the same along each column and row, and those around it no lower; whether any changed. */
     private boolean even(Mouth mouth) {
         int line = cuts[mouth.normal()].lineOf[mouth.plane()];
-        int inside = mouth.port().high() ? line - 1 : line;
         boolean changed = false;
         for (int axis : new int[] {mouth.u(), mouth.v()}) {
             int other = axis == mouth.u() ? mouth.v() : mouth.u();
@@ -123,7 +109,7 @@ final class CellDegrees {
             for (int i = span[0]; i < span[1]; i++) {
                 int most = 0;
                 int[] at = new int[3];
-                at[mouth.normal()] = inside;
+                at[mouth.normal()] = mouth.inside(cuts);
                 at[axis] = i;
                 for (at[other] = across[0]; at[other] < across[1]; at[other]++) {
                     most = Math.max(most, of(axis, at));
@@ -165,10 +151,9 @@ final class CellDegrees {
 
     /** Degrees of the intervals of a mouth along one of the axes across it. */
     int[] atMouth(Mouth mouth, int axis) {
-        int line = cuts[mouth.normal()].lineOf[mouth.plane()];
         int[] at = new int[3];
         int other = axis == mouth.u() ? mouth.v() : mouth.u();
-        at[mouth.normal()] = mouth.port().high() ? line - 1 : line;
+        at[mouth.normal()] = mouth.inside(cuts);
         at[other] = cutSpan(mouth, other)[0];
         int[] span = cutSpan(mouth, axis);
         int[] out = new int[span[1] - span[0]];
@@ -183,13 +168,9 @@ final class CellDegrees {
     int[] most(int axis) {
         int[] most = new int[cuts[axis].intervals()];
         Arrays.fill(most, 1);
-        for (int x = 0; x < cuts[0].intervals(); x++) {
-            for (int y = 0; y < cuts[1].intervals(); y++) {
-                for (int z = 0; z < cuts[2].intervals(); z++) {
-                    int i = axis == 0 ? x : axis == 1 ? y : z;
-                    most[i] = Math.max(most[i], degree[axis][place(x, y, z)]);
-                }
-            }
+        for (WaveMesh.Cell cell : cells) {
+            int i = cell.at()[axis];
+            most[i] = Math.max(most[i], of(axis, cell.at()));
         }
         return most;
     }

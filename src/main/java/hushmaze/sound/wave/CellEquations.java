@@ -9,6 +9,15 @@ import java.util.List;
  * lower, the functions of that degree.
  */
 final class CellEquations {
+    /**
+     * A face, an edge or a corner of a cell.
+     *
+     * @param hats one bit for each axis across which others lie there
+     * @param ends one bit for each of those: whether it is the cell's high end
+     * @param degree of the functions shared there, for each axis that is not in hats; 0 for the others
+     */
+    record Part(int hats, int ends, int[] degree) {}
+
     /** The bit of the third axis. */
     private static final int Z = 4;
 
@@ -33,12 +42,12 @@ final class CellEquations {
 
     /**
      * @param own matrix
-     * @param degrees of each part: see {@link #parts}
+     * @param parts of its surface
      * @param onFloor whether the pressure at the cell's low end along z is zero
      */
-    CellEquations(CellMatrix own, List<int[]> degrees, boolean onFloor) {
+    CellEquations(CellMatrix own, List<Part> parts, boolean onFloor) {
         this.own = own;
-        if (!onFloor && sameEverywhere(own.shape, degrees)) {
+        if (!onFloor && sameEverywhere(own.shape, parts)) {
             size = own.size;
             re = own.re;
             im = own.im;
@@ -50,18 +59,9 @@ final class CellEquations {
         List<int[]> functions = new ArrayList<>();
         List<int[]> from = new ArrayList<>();
         List<double[]> share = new ArrayList<>();
-        int part = 0;
-        for (int hats = 1; hats < 8; hats++) {
-            if (!exists(own.shape, hats)) {
-                continue;
-            }
-            for (int ends = 0; ends < 8; ends++) {
-                if ((ends & ~hats) == 0) {
-                    int[] degree = degrees.get(part++);
-                    if (!onFloor || (hats & Z) == 0 || (ends & Z) != 0) {
-                        add(hats, ends, degree, functions, from, share);
-                    }
-                }
+        for (Part part : parts) {
+            if (!onFloor || (part.hats & Z) == 0 || (part.ends & Z) != 0) {
+                add(part, functions, from, share);
             }
         }
         shared = functions.toArray(new int[0][]);
@@ -77,21 +77,21 @@ final class CellEquations {
     }
 
     /**
-     * The degrees of a cell's faces, edges and corners, in their order.
+     * The faces, edges and corners of a cell, always in the same order.
      *
      * @param shape of the cell
      * @param degrees of all cells
      * @param at the cell
      */
-    static List<int[]> parts(CellShape shape, CellDegrees degrees, int[] at) {
-        List<int[]> parts = new ArrayList<>();
+    static List<Part> parts(CellShape shape, CellDegrees degrees, int[] at) {
+        List<Part> parts = new ArrayList<>();
         for (int hats = 1; hats < 8; hats++) {
             if (!exists(shape, hats)) {
                 continue;
             }
             for (int ends = 0; ends < 8; ends++) {
                 if ((ends & ~hats) == 0) {
-                    parts.add(degrees.shared(at, hats, ends));
+                    parts.add(new Part(hats, ends, degrees.shared(at, hats, ends)));
                 }
             }
         }
@@ -107,10 +107,10 @@ final class CellEquations {
         return true;
     }
 
-    private static boolean sameEverywhere(CellShape shape, List<int[]> degrees) {
-        for (int[] degree : degrees) {
+    private static boolean sameEverywhere(CellShape shape, List<Part> parts) {
+        for (Part part : parts) {
             for (int a = 0; a < 3; a++) {
-                if (degree[a] > 0 && shape.basis[a].hats > 0 && degree[a] != shape.basis[a].inner + 1) {
+                if (part.degree[a] > 0 && shape.basis[a].hats > 0 && part.degree[a] != shape.basis[a].inner + 1) {
                     return false;
                 }
             }
@@ -118,18 +118,18 @@ final class CellEquations {
         return true;
     }
 
-    private void add(int hats, int ends, int[] degree, List<int[]> functions, List<int[]> from, List<double[]> share) {
+    private void add(Part part, List<int[]> functions, List<int[]> from, List<double[]> share) {
         double[][][] into = new double[3][][];
         int[] first = new int[3];
         int[] count = new int[3];
         for (int a = 0; a < 3; a++) {
             IntervalBasis basis = own.shape.basis[a];
-            boolean hat = (hats & 1 << a) != 0;
-            first[a] = hat ? ends >> a & 1 : basis.hats;
+            boolean hat = (part.hats & 1 << a) != 0;
+            first[a] = hat ? part.ends >> a & 1 : basis.hats;
             if (hat || basis.hats == 0) {
                 into[a] = new double[][] {{1}};
             } else {
-                into[a] = IntervalBasis.ofDegree(degree[a]).into(basis);
+                into[a] = IntervalBasis.ofDegree(part.degree[a]).into(basis);
             }
             count[a] = into[a].length;
         }

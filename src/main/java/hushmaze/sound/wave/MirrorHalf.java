@@ -93,11 +93,6 @@ final class MirrorHalf {
         return new WavePort(port.normal(), port.high(), upper(port.start(), middle));
     }
 
-    /** Whether a grid is one of the two. */
-    boolean holds(BlockGrid grid) {
-        return grid.equals(even) || grid.equals(odd);
-    }
-
     /** Whether odd modes run in a port, so that the odd part is wanted. */
     boolean needsOdd(double frequency) {
         return frequency >= oddFrom;

@@ -25,6 +25,12 @@ record Mouth(WavePort port, int normal, int plane, int[][] span) {
         return cells;
     }
 
+    /** Interval along the normal that lies just inside, once the axis is cut. */
+    int inside(AxisCuts[] cuts) {
+        int line = cuts[normal].lineOf[plane];
+        return port.high() ? line - 1 : line;
+    }
+
     /** First axis across the duct. */
     int u() {
         return Axis.values()[normal].u().ordinal();

@@ -31,7 +31,7 @@ final class PortModes {
         int[] cell = new int[3];
         int line = mesh.cuts[mouth.normal()].lineOf[mouth.plane()];
         function[mouth.normal()] = line;
-        cell[mouth.normal()] = mouth.port().high() ? line - 1 : line;
+        cell[mouth.normal()] = mouth.inside(mesh.cuts);
         for (int i = 0; i < u.function.length; i++) {
             for (int j = 0; j < v.function.length; j++) {
                 function[mouth.u()] = u.function[i];

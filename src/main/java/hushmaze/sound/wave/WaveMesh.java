@@ -42,13 +42,7 @@ final class WaveMesh {
 
     private record SharedKey(Key own, boolean onFloor, List<Integer> degrees) {}
 
-    WaveMesh(
-            BlockGrid blocks,
-            SharpEdges edges,
-            double wavenumber,
-            double frequency,
-            WaveAccuracy accuracy,
-            Runnable pause) {
+    WaveMesh(BlockGrid blocks, double wavenumber, double frequency, WaveAccuracy accuracy, Runnable pause) {
         softFloor = blocks.softFloor;
         Complex[] density = new Complex[blocks.media.size()];
         Complex[] wave = new Complex[blocks.media.size()];
@@ -62,15 +56,16 @@ final class WaveMesh {
         ShortestWaves[] waves = new ShortestWaves[3];
         for (int axis = 0; axis < 3; axis++) {
             waves[axis] = new ShortestWaves(blocks, sizes, axis);
-            cuts[axis] = new AxisCuts(blocks, edges, axis, waves[axis].inSlabs(), accuracy);
+            cuts[axis] = new AxisCuts(blocks, axis, waves[axis].inSlabs(), accuracy);
         }
         requireFew((double) cuts[0].intervals() * cuts[1].intervals() * cuts[2].intervals());
-        degrees = new CellDegrees(blocks, edges, cuts, waves, accuracy);
+        collect(blocks);
+        degrees = new CellDegrees(blocks, cuts, cells, waves, accuracy);
         for (int axis = 0; axis < 3; axis++) {
             grids[axis] = new AxisGrid(cuts[axis].line, cuts[axis].constant, degrees.most(axis));
         }
         requireFew((double) grids[0].size() * grids[1].size() * grids[2].size());
-        collect(blocks);
+        requireFewUnknowns(cells.stream().mapToLong(this::least).sum());
         numbers = new UnknownNumbers(blocks, cuts, grids);
         Map<Key, CellMatrix> known = new HashMap<>();
         Map<SharedKey, CellEquations> knownShared = new HashMap<>();
@@ -78,20 +73,23 @@ final class WaveMesh {
             pause.run();
             Key key = key(cell);
             CellMatrix own = known.computeIfAbsent(key, k -> matrix(cell, density[cell.medium], wave[cell.medium]));
-            List<int[]> parts = CellEquations.parts(own.shape, degrees, cell.at);
+            List<CellEquations.Part> parts = CellEquations.parts(own.shape, degrees, cell.at);
             boolean onFloor = blocks.softFloor && cell.at[2] == 0;
             CellEquations equations = knownShared.computeIfAbsent(
                     new SharedKey(
                             key,
                             onFloor,
-                            parts.stream().flatMapToInt(Arrays::stream).boxed().toList()),
+                            parts.stream()
+                                    .flatMapToInt(part -> Arrays.stream(part.degree()))
+                                    .boxed()
+                                    .toList()),
                     k -> new CellEquations(own, parts, onFloor));
             matrices.add(equations);
             unknowns.add(number(cell, equations));
         }
     }
 
-    static void requireFewUnknowns(long least) {
+    private static void requireFewUnknowns(long least) {
         if (least > MOST_UNKNOWNS) {
             throw tooMany("more", MOST_UNKNOWNS);
         }
@@ -108,7 +106,6 @@ final class WaveMesh {
     }
 
     private void collect(BlockGrid blocks) {
-        long least = 0;
         for (int x = 0; x < cuts[0].intervals(); x++) {
             for (int y = 0; y < cuts[1].intervals(); y++) {
                 for (int z = 0; z < cuts[2].intervals(); z++) {
@@ -117,8 +114,7 @@ final class WaveMesh {
                     int bz = cuts[2].blockInterval[z];
                     if (blocks.reached(bx, by, bz)) {
                         cells.add(new Cell(new int[] {x, y, z}, blocks.medium(bx, by, bz), blocks.height(bx, by, bz)));
-                        least += least(cells.get(cells.size() - 1));
-                        requireFewUnknowns(least);
+                        requireFewUnknowns(cells.size());
                     }
                 }
             }

@@ -42,11 +42,9 @@ public final class WaveSolver {
     private final WaveAccuracy accuracy;
     private final List<Cuboid> rooms;
     private final BlockGrid blocks;
-    private final SharpEdges edges;
     /** Of a space that is its own mirror image; null for others. */
     private final MirrorHalf half;
 
-    private final SharpEdges evenEdges;
     private final long mostBytes;
 
     /** The standard accuracy. */
@@ -73,9 +71,7 @@ public final class WaveSolver {
         this.rooms = List.copyOf(rooms);
         InvalidValue.within("soundSpeed", space.soundSpeed(), 100, 1000, Unit.METRE_PER_SECOND);
         blocks = new BlockGrid(space);
-        edges = new SharpEdges(blocks);
         half = MirrorHalf.of(space, blocks).orElse(null);
-        evenEdges = half == null ? null : new SharpEdges(half.even);
         mostBytes = (long) (MEMORY_SHARE * Runtime.getRuntime().maxMemory());
     }
 
@@ -181,8 +177,7 @@ public final class WaveSolver {
     }
 
     private WaveSystem system(BlockGrid grid, double frequency, Runnable pause) {
-        SharpEdges sharp = half == null || !half.holds(grid) ? edges : evenEdges;
-        return new WaveSystem(grid, sharp, space.soundSpeed(), frequency, accuracy, pause);
+        return new WaveSystem(grid, space.soundSpeed(), frequency, accuracy, pause);
     }
 
     private static void requireInRange(double frequency) {

@@ -18,22 +18,15 @@ final class WaveSystem {
 
     /**
      * @param blocks of the space
-     * @param edges where small intervals or high degrees are needed
      * @param soundSpeed m/s
      * @param frequency Hz
      * @param accuracy asked for
      * @param pause called now and then; may throw to stop the work
      */
-    WaveSystem(
-            BlockGrid blocks,
-            SharpEdges edges,
-            double soundSpeed,
-            double frequency,
-            WaveAccuracy accuracy,
-            Runnable pause) {
+    WaveSystem(BlockGrid blocks, double soundSpeed, double frequency, WaveAccuracy accuracy, Runnable pause) {
         this.frequency = frequency;
         double k = 2 * Math.PI * frequency / soundSpeed;
-        mesh = new WaveMesh(blocks, edges, k, frequency, accuracy, pause);
+        mesh = new WaveMesh(blocks, k, frequency, accuracy, pause);
         inlet = new PortModes(blocks.inlet, mesh, k);
         outlet = new PortModes(blocks.outlet, mesh, k);
         pause.run();
