@@ -1,8 +1,11 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.Field;
+import hushmaze.app.model.PortFaces;
 import hushmaze.app.model.Texts;
 import hushmaze.project.Box;
+import hushmaze.project.PortFace;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +34,7 @@ final class BoxSizes implements Entry {
         layOut.disableProperty().bind(designer.results().layingOutProperty());
         layOut.setOnAction(e -> designer.results().layOut());
         content.getChildren().addAll(layOut, words);
+        add(make.wideChoice("path.box.form"));
         for (String size : List.of("passes", "clearWidth", "clearHeight", "clearLength", "turnGap")) {
             add(make.typed("path.box." + size));
         }
@@ -39,16 +43,26 @@ final class BoxSizes implements Entry {
             add(make.typed("path.box.linedFaces." + face));
         }
         heading("box.openingPort");
+        add(face(make, "path.box.openingPort.face"));
         for (String size : List.of("width", "height", "edgeDistance")) {
             add(make.typed("path.box.openingPort." + size));
         }
         heading("box.roomPort");
+        add(face(make, "path.box.roomPort.face"));
         for (String size : List.of("width", "height", "edgeDistance")) {
             add(make.typed("path.box.roomPort." + size));
         }
         heading("box.seams");
         joints.seams().forEach(this::add);
         refresh();
+    }
+
+    private Entry face(Entries make, String name) {
+        Field field = Field.of(name);
+        String label = Texts.of("entry." + name);
+        PortFaces faces = new PortFaces(designer.edit());
+        return make.chosen(
+                name, name, false, List.of(PortFace.values()), Texts::word, face -> faces.set(field, label, face));
     }
 
     private void heading(String key) {

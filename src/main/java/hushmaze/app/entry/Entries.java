@@ -68,6 +68,11 @@ final class Entries {
         return beside(name, field, text -> edit.enter(field, from, label, text));
     }
 
+    /** A number that goes into the project in a way of its own. */
+    Entry typed(String name, Function<String, Optional<String>> take) {
+        return beside(name, Field.of(name), take);
+    }
+
     private Entry beside(String name, Field field, Function<String, Optional<String>> take) {
         return new TypedEntry(edit, name, name, Size.BESIDE, () -> edit.shown(field), () -> isThere(field), take);
     }
@@ -88,15 +93,24 @@ final class Entries {
      * @param more what the source says then
      */
     Entry figure(String material, String figure, String key, String more) {
-        String name = material + "." + figure;
+        return figure(material + "." + figure, material + ".source", key, Size.BESIDE, more);
+    }
+
+    /**
+     * A number of which a source says when it was typed.
+     *
+     * @param source field that says where it is from
+     * @param more what the source says then
+     */
+    Entry figure(String name, String source, String key, Size size, String more) {
         Field field = Field.of(name);
-        Field from = Field.of(material + ".source");
+        Field from = Field.of(source);
         String label = Texts.of("entry." + key);
         return new TypedEntry(
                 edit,
                 key,
                 name,
-                Size.BESIDE,
+                size,
                 () -> edit.shown(field),
                 () -> isThere(field),
                 text -> edit.enterSaying(field, from, label, text, more));

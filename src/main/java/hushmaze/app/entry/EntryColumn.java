@@ -32,6 +32,8 @@ public final class EntryColumn extends VBox {
     private final JointEntries joints;
     private final ChoicesEntries choices;
     private final LinerEntries liners;
+    private final MaterialEntries figures;
+    private final SheetEntries sheets;
     private final PathsModel paths;
     private final Designer designer;
     private final Accordion groups = new Accordion();
@@ -47,6 +49,8 @@ public final class EntryColumn extends VBox {
         this.joints = new JointEntries(designer, make);
         this.choices = new ChoicesEntries(designer, make, this::boardName);
         this.liners = new LinerEntries(designer, make);
+        this.figures = new MaterialEntries(designer, make);
+        this.sheets = new SheetEntries(designer, make);
         this.paths = designer.paths();
         getStyleClass().add("entry-column");
         Label heading = new Label(Texts.of("entries.heading"));
@@ -145,9 +149,7 @@ public final class EntryColumn extends VBox {
                         make.typed("titleBlock.number"),
                         make.typed("titleBlock.date"),
                         make.typed("titleBlock.creator"),
-                        make.typed("titleBlock.approver"),
-                        make.chosen("stock.saw", true, presets.saws(), s -> s.name()),
-                        make.chosen("stock.screw", true, presets.screws(), s -> s.name())));
+                        make.typed("titleBlock.approver")));
     }
 
     private String noiseName(Noise noise) {
@@ -182,15 +184,19 @@ public final class EntryColumn extends VBox {
                         make.chosen("path.brief.construction.board", true, presets.boards(), this::boardName),
                         make.thickness("path.brief.construction.board"),
                         new ResultWords(designer, "board-words", Wording::boards),
+                        figures.board(),
                         make.typed("path.brief.construction.shellLayers"),
                         make.typed("path.brief.construction.baffleLayers"),
                         liners.liner(),
                         liners.facing(),
                         liners.figures(),
+                        figures.liner(),
                         make.yesNo("path.brief.construction.linedBroadFaces"),
                         make.choice("path.brief.construction.openingFace"),
                         make.choice("path.brief.construction.roomFace"),
                         make.typed("path.brief.construction.maxMass"),
+                        sheets.sheets(),
+                        figures.tools(),
                         choices.all(),
                         joints.joinery(),
                         joints.doorway(),
@@ -198,8 +204,13 @@ public final class EntryColumn extends VBox {
     }
 
     private String boardName(Board board) {
-        return presets.boards().contains(board)
-                ? board.name()
+        if (presets.boards().contains(board)) {
+            return board.name();
+        }
+        boolean figures = presets.boards().stream()
+                .anyMatch(b -> b.name().equals(board.name()) && b.thickness() == board.thickness());
+        return figures
+                ? Texts.of("entry.ownFigures", board.name())
                 : Texts.of("entry.ownBoard", board.name(), edit.thickness(board.thickness()));
     }
 

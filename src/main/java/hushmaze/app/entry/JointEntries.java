@@ -1,5 +1,6 @@
 package hushmaze.app.entry;
 
+import hushmaze.app.entry.TypedEntry.Size;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Extra;
 import hushmaze.app.model.ExtrasModel;
@@ -47,14 +48,18 @@ final class JointEntries {
                 key, () -> extras.summary(extra), List.of(switches.turn(extra), switches.when(extra, entries)));
     }
 
+    private Entry seam(int number, Runnable remove) {
+        String name = "path.box.seams." + number + ".";
+        return new EntryCard(
+                make.choice(name + "kind", "seam.kind"),
+                AwayButton.of("seam", number, remove),
+                List.of(make.typed(name + "position", "seam.position", Size.BESIDE)));
+    }
+
     /** The joints across the passes, what is proposed, and a button to take it. */
     List<Entry> seams() {
         CardList<Seam, Boolean> list = new CardList<>(
-                "seam",
-                seams::seams,
-                seam -> true,
-                (number, same, remove) -> new SeamCard(make, number, remove),
-                seams::remove);
+                "seam", seams::seams, seam -> true, (number, same, remove) -> seam(number, remove), seams::remove);
         list.with(AddChoice.of(
                 "seam", Arrays.asList(Seam.Kind.values()), Texts::word, kind -> list.say(seams.add(kind))));
         return List.of(

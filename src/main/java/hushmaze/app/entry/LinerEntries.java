@@ -35,10 +35,17 @@ final class LinerEntries {
                 new EntryRow(LINER, box, true),
                 box,
                 presets.liners(),
-                Liner::name,
+                this::name,
                 () -> there() ? now().faced(null) : null,
                 this::there,
                 liner -> set(LINER, liner.faced(now().facing())));
+    }
+
+    /** With a word where its figures are the user's own. */
+    private String name(Liner liner) {
+        boolean own = presets.liners().stream()
+                .anyMatch(l -> l.name().equals(liner.name()) && !l.faced(null).equals(liner.faced(null)));
+        return own ? Texts.of("entry.ownFigures", liner.name()) : liner.name();
     }
 
     /** Nothing, a cloth or a film. */

@@ -15,8 +15,10 @@ import javafx.scene.input.KeyEvent;
  * stays, with its message, until it is mended or the value changes from elsewhere.
  */
 final class TypedField {
-    /** About what goes on one line of a field that takes the column's width, and most lines shown. */
-    private static final int LETTERS_A_LINE = 34;
+    /** Width of a letter in font sizes, a word that does not fit on a line included. */
+    private static final double LETTER = 0.53;
+    /** What is beside the text in its field, in font sizes. */
+    private static final double BESIDE = 1.6;
 
     private static final int MOST_LINES = 4;
 
@@ -52,6 +54,7 @@ final class TypedField {
             }
         });
         field.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        field.widthProperty().addListener((p, before, now) -> stretch());
     }
 
     private void pressed(KeyEvent e) {
@@ -111,11 +114,18 @@ final class TypedField {
     private void show() {
         last = shown.get();
         field.setText(last);
-        if (field instanceof TextArea area) {
-            int lines = 1 + last.length() / LETTERS_A_LINE;
-            area.setPrefRowCount(Math.min(MOST_LINES, lines));
-        }
+        stretch();
         tell(Optional.empty());
+    }
+
+    /** As many lines as the text needs in the width there is. */
+    private void stretch() {
+        if (field instanceof TextArea area && area.getWidth() > 0) {
+            double size = area.getFont().getSize();
+            double letters = (area.getWidth() / size - BESIDE) / LETTER;
+            int lines = (int) Math.ceil(last.length() / Math.max(1, letters));
+            area.setPrefRowCount(Math.max(1, Math.min(MOST_LINES, lines)));
+        }
     }
 
     /** Shows what the project has now, unless something is being typed or waits to be mended. */

@@ -24,6 +24,7 @@ public final class Designer {
     private final AirModel air;
     private final SeamsModel seams;
     private final ChoicesModel choices;
+    private final StockModel stock;
     private final PathsModel paths;
     private final ResultModel results;
     private final SizingModel sizing;
@@ -72,6 +73,7 @@ public final class Designer {
         air = new AirModel(edit, presets.fans());
         seams = new SeamsModel(edit);
         choices = new ChoicesModel(edit);
+        stock = new StockModel(edit);
         paths = new PathsModel(edit);
         results = new ResultModel(edit, runners.results(), stages, message);
         sizing = new SizingModel(edit, runners.searches(), finder, message);
@@ -144,6 +146,11 @@ public final class Designer {
 
     public ChoicesModel choices() {
         return choices;
+    }
+
+    /** Sheets and offcuts parts are cut from. */
+    public StockModel stock() {
+        return stock;
     }
 
     public PathsModel paths() {

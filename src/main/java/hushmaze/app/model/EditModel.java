@@ -150,7 +150,14 @@ public final class EditModel implements Undoing {
                 source,
                 label,
                 text,
-                from -> from.contains(more) || from.length() + more.length() > LONGEST_SOURCE ? from : from + more);
+                from -> Summaries.isAssumed(from) ? Texts.of("source.entered") : saying(from, more));
+    }
+
+    /** A source that says something more, once, and only where there is room for it. */
+    static String saying(String source, String more) {
+        boolean said = source.contains(more) || source.equals(Texts.of("source.entered"));
+        boolean full = source.length() + more.length() > LONGEST_SOURCE;
+        return said || full ? source : source + more;
     }
 
     /** Changes one field to what was typed, in any unit; a blank takes away a value that may be absent. */

@@ -1,0 +1,79 @@
+package hushmaze.app.entry;
+
+import hushmaze.app.entry.TypedEntry.Size;
+import hushmaze.app.model.Designer;
+import hushmaze.app.model.StockModel;
+import hushmaze.app.model.StockModel.Material;
+import hushmaze.app.model.Texts;
+import hushmaze.material.Sheet;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
+
+/** The sheets and offcuts parts are cut from, as cards. */
+final class SheetEntries {
+    private final StockModel stock;
+    private final Designer designer;
+    private final Entries make;
+
+    SheetEntries(Designer designer, Entries make) {
+        this.designer = designer;
+        this.stock = designer.stock();
+        this.make = make;
+    }
+
+    /** All of them, folded. */
+    Entry sheets() {
+        return new FoldGroup(
+                "sheets",
+                stock::summary,
+                List.of(
+                        Words.quiet("stock.words"),
+                        Words.heading("stock.boards"),
+                        cards(Material.BOARD, () -> designer.presets().boardSheets()),
+                        Words.heading("stock.liners"),
+                        cards(Material.LINER, () -> designer.presets().linerSheets())));
+    }
+
+    private Entry cards(Material of, Supplier<List<Sheet>> presets) {
+        String key = "sheet-" + of.name().toLowerCase(Locale.ROOT);
+        // every sheet has the same entries
+        CardList<Sheet, Boolean> list = new CardList<>(
+                key,
+                () -> stock.sheets(of),
+                sheet -> true,
+                (number, same, remove) -> card(of, key, number, remove),
+                number -> stock.remove(of, number));
+        Button own = new Button(Texts.of("sheet.own"));
+        own.setId(key + "-own");
+        own.setTooltip(new Tooltip(Texts.of("sheet.own.tip")));
+        own.setMaxWidth(Double.MAX_VALUE);
+        own.setOnAction(e -> list.say(stock.add(of, stock.offcut(of))));
+        VBox more = new VBox(
+                AddChoice.of(
+                        key, () -> stock.more(of, presets.get()), Sheet::name, sheet -> list.say(stock.add(of, sheet))),
+                own);
+        more.getStyleClass().add("entry-part");
+        return list.with(more);
+    }
+
+    private Entry card(Material of, String key, int number, Runnable remove) {
+        String sheet = of.field() + "." + number + ".";
+        return new EntryCard(
+                make.typed(sheet + "name", "sheet.name", Size.LONG),
+                AwayButton.of(key, number, remove),
+                List.of(
+                        new PairEntry(size(sheet, "length"), size(sheet, "width")),
+                        new PairEntry(
+                                make.typed(sheet + "stock", "sheet.stock", Size.WIDE),
+                                make.typed(sheet + "price", "sheet.price", Size.WIDE)),
+                        make.typed(sheet + "source", "sheet.source", Size.LONG)));
+    }
+
+    private Entry size(String sheet, String name) {
+        return make.figure(sheet + name, sheet + "source", "sheet." + name, Size.WIDE, Texts.of("source.size"));
+    }
+}
