@@ -45,7 +45,17 @@ public record Assessment(Project project, RoomResult room, List<PathResult> path
 
     /** Whether the room as a whole is as asked: all that is heard in it within the target, and a way in and out for the air. */
     public boolean roomOk() {
-        return RoomVerdict.ok(this);
+        return roomQuiet() && roomAired();
+    }
+
+    /** Whether all that is heard in the room is within the target. */
+    public boolean roomQuiet() {
+        return RoomVerdict.quiet(this);
+    }
+
+    /** Whether the air has a way in and out of the room, and as much comes as it needs. */
+    public boolean roomAired() {
+        return RoomVerdict.aired(this);
     }
 
     /** Whether the room and every verdict of every path are good. */

@@ -11,13 +11,13 @@ final class RoomVerdict {
 
     private RoomVerdict() {}
 
-    /** The verdict, for the paths' pessimistic edges and the room's own noise together. */
-    static boolean ok(Assessment all) {
-        boolean stopped = all.notices().stream().anyMatch(n -> n.severity() == Severity.STOP);
-        return !stopped && quiet(all);
+    /** Whether the air has a way in and out, and as much comes as the room needs. */
+    static boolean aired(Assessment all) {
+        return all.notices().stream().noneMatch(n -> n.severity() == Severity.STOP);
     }
 
-    private static boolean quiet(Assessment all) {
+    /** Whether it is quiet enough, for the paths' pessimistic edges and the room's own noise together. */
+    static boolean quiet(Assessment all) {
         Target target = all.project().room().target();
         if (target.kind() == Target.Kind.DBA) {
             return all.room().rating().dbA() <= target.number() + SLACK_DB;

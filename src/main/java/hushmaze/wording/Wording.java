@@ -3,6 +3,7 @@ package hushmaze.wording;
 import hushmaze.air.PathAir;
 import hushmaze.air.need.NamedFlow;
 import hushmaze.assess.AirJudge;
+import hushmaze.assess.Assessment;
 import hushmaze.assess.Heard;
 import hushmaze.assess.LossReason;
 import hushmaze.assess.PathFlow;
@@ -17,6 +18,7 @@ import hushmaze.project.Brief;
 import hushmaze.project.Target;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Spectrum;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Relaxation;
@@ -25,19 +27,35 @@ import hushmaze.sound.criterion.RoomCriterion;
 import hushmaze.sound.criterion.SoundTransmissionClass;
 import hushmaze.sound.criterion.TargetMargin;
 import hushmaze.sound.criterion.WeightedReduction;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Verdicts and notices as sentences. */
 public final class Wording {
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("hushmaze.wording.texts", Locale.ROOT);
+
+    /** Notices whose numbers say about where, not exactly. */
+    private static final Set<NoticeKind> ROUGH = EnumSet.of(
+            NoticeKind.LINER_MODEL_BELOW_RANGE,
+            NoticeKind.LINER_MODEL_ABOVE_RANGE,
+            NoticeKind.LINE_OF_SIGHT,
+            NoticeKind.STEP_BELOW_CUT_ON_ONLY,
+            NoticeKind.MOUTH_WITHOUT_STRAIGHT_DUCT,
+            NoticeKind.CHAMBER_SMALL_TO_WAVELENGTH,
+            NoticeKind.CHAMBER_REGIONS_JOINED);
+
+    private static final MathContext ROUGH_DIGITS = new MathContext(2);
 
     /** A smaller gain is not worth a word, dB. */
     private static final double WORTH_SAYING = 0.5;
@@ -59,8 +77,8 @@ public final class Wording {
 
     /** A notice as a sentence. */
     public String notice(Notice notice) {
-        String value = notice.value() == null ? "" : amounts.of(notice.value(), notice.unit());
-        String limit = notice.limit() == null ? "" : amounts.of(notice.limit(), notice.unit());
+        String value = notice.value() == null ? "" : amounts.of(rough(notice, notice.value()), notice.unit());
+        String limit = notice.limit() == null ? "" : amounts.of(rough(notice, notice.limit()), notice.unit());
         String shortfall = notice.value() == null || notice.limit() == null
                 ? ""
                 : amounts.of(Math.abs(notice.value() - notice.limit()), notice.unit());
@@ -70,6 +88,13 @@ public final class Wording {
             return TEXTS.containsKey(noPlace) ? sentence + " " + text(noPlace) : sentence;
         }
         return sentence + " " + new SeamWording(this).wouldDo(notice.places());
+    }
+
+    /** Where a formula ends is not known to a hertz. */
+    private static double rough(Notice notice, double value) {
+        return ROUGH.contains(notice.kind())
+                ? BigDecimal.valueOf(value).round(ROUGH_DIGITS).doubleValue()
+                : value;
     }
 
     /** The four verdicts of a path, in the order quiet, air, fits, buildable. */
@@ -269,6 +294,28 @@ public final class Wording {
                 target(target),
                 Amounts.number(room.co2Steady() * 1e6, 0),
                 Amounts.number(room.temperatureRise(), 1));
+    }
+
+    /** Whether the room as a whole is quiet enough. */
+    public String roomNoise(Assessment all) {
+        Target target = all.project().room().target();
+        return text(
+                all.roomQuiet() ? "room.quiet.yes" : "room.quiet.no",
+                rating(all.room().rating(), target),
+                target(target));
+    }
+
+    /** Whether the room has air as a whole, and what becomes of it. */
+    public String roomFreshAir(Assessment all) {
+        RoomResult room = all.room();
+        String key = all.roomAired() ? "room.fresh.yes" : "room.fresh.no";
+        String steady = room.isWithoutAir()
+                ? text("room.fresh.sealed")
+                : text(
+                        "room.fresh.steady",
+                        Amounts.number(room.co2Steady() * 1e6, 0),
+                        Amounts.number(room.temperatureRise(), 1));
+        return text(key, steady) + " " + roomAir(room);
     }
 
     /** What the room needs, the pressure with the door shut, and how long the air lasts with nothing running. */

@@ -3,8 +3,11 @@ package hushmaze.app;
 import static hushmaze.app.EntryRobot.open;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hushmaze.app.entry.EntryColumn;
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.EntryPlace;
 import hushmaze.app.model.Extra;
+import hushmaze.project.Drive;
 import hushmaze.project.EnvelopeElement;
 import hushmaze.project.Fitting;
 import hushmaze.project.Project;
@@ -18,11 +21,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.TitledPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,8 +38,8 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /**
- * Property test of the entries: whatever a project says can be typed or chosen among them. A field that has none is listed
- * here with the way it is changed by.
+ * Property tests of the entries: whatever a project says can be typed or chosen among them, and a link leads to each that a
+ * notice can be about. A field that has no entry is listed here with the way it is changed by.
  */
 @ExtendWith(ApplicationExtension.class)
 class EveryFieldHasAnEntryTest {
@@ -92,13 +98,46 @@ class EveryFieldHasAnEntryTest {
         runner.close();
     }
 
-    @Test
-    void allOfAProjectCanBeChanged(FxRobot robot) throws Exception {
+    @BeforeEach
+    void begin(FxRobot robot) throws Exception {
         WaitForAsyncUtils.waitFor(
                 60,
                 TimeUnit.SECONDS,
                 () -> designer.edit().project().paths().get(0).box() != null);
         robot.interact(this::sayEverything);
+    }
+
+    @Test
+    void everyPlaceIsOpenedFocusedAndInSight(FxRobot robot) {
+        EntryColumn column = robot.lookup(".entry-column").queryAs(EntryColumn.class);
+        for (EntryPlace place : EntryPlace.values()) {
+            assertThat(place.words()).as("%s", place).isNotBlank();
+            robot.interact(() -> column.show(place));
+            WaitForAsyncUtils.waitForFxEvents();
+            Node focused = column.getScene().getFocusOwner();
+            assertThat(focused.getId()).as("%s", place).matches(Pattern.quote(place.id()) + "(-0)?");
+            Node group = robot.lookup("#group-" + place.group()).query();
+            Bounds inside = group.localToScene(group.getBoundsInLocal());
+            assertThat(inside.contains(focused.localToScene(focused.getBoundsInLocal())))
+                    .as("%s in sight", place)
+                    .isTrue();
+        }
+    }
+
+    /** What is switched off has no control to go to: the fold it would be in is opened instead. */
+    @Test
+    void whatIsSwitchedOffLeadsToItsFold(FxRobot robot) {
+        robot.interact(() -> designer.extras().turn(Extra.MOUNTING, false));
+        EntryColumn column = robot.lookup(".entry-column").queryAs(EntryColumn.class);
+        robot.interact(() -> column.show(EntryPlace.SCREWS));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(column.getScene().getFocusOwner().getId()).isEqualTo("fold-mounting");
+        assertThat(robot.lookup("#fold-mounting").queryAs(TitledPane.class).isExpanded())
+                .isTrue();
+    }
+
+    @Test
+    void allOfAProjectCanBeChanged(FxRobot robot) {
         List<TitledPane> groups =
                 List.copyOf(robot.lookup(".accordion > .titled-pane").queryAllAs(TitledPane.class));
         assertThat(groups).hasSize(8);
@@ -141,6 +180,7 @@ class EveryFieldHasAnEntryTest {
         for (Fitting.Kind kind : Fitting.Kind.values()) {
             designer.air().addFitting(kind);
         }
+        assertThat(designer.air().setDriveKind("kind", Drive.Kind.FAN_CURVE)).isEmpty();
         designer.presets().elements().forEach(element -> designer.extras().addElement(element));
         designer.extras()
                 .addElement(new EnvelopeElement(

@@ -68,6 +68,13 @@ class MendsWindowTest {
                             .isSelected())
                     .isTrue();
         }
+        Hyperlink gap = robot.lookup(".notices .why").queryAllAs(Hyperlink.class).stream()
+                .filter(link -> link.getText().equals("Gap at every turn…"))
+                .findFirst()
+                .orElseThrow();
+        robot.interact(gap::fire);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(gap.getScene().getFocusOwner().getId()).isEqualTo("path-box-turnGap");
     }
 
     private Box box() {

@@ -2,6 +2,7 @@ package hushmaze.app.entry;
 
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.EditModel;
+import hushmaze.app.model.EntryPlace;
 import hushmaze.app.model.PathsModel;
 import hushmaze.app.model.Texts;
 import hushmaze.material.Board;
@@ -226,6 +227,28 @@ public final class EntryColumn extends VBox {
             }
             return content;
         });
+    }
+
+    /** Opens what an entry is in, brings it into sight and puts the cursor there. */
+    public void show(EntryPlace place) {
+        TitledPane group = groups.getPanes().stream()
+                .filter(pane -> pane.getId().equals("group-" + place.group()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no group " + place.group()));
+        groups.setExpandedPane(group);
+        settle();
+        if (place.fold() != null && group.lookup("#fold-" + place.fold()) instanceof TitledPane fold) {
+            fold.setExpanded(true);
+            settle();
+        }
+        new SoughtEntry(group, place).show();
+    }
+
+    /** So that what was opened has its place before something in it is looked for; long texts take their lines once laid out. */
+    private void settle() {
+        applyCss();
+        layout();
+        layout();
     }
 
     private static Label words(String text) {

@@ -130,7 +130,7 @@ public final class DesignerWindow {
 
     private SplitPane columns(Views views) {
         EntryColumn entries = new EntryColumn(designer);
-        VerdictColumn verdict = new VerdictColumn(designer, views::show);
+        VerdictColumn verdict = new VerdictColumn(designer, views::show, entries::show);
         SplitPane all = new SplitPane(entries, views, verdict);
         SplitPane.setResizableWithParent(entries, false);
         SplitPane.setResizableWithParent(verdict, false);
