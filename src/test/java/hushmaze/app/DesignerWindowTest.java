@@ -91,7 +91,7 @@ class DesignerWindowTest {
     }
 
     private static String verdicts(FxRobot robot) {
-        return texts(robot, "#verdicts .sentence");
+        return texts(robot, "#verdicts .verdict-lead") + "\n" + texts(robot, "#verdicts .sentence");
     }
 
     private static String texts(FxRobot robot, String query) {
