@@ -97,4 +97,22 @@ public sealed interface Shape {
                     : new Bounds(x - before, y - above, x + after, y + below);
         }
     }
+
+    /**
+     * A place that tells more where drawings can be pointed at. Nothing is painted.
+     *
+     * @param area where to point
+     * @param told what it tells
+     */
+    record Hint(Bounds area, Told told) implements Shape {
+        @Override
+        public Hint moved(double dx, double dy) {
+            return new Hint(new Bounds(area.x0() + dx, area.y0() + dy, area.x1() + dx, area.y1() + dy), told);
+        }
+
+        @Override
+        public Bounds bounds(TextMeasure measure) {
+            return area;
+        }
+    }
 }

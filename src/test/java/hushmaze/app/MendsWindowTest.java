@@ -74,7 +74,8 @@ class MendsWindowTest {
                 .orElseThrow();
         robot.interact(gap::fire);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(robot.lookup(".designer").query().getScene().getFocusOwner().getId()).isEqualTo("path-box-turnGap");
+        assertThat(robot.lookup(".designer").query().getScene().getFocusOwner().getId())
+                .isEqualTo("path-box-turnGap");
     }
 
     private Box box() {

@@ -65,7 +65,7 @@ final class Entries {
         Field field = Field.of(name);
         Field from = Field.of(source);
         String label = Texts.of("entry." + name);
-        return beside(name, field, text -> edit.enter(field, from, label, text));
+        return beside(name, field, text -> edit.enter(field, from, label, text)).from(() -> edit.shown(from));
     }
 
     /** A number that goes into the project in a way of its own. */
@@ -73,7 +73,7 @@ final class Entries {
         return beside(name, Field.of(name), take);
     }
 
-    private Entry beside(String name, Field field, Function<String, Optional<String>> take) {
+    private TypedEntry beside(String name, Field field, Function<String, Optional<String>> take) {
         return new TypedEntry(edit, name, name, Size.BESIDE, () -> edit.shown(field), () -> isThere(field), take);
     }
 
@@ -107,13 +107,14 @@ final class Entries {
         Field from = Field.of(source);
         String label = Texts.of("entry." + key);
         return new TypedEntry(
-                edit,
-                key,
-                name,
-                size,
-                () -> edit.shown(field),
-                () -> isThere(field),
-                text -> edit.enterSaying(field, from, label, text, more));
+                        edit,
+                        key,
+                        name,
+                        size,
+                        () -> edit.shown(field),
+                        () -> isThere(field),
+                        text -> edit.enterSaying(field, from, label, text, more))
+                .from(() -> edit.shown(from));
     }
 
     /**

@@ -2,6 +2,7 @@ package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -20,6 +21,8 @@ final class EntryRow {
 
     private final String label;
     private final Control control;
+    private final Tooltip tooltip = new Tooltip();
+    private final Optional<String> tip;
     private final Label wrong = new Label();
     private final VBox box = new VBox();
 
@@ -42,8 +45,9 @@ final class EntryRow {
         name.getStyleClass().add("entry-name");
         control.setId(id.replace('.', '-'));
         control.setAccessibleText(label);
-        Texts.find("entry." + key + ".tip").ifPresent(tip -> {
-            Tooltip tooltip = new Tooltip(tip);
+        this.tip = Texts.find("entry." + key + ".tip");
+        tip.ifPresent(tip -> {
+            tooltip.setText(tip);
             name.setTooltip(tooltip);
             control.setTooltip(tooltip);
             control.setAccessibleHelp(tip);
@@ -78,6 +82,11 @@ final class EntryRow {
         row.getStyleClass().add("entry-line");
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    /** Says in its hint where its number is from, too. */
+    void from(Supplier<String> source) {
+        tooltip.setOnShowing(e -> tooltip.setText(Texts.of("entry.tip.from", tip.orElse(label), source.get())));
     }
 
     String label() {

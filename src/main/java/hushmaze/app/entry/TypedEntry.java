@@ -48,6 +48,12 @@ final class TypedEntry implements Entry {
         refresh();
     }
 
+    /** The same, saying in its hint where its number is from. */
+    TypedEntry from(Supplier<String> source) {
+        row.from(source);
+        return this;
+    }
+
     private static TextArea area() {
         TextArea area = new TextArea();
         area.setWrapText(true);

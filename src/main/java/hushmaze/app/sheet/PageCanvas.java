@@ -2,6 +2,7 @@ package hushmaze.app.sheet;
 
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Page;
+import hushmaze.drawing.Told;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,8 @@ import javafx.css.StyleablePropertyFactory;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 
@@ -38,6 +41,7 @@ public final class PageCanvas extends Region {
     private final StyleableProperty<Number> lettering =
             STYLES.createStyleableNumberProperty(this, "lettering", "-lettering", c -> c.lettering, 1);
     private PageSource source;
+    private final PageHints hints = new PageHints();
     private PlaceListener placed = (page, scale, left, top) -> {};
 
     public PageCanvas() {
@@ -53,7 +57,18 @@ public final class PageCanvas extends Region {
         }
         ((Observable) lettering).addListener(o -> requestLayout());
         inks.values().forEach(p -> ((Observable) p).addListener(o -> requestLayout()));
-        getChildren().add(canvas);
+        getChildren().addAll(canvas, hints);
+        addEventHandler(MouseEvent.MOUSE_MOVED, e -> hints.point(e.getX(), e.getY()));
+        addEventHandler(MouseEvent.MOUSE_EXITED, e -> hints.hide());
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        focusedProperty().addListener((p, before, now) -> hints.hide());
+    }
+
+    private void pressed(KeyEvent e) {
+        if (!e.isShortcutDown() && hints.go(e.getCode())) {
+            setAccessibleHelp(hints.told().map(Told::text).orElse(null));
+            e.consume();
+        }
     }
 
     /** Told where the page lies each time it was painted. */
@@ -88,10 +103,11 @@ public final class PageCanvas extends Region {
         double height = snapSizeY(getHeight());
         canvas.setWidth(width);
         canvas.setHeight(height);
+        hints.resizeRelocate(0, 0, width, height);
         GraphicsContext to = canvas.getGraphicsContext2D();
         to.clearRect(0, 0, width, height);
         if (source == null || width < LEAST || height < LEAST) {
-            placed.placed(null, 0, 0, 0);
+            placed(null, 0, 0, 0);
             return;
         }
         double larger = SCREEN_SCALE * lettering.getValue().doubleValue();
@@ -105,6 +121,13 @@ public final class PageCanvas extends Region {
         to.setFill(colour(Ink.WHITE));
         to.fillRect(left, top, page.width() * scale, page.height() * scale);
         new PagePainter(to, page, scale, left, top, this::colour).paint();
+        placed(page, scale, left, top);
+    }
+
+    private void placed(Page page, double scale, double left, double top) {
+        hints.place(page, scale, left, top);
+        // what tells something can be gone to by the keyboard
+        setFocusTraversable(!hints.isEmpty());
         placed.placed(page, scale, left, top);
     }
 

@@ -4,12 +4,15 @@ import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Point;
+import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Told;
 import hushmaze.drawing.Weight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /** What charts on two even axes have in common: legend above, grid with figures and units, curves cut at the edges. */
 final class ChartFrame {
@@ -117,6 +120,19 @@ final class ChartFrame {
             run.add(between(x, y, points.get(i - 1), points.get(i), cut[1]));
         }
         finish(run, curve.stroke());
+    }
+
+    /** Places along the axis that tell more: around each value of a curve across, half way to the next ones. */
+    void hints(EvenAxis x, EvenAxis y, List<Point> at, IntFunction<Told> told) {
+        for (int i = 0; i < at.size(); i++) {
+            double here = at.get(i).x();
+            double from = i == 0 ? here : (at.get(i - 1).x() + here) / 2;
+            double to = i == at.size() - 1 ? here : (here + at.get(i + 1).x()) / 2;
+            if (from <= x.high()) {
+                double end = x.place(Math.min(to, x.high()));
+                sketch.add(new Shape.Hint(new Bounds(x.place(from), y.to(), end, y.from()), told.apply(i)));
+            }
+        }
     }
 
     private void finish(List<Point> run, Stroke stroke) {

@@ -6,7 +6,9 @@ import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Told;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 
 /** Carbon dioxide in a room over time, with limits as labelled lines and a legend above. */
@@ -32,6 +34,7 @@ public final class Co2Chart {
     private final List<Curve> curves;
     private final List<Limit> limits;
     private final TextMeasure measure;
+    private IntFunction<Told> told;
 
     /**
      * @param curves times in s across, levels as fractions up; at least one, longer than nothing
@@ -41,6 +44,17 @@ public final class Co2Chart {
         this.curves = List.copyOf(curves);
         this.limits = List.copyOf(limits);
         this.measure = measure;
+    }
+
+    /**
+     * The same, which tells more where it is pointed at.
+     *
+     * @param of at a time by its number in the first curve
+     */
+    public Co2Chart telling(IntFunction<Told> of) {
+        Co2Chart chart = new Co2Chart(curves, limits, measure);
+        chart.told = of;
+        return chart;
     }
 
     /** The chart with its upper left corner at the origin; width and height in mm. */
@@ -70,6 +84,9 @@ public final class Co2Chart {
             boolean below = limits.size() > 1 && limit.level() == lowest;
             double baseline = below ? at + 1 + ChartFrame.SIZE * 0.8 : at - 1.2;
             frame.label(x.to() - 1.5, baseline, limit.name(), Anchor.END, Ink.ALERT);
+        }
+        if (told != null) {
+            frame.hints(x, y, inUnits(curves.get(0), unit).points(), told);
         }
         return sketch;
     }

@@ -7,10 +7,12 @@ import hushmaze.drawing.Point;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Told;
 import hushmaze.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * Pressure over flow: what a fan or a register gives, what the path takes as a filled range with its likely line, and the
@@ -67,20 +69,35 @@ public final class FanChart {
     private final Path system;
     private final Operating operating;
     private final Unit unit;
+    private final Unit pressureUnit;
     private final TextMeasure measure;
+    private IntFunction<Told> told;
 
     /**
      * @param fan the fan, or the pressure available; null for the path alone
      * @param system the path
      * @param operating the point, or null if they do not meet
      * @param unit of the flows
+     * @param pressureUnit of the pressures
      */
-    public FanChart(Line fan, Path system, Operating operating, Unit unit, TextMeasure measure) {
+    public FanChart(Line fan, Path system, Operating operating, Unit unit, Unit pressureUnit, TextMeasure measure) {
         this.fan = fan;
         this.system = system;
         this.operating = operating;
         this.unit = unit;
+        this.pressureUnit = pressureUnit;
         this.measure = measure;
+    }
+
+    /**
+     * The same, which tells more where it is pointed at.
+     *
+     * @param of at a flow by its number in the path
+     */
+    public FanChart telling(IntFunction<Told> of) {
+        FanChart chart = new FanChart(fan, system, operating, unit, pressureUnit, measure);
+        chart.told = of;
+        return chart;
     }
 
     /** The chart with its upper left corner at the origin; width and height in mm. */
@@ -94,12 +111,13 @@ public final class FanChart {
         double top = frame.legend(system.rangeName(), fan == null ? List.of(likely) : List.of(likely, fanCurve), width);
         double flow = Math.max(fan == null ? 0 : largest(fanCurve, true), largest(likely, true));
         // the path's high edge may leave the chart: what the fan cannot give is of no interest
-        double pressure =
-                Math.max(largest(fan == null ? high : fanCurve, false), operating == null ? 0 : operating.pressure());
+        double pressure = Math.max(
+                largest(fan == null ? high : fanCurve, false),
+                operating == null ? 0 : pressureUnit.fromSi(operating.pressure()));
         EvenAxis x = EvenAxis.upTo(flow, PARTS_ACROSS, ChartFrame.LEFT, width - ChartFrame.RIGHT);
         EvenAxis y = EvenAxis.upTo(1.1 * pressure, PARTS_UP, height - ChartFrame.BELOW, top);
         band(sketch, x, y, low, high);
-        frame.grid(x, y, unit.symbol(), "Pa");
+        frame.grid(x, y, unit.symbol(), pressureUnit.symbol());
         frame.curve(x, y, low);
         frame.curve(x, y, high);
         frame.curve(x, y, likely);
@@ -108,6 +126,9 @@ public final class FanChart {
         }
         if (operating != null) {
             mark(frame, sketch, x, y);
+        }
+        if (told != null) {
+            frame.hints(x, y, likely.points(), told);
         }
         return sketch;
     }
@@ -144,7 +165,7 @@ public final class FanChart {
 
     private void mark(ChartFrame frame, Sketch sketch, EvenAxis x, EvenAxis y) {
         double atX = x.place(unit.fromSi(operating.flow()));
-        double atY = y.place(operating.pressure());
+        double atY = y.place(pressureUnit.fromSi(operating.pressure()));
         sketch.line(atX, atY, atX, y.from(), Stroke.CENTRE);
         sketch.line(x.from(), atY, atX, atY, Stroke.CENTRE);
         sketch.rectangle(new Bounds(atX - DOT, atY - DOT, atX + DOT, atY + DOT), Stroke.OUTLINE, Ink.WHITE);
@@ -156,13 +177,15 @@ public final class FanChart {
     private List<Point> points(List<Double> pressures) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < system.flows().size(); i++) {
-            points.add(new Point(unit.fromSi(system.flows().get(i)), pressures.get(i)));
+            points.add(new Point(unit.fromSi(system.flows().get(i)), pressureUnit.fromSi(pressures.get(i))));
         }
         return points;
     }
 
     private List<Point> scaled(List<Point> points) {
-        return points.stream().map(p -> new Point(unit.fromSi(p.x()), p.y())).toList();
+        return points.stream()
+                .map(p -> new Point(unit.fromSi(p.x()), pressureUnit.fromSi(p.y())))
+                .toList();
     }
 
     private static double largest(Curve curve, boolean across) {

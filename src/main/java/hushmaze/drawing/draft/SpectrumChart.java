@@ -4,15 +4,18 @@ import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Point;
+import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Told;
 import hushmaze.drawing.Weight;
 import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -75,6 +78,7 @@ public final class SpectrumChart {
     private final List<Series> series;
     private final Readings readings;
     private final TextMeasure measure;
+    private IntFunction<Told> told;
 
     /**
      * @param bands of all values
@@ -99,6 +103,17 @@ public final class SpectrumChart {
         this.series = List.copyOf(series);
         this.readings = readings;
         this.measure = measure;
+    }
+
+    /**
+     * The same, each band of which tells more where it is pointed at.
+     *
+     * @param told of a band by its number
+     */
+    public SpectrumChart telling(IntFunction<Told> told) {
+        SpectrumChart chart = new SpectrumChart(bands, lowest, range, series, readings, measure);
+        chart.told = told;
+        return chart;
     }
 
     /** A value of each row, for a series; those that there are not leave a gap. */
@@ -130,7 +145,18 @@ public final class SpectrumChart {
         if (readings != null) {
             readings(sketch, x, y);
         }
+        if (told != null) {
+            hints(sketch, x, y);
+        }
         return sketch;
+    }
+
+    private void hints(Sketch sketch, LogAxis x, LevelAxis y) {
+        for (int i = 0; i < bands.size(); i++) {
+            double from = x.place(bands.get(i).lowerHz());
+            double to = x.place(bands.get(i).upperHz());
+            sketch.add(new Shape.Hint(new Bounds(from, y.top(), to, y.bottom()), told.apply(i)));
+        }
     }
 
     /** All that the axis should show. */

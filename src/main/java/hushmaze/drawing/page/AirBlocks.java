@@ -46,6 +46,7 @@ final class AirBlocks {
 
     private Block losses() {
         Figures f = job.figures();
+        String pressure = f.pressureUnit().symbol();
         Table table = new Table(
                 job.measure(),
                 List.of(
@@ -53,9 +54,9 @@ final class AirBlocks {
                         Column.words(Labels.of("air.what")),
                         Column.number(Labels.of("air.velocity", f.velocityUnit())),
                         Column.number(Labels.of("air.coefficient")),
-                        Column.number(Labels.of("air.low")),
-                        Column.number(Labels.of("air.likely")),
-                        Column.number(Labels.of("air.high"))));
+                        Column.number(Labels.of("air.low", pressure)),
+                        Column.number(Labels.of("air.likely", pressure)),
+                        Column.number(Labels.of("air.high", pressure))));
         for (Loss loss : air.losses()) {
             table.row(
                     Labels.word("place", loss.part()),

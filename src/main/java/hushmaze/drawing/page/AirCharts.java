@@ -60,8 +60,13 @@ final class AirCharts {
                 each(curve, PathFlow.DrivePoint::low),
                 each(curve, PathFlow.DrivePoint::likely),
                 each(curve, PathFlow.DrivePoint::high));
-        return Optional.of(
-                new FanChart(drive(carried), path, point(carried), job.figures().flowUnit(), job.measure()));
+        return Optional.of(new FanChart(
+                drive(carried),
+                path,
+                point(carried),
+                job.figures().flowUnit(),
+                job.figures().pressureUnit(),
+                job.measure()));
     }
 
     private static List<Double> each(List<PathFlow.DrivePoint> curve, ToDoubleFunction<PathFlow.DrivePoint> value) {
@@ -98,6 +103,17 @@ final class AirCharts {
 
     /** Carbon dioxide over the timetable, or with the air on and off. */
     Co2Chart co2() {
+        return co2(curves());
+    }
+
+    /** The same, which tells more where it is pointed at. */
+    Co2Chart toldCo2(ToldAir told) {
+        RoomResult room = job.assessment().room();
+        List<Curve> curves = curves();
+        return co2(curves).telling(i -> told.co2(curves, List.of(room.course(), room.sealed()), i));
+    }
+
+    private List<Curve> curves() {
         RoomResult room = job.assessment().room();
         List<Curve> curves = new ArrayList<>();
         boolean timetable = hasTimetable();
@@ -105,6 +121,10 @@ final class AirCharts {
         if (!timetable) {
             curves.add(curve("chart.co2.off", OFF, room.sealed()));
         }
+        return curves;
+    }
+
+    private Co2Chart co2(List<Curve> curves) {
         return new Co2Chart(
                 curves,
                 List.of(

@@ -26,9 +26,13 @@ record Figures(UnitSystem units) {
         return inch() ? Unit.CUBIC_FOOT_PER_MINUTE : Unit.LITRE_PER_SECOND;
     }
 
-    /** A pressure in pascals without its unit. */
+    /** A pressure without its unit. */
     String pressure(double si) {
-        return fixed(si, 2);
+        return inch() ? fixed(pressureUnit().fromSi(si), 4) : fixed(si, 2);
+    }
+
+    Unit pressureUnit() {
+        return inch() ? Unit.INCH_OF_WATER : Unit.PASCAL;
     }
 
     /** An area with its unit. */

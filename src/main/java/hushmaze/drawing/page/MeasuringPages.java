@@ -227,7 +227,7 @@ final class MeasuringPages {
         table.row(Labels.of("measuring.air.area"), area(opening), area(mouth), area(mouth));
         table.row(Labels.of("measuring.air.flow"), null, null, job.amounts().flow(flow));
         Double pressure = job.assessment().room().pressure();
-        String door = pressure == null ? "–" : job.figures().fixed(pressure, 1) + " Pa";
+        String door = pressure == null ? "–" : job.amounts().pressure(pressure);
         table.row(Labels.of("measuring.air.door"), null, null, door);
         all.add(table);
         Labels.list("measuring.air").forEach(text -> all.add(job.blocks().bullet(text)));

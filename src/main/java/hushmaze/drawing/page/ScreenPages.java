@@ -1,6 +1,7 @@
 package hushmaze.drawing.page;
 
 import hushmaze.assess.Assessment;
+import hushmaze.assess.BandResult;
 import hushmaze.assess.Comparison;
 import hushmaze.assess.PathResult;
 import hushmaze.drawing.Anchor;
@@ -15,6 +16,7 @@ import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.FanChart;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
+import hushmaze.drawing.draft.SpectrumChart;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
@@ -96,28 +98,31 @@ public final class ScreenPages {
 
     /** Noise at the microphone with and without the box, above the reduction by the box, in third octaves. */
     public Page spectra(double width, double height) {
-        return spectra(new SummaryPages(job), width, height);
+        return spectra(job.result().thirds(), width, height);
     }
 
     /** The same in octaves. */
     public Page octaves(double width, double height) {
-        return spectra(new SummaryPages(job, job.result().octaves()), width, height);
+        return spectra(job.result().octaves(), width, height);
     }
 
     /** The reduction by each method that was run, in third octaves. */
     public Page methods(double width, double height) {
-        SummaryPages charts = new SummaryPages(job);
+        SpectrumChart methods = new SummaryPages(job).methods();
+        ToldBands told = new ToldBands(job, job.result().thirds());
         Sketch sketch = new Sketch();
         chart(
                 sketch,
                 Labels.of("summary.methods"),
                 MARGIN,
                 height - 2 * MARGIN,
-                h -> charts.methods().draw(width - 2 * MARGIN, h));
+                h -> methods.telling(told::methods).draw(width - 2 * MARGIN, h));
         return page(Labels.of("summary.methods"), width, height, sketch);
     }
 
-    private Page spectra(SummaryPages charts, double width, double height) {
+    private Page spectra(List<BandResult> bands, double width, double height) {
+        SummaryPages charts = new SummaryPages(job, bands);
+        ToldBands told = new ToldBands(job, bands);
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;
         double room = width - 2 * MARGIN;
@@ -126,13 +131,13 @@ public final class ScreenPages {
                 Labels.of("summary.levels"),
                 MARGIN,
                 each,
-                h -> charts.levels().draw(room, h));
+                h -> charts.levels().telling(told::levels).draw(room, h));
         chart(
                 sketch,
                 Labels.of("summary.loss"),
                 MARGIN + each + BETWEEN,
                 each,
-                h -> charts.losses().draw(room, h));
+                h -> charts.losses().telling(told::losses).draw(room, h));
         return page(Labels.of("summary.levels"), width, height, sketch);
     }
 
@@ -152,10 +157,13 @@ public final class ScreenPages {
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;
         double room = width - 2 * MARGIN;
-        Optional<FanChart> pressure = charts.pressure();
+        ToldAir told = new ToldAir(job);
+        Optional<FanChart> pressure = charts.pressure()
+                .map(c -> c.telling(
+                        i -> told.pressures(job.result().carried().curve().get(i))));
         pressure.ifPresent(c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h)));
         double below = pressure.isPresent() ? MARGIN + each + BETWEEN : MARGIN;
-        chart(sketch, charts.co2Title(), below, each, h -> charts.co2().draw(room, h));
+        chart(sketch, charts.co2Title(), below, each, h -> charts.toldCo2(told).draw(room, h));
         return page(charts.co2Title(), width, height, sketch);
     }
 

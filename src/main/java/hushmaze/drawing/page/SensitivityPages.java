@@ -6,6 +6,7 @@ import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Blocks;
 import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
+import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Change;
 import hushmaze.size.Sensitivity;
@@ -65,14 +66,15 @@ final class SensitivityPages {
                         Column.words(Labels.of("change.what")),
                         Column.number(Labels.of("change.margin")),
                         Column.number(Labels.of("change.likely")),
-                        Column.number(Labels.of("change.pressure")),
+                        Column.number(Labels.of(
+                                "change.pressure", job.figures().pressureUnit().symbol())),
                         Column.words(Labels.of("change.fits"))));
         for (Sensitivity.Row row : sensitivity.rows()) {
             table.row(
                     what(row.change()),
                     signed(row.margin(), 1),
                     signed(row.likely(), 1),
-                    signed(row.pressureDrop(), 1),
+                    pressure(row.pressureDrop()),
                     row.unable() == null ? Labels.of(row.fits() ? "change.yes" : "change.no") : why(row));
         }
         return table;
@@ -107,6 +109,11 @@ final class SensitivityPages {
         return job.units() == UnitSystem.METRIC || metres < 1e-3
                 ? millimetres
                 : Labels.of("change.inches", millimetres, job.length(metres));
+    }
+
+    private String pressure(Double si) {
+        Unit unit = job.figures().pressureUnit();
+        return signed(si == null ? null : Double.valueOf(unit.fromSi(si)), unit == Unit.PASCAL ? 1 : 3);
     }
 
     /** With its sign; what rounds to nothing has none. */

@@ -76,11 +76,11 @@ class EvenChartsTest {
                 List.of(0.0, 80.0, 320.0));
         for (double flow : new double[] {0.018, 0.0495}) {
             FanChart.Operating point = new FanChart.Operating("18 L/s at 29 Pa", flow, 29);
-            Sketch sketch = new FanChart(fan, path, point, Unit.LITRE_PER_SECOND, MEASURE).draw(170, 90);
+            Sketch sketch = new FanChart(fan, path, point, Unit.LITRE_PER_SECOND, Unit.PASCAL, MEASURE).draw(170, 90);
             fits(sketch, 170, 90);
             assertThat(texts(sketch)).contains("Pa", "L/s", "Fan", "likely", "range", "18 L/s at 29 Pa");
         }
-        assertThat(texts(new FanChart(fan, path, null, Unit.LITRE_PER_SECOND, MEASURE).draw(170, 90)))
+        assertThat(texts(new FanChart(fan, path, null, Unit.LITRE_PER_SECOND, Unit.PASCAL, MEASURE).draw(170, 90)))
                 .doesNotContain("18 L/s at 29 Pa");
     }
 }
