@@ -32,7 +32,7 @@ import javafx.stage.Stage;
  * memory.
  */
 public final class EditBench {
-    private static final int WARM = 12;
+    private static final int WARM = 40;
     private static final int EDITS = 40;
     private static final long PATIENCE_S = 120;
     private static final long REST_MS = 60;

@@ -9,6 +9,9 @@ public sealed interface Enlargement permits Enlargement.Found, Enlargement.None 
     /** Most that is tried. */
     double MOST = 100;
 
+    /** The factor is found to this share of itself. */
+    double EXACT = 1e-7;
+
     /** Why it does not help. */
     enum Reason {
         /** The way does not answer to the pressure. */
@@ -56,7 +59,7 @@ public sealed interface Enlargement permits Enlargement.Found, Enlargement.None 
         if (most > 0) {
             return new None(Reason.NOT_ENOUGH);
         }
-        return new Found(Math.exp(Root.between(above, 0, Math.log(MOST))));
+        return new Found(Math.exp(Root.between(above, 0, Math.log(MOST), EXACT)));
     }
 
     private static double pressure(RoomNetwork network, String room, String branch, double factor) {

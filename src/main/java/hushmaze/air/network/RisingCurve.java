@@ -16,6 +16,8 @@ final class RisingCurve {
     private final DoubleUnaryOperator function;
     private final Map<Double, Double> values = new HashMap<>();
     private final TreeMap<Double, Double> places = new TreeMap<>();
+    /** Places that were searched for, by the value. */
+    private final Map<Double, Double> found = new HashMap<>();
 
     /** @param function rising */
     RisingCurve(DoubleUnaryOperator function) {
@@ -43,10 +45,18 @@ final class RisingCurve {
      * @param beyond a place at which it is not below a value; asked when none is known
      */
     double inverse(double value, double low, DoubleUnaryOperator beyond) {
+        Double known = found.get(value);
+        if (known != null && known >= low) {
+            return known;
+        }
         Map.Entry<Double, Double> above = places.ceilingEntry(value);
         double high = above == null ? beyond.applyAsDouble(value) : above.getValue();
         Map.Entry<Double, Double> below = places.floorEntry(value);
         boolean nearer = below != null && below.getValue() > low && below.getValue() < high;
-        return Root.between(place -> at(place) - value, nearer ? below.getValue() : low, high);
+        double place = Root.between(at -> at(at) - value, nearer ? below.getValue() : low, high);
+        if (found.size() < MOST) {
+            found.put(value, place);
+        }
+        return place;
     }
 }

@@ -151,7 +151,7 @@ public record RoomNetwork(Map<String, Double> fixed, List<String> free, List<Bra
         for (Branch b : branches) {
             double d = pressure(b.from(), p) - pressure(b.to(), p);
             double h = Math.max(1e-6, 1e-5 * Math.abs(d));
-            double slope = (b.law().flow(d + h) - b.law().flow(d - h)) / (2 * h);
+            double slope = (b.law().flow(d + h) - b.law().flow(d)) / h;
             int i = free.indexOf(b.from());
             int j = free.indexOf(b.to());
             if (i >= 0) {

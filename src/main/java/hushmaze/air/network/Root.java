@@ -18,6 +18,15 @@ final class Root {
 
     /** The root between two places at which the function has opposite signs or is zero. */
     static double between(DoubleUnaryOperator f, double low, double high) {
+        return between(f, low, high, ABSOLUTE);
+    }
+
+    /**
+     * The same, no more exact than is asked for.
+     *
+     * @param exact how far off it may be
+     */
+    static double between(DoubleUnaryOperator f, double low, double high, double exact) {
         double a = high;
         double b = low;
         double fa = f.applyAsDouble(a);
@@ -40,7 +49,7 @@ final class Root {
             a = x;
             fa = fx;
             double best = Math.abs(fa) < Math.abs(fb) ? a : b;
-            double least = (RELATIVE * Math.abs(best) + ABSOLUTE) / Math.abs(b - a);
+            double least = (RELATIVE * Math.abs(best) + exact) / Math.abs(b - a);
             if (fa == 0 || least > 0.5) {
                 return best;
             }

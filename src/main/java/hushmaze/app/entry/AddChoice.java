@@ -1,12 +1,12 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Tooltip;
 import javafx.util.StringConverter;
 
 /** A list to add from: choosing adds and keeps nothing chosen. */
@@ -28,7 +28,7 @@ final class AddChoice {
         ComboBox<T> more = new ComboBox<>();
         more.setId(key + "-add");
         more.setPromptText(Texts.of(key + ".add"));
-        more.setTooltip(new Tooltip(Texts.of(key + ".add.tip")));
+        Tip.on(more, Texts.of(key + ".add.tip"));
         more.setMaxWidth(Double.MAX_VALUE);
         more.setConverter(new StringConverter<>() {
             @Override

@@ -9,6 +9,7 @@ import hushmaze.app.model.ExtrasModel;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.PointsText;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import hushmaze.material.Fan;
 import hushmaze.project.Drive;
 import hushmaze.project.Fitting;
@@ -17,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 
 /** The entries about air, each group folded: what moves it, what it passes at the ends, who needs it, where it leaks. */
 final class AirEntries {
@@ -147,7 +147,7 @@ final class AirEntries {
     private Entry timetable() {
         Button more = new Button(Texts.of("session.add"));
         more.setId("session-add");
-        more.setTooltip(new Tooltip(Texts.of("session.add.tip")));
+        Tip.on(more, Texts.of("session.add.tip"));
         more.setMaxWidth(Double.MAX_VALUE);
         // every time has the same entries
         CardList<Session, Boolean> list = new CardList<>(

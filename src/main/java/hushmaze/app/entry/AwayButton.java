@@ -1,8 +1,8 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 
 /** Takes one card out of a list. */
@@ -17,7 +17,7 @@ final class AwayButton {
         Button away = new Button("✕");
         away.setId(key + "-" + number + "-away");
         away.setAccessibleText(Texts.of(key + ".away"));
-        away.setTooltip(new Tooltip(Texts.of(key + ".away.tip")));
+        Tip.on(away, Texts.of(key + ".away.tip"));
         away.setMinWidth(Region.USE_PREF_SIZE);
         away.setOnAction(e -> remove.run());
         return away;

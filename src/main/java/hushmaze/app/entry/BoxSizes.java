@@ -4,6 +4,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.PortFaces;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import hushmaze.project.Box;
 import hushmaze.project.PortFace;
 import hushmaze.wording.Wording;
@@ -11,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 
 /** The box itself: laid out from the wishes on demand, its sizes free to change. */
@@ -30,7 +30,7 @@ final class BoxSizes implements Entry {
         layOut.setId("lay-out");
         layOut.getStyleClass().add("accent");
         layOut.setMaxWidth(Double.MAX_VALUE);
-        layOut.setTooltip(new Tooltip(Texts.of("box.layOut.tip")));
+        Tip.on(layOut, Texts.of("box.layOut.tip"));
         layOut.disableProperty().bind(designer.results().layingOutProperty());
         layOut.setOnAction(e -> designer.results().layOut());
         content.getChildren().addAll(layOut, words);

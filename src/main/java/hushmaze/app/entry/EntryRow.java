@@ -1,6 +1,7 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.css.PseudoClass;
@@ -10,7 +11,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -21,8 +21,8 @@ final class EntryRow {
 
     private final String label;
     private final Control control;
-    private final Tooltip tooltip = new Tooltip();
     private final Optional<String> tip;
+    private Supplier<String> source;
     private final Label wrong = new Label();
     private final VBox box = new VBox();
 
@@ -46,12 +46,9 @@ final class EntryRow {
         control.setId(id.replace('.', '-'));
         control.setAccessibleText(label);
         this.tip = Texts.find("entry." + key + ".tip");
-        tip.ifPresent(tip -> {
-            tooltip.setText(tip);
-            name.setTooltip(tooltip);
-            control.setTooltip(tooltip);
-            control.setAccessibleHelp(tip);
-        });
+        Tip.on(name, this::hint);
+        Tip.on(control, this::hint);
+        tip.ifPresent(control::setAccessibleHelp);
         if (control instanceof TextInputControl input) {
             Texts.find("entry." + key + ".prompt").ifPresent(input::setPromptText);
         }
@@ -85,8 +82,13 @@ final class EntryRow {
     }
 
     /** Says in its hint where its number is from, too. */
-    void from(Supplier<String> source) {
-        tooltip.setOnShowing(e -> tooltip.setText(Texts.of("entry.tip.from", tip.orElse(label), source.get())));
+    void from(Supplier<String> words) {
+        source = words;
+    }
+
+    private String hint() {
+        String words = tip.orElse("");
+        return source == null ? words : Texts.of("entry.tip.from", words.isEmpty() ? label : words, source.get());
     }
 
     String label() {

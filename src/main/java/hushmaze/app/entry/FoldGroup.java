@@ -1,13 +1,13 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.TitledPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 
 /** Entries that fold away; closed, one line says what they hold. */
@@ -29,7 +29,7 @@ final class FoldGroup implements Entry {
         summary.getStyleClass().add("fold-summary");
         summary.setId("fold-" + key + "-summary");
         VBox head = new VBox(title, summary);
-        Tooltip.install(head, new Tooltip(Texts.of("fold." + key + ".tip")));
+        Tip.on(head, Texts.of("fold." + key + ".tip"));
         pane.setAccessibleText(title.getText());
         pane.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         pane.setGraphic(head);

@@ -1,10 +1,10 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 
 /** A button among the entries, as wide as they are; dead while there is nothing to do. */
 final class PressEntry implements Entry {
@@ -21,7 +21,7 @@ final class PressEntry implements Entry {
         this.may = may;
         button = new Button(Texts.of(key));
         button.setId(id);
-        button.setTooltip(new Tooltip(Texts.of(key + ".tip")));
+        Tip.on(button, Texts.of(key + ".tip"));
         button.setMaxWidth(Double.MAX_VALUE);
         button.setOnAction(e -> what.run());
         refresh();

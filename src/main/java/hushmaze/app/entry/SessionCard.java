@@ -3,6 +3,7 @@ package hushmaze.app.entry;
 import hushmaze.app.model.EditModel;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -67,10 +67,10 @@ final class SessionCard implements Entry {
         String label = Texts.of("entry.session." + component);
         Label name = new Label(label);
         TextField control = new TextField();
-        Tooltip tip = new Tooltip(Texts.of("entry.session." + component + ".tip"));
+        String tip = Texts.of("entry.session." + component + ".tip");
         name.setLabelFor(control);
-        name.setTooltip(tip);
-        control.setTooltip(tip);
+        Tip.on(name, tip);
+        Tip.on(control, tip);
         control.setId(name(component).replace('.', '-'));
         control.setAccessibleText(Texts.of("session.one", label, String.valueOf(number + 1)));
         int index = typed.size();
@@ -91,7 +91,7 @@ final class SessionCard implements Entry {
 
     private CheckBox airSwitch() {
         air.setId(name("airOn").replace('.', '-'));
-        air.setTooltip(new Tooltip(Texts.of("entry.session.airOn.tip")));
+        Tip.on(air, Texts.of("entry.session.airOn.tip"));
         air.setMinWidth(CheckBox.USE_PREF_SIZE);
         air.setOnAction(e -> edit.set(airOn, air.getText(), air.isSelected()));
         return air;

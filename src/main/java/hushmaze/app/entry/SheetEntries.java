@@ -5,12 +5,12 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.StockModel;
 import hushmaze.app.model.StockModel.Material;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import hushmaze.material.Sheet;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 
 /** The sheets and offcuts parts are cut from, as cards. */
@@ -49,7 +49,7 @@ final class SheetEntries {
                 number -> stock.remove(of, number));
         Button own = new Button(Texts.of("sheet.own"));
         own.setId(key + "-own");
-        own.setTooltip(new Tooltip(Texts.of("sheet.own.tip")));
+        Tip.on(own, Texts.of("sheet.own.tip"));
         own.setMaxWidth(Double.MAX_VALUE);
         own.setOnAction(e -> list.say(stock.add(of, stock.offcut(of))));
         VBox more = new VBox(

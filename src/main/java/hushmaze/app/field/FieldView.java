@@ -6,6 +6,7 @@ import hushmaze.app.model.SoundFieldModel;
 import hushmaze.app.model.SoundFieldModel.State;
 import hushmaze.app.model.Texts;
 import hushmaze.app.verdict.Presence;
+import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.sound.section.PathField;
 import java.util.Optional;
@@ -19,7 +20,6 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -81,7 +81,7 @@ public final class FieldView extends BorderPane {
         typed.setId("inside-frequency");
         typed.setAccessibleText(Texts.of("inside.frequency.name"));
         typed.setAccessibleHelp(Texts.of("inside.frequency.tip"));
-        typed.setTooltip(new Tooltip(Texts.of("inside.frequency.tip")));
+        Tip.on(typed, Texts.of("inside.frequency.tip"));
         typed.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
                 commit();
@@ -98,7 +98,7 @@ public final class FieldView extends BorderPane {
         });
         bands.setId("inside-bands");
         bands.setAccessibleText(Texts.of("inside.bands"));
-        bands.setTooltip(new Tooltip(Texts.of("inside.bands.tip")));
+        Tip.on(bands, Texts.of("inside.bands.tip"));
         bands.setMajorTickUnit(1);
         bands.setMinorTickCount(0);
         bands.setBlockIncrement(1);
@@ -125,10 +125,10 @@ public final class FieldView extends BorderPane {
         });
         HBox.setHgrow(bands, Priority.ALWAYS);
         start.setId("inside-start");
-        start.setTooltip(new Tooltip(Texts.of("inside.start.tip")));
+        Tip.on(start, Texts.of("inside.start.tip"));
         start.setOnAction(e -> model.start());
         cancel.setId("inside-cancel");
-        cancel.setTooltip(new Tooltip(Texts.of("inside.cancel.tip")));
+        Tip.on(cancel, Texts.of("inside.cancel.tip"));
         cancel.setOnAction(e -> model.cancel());
         for (Button button : new Button[] {start, cancel, play}) {
             button.setMnemonicParsing(true);
@@ -155,8 +155,8 @@ public final class FieldView extends BorderPane {
         ToggleGroup group = new ToggleGroup();
         level.setId("inside-show-level");
         pressure.setId("inside-show-pressure");
-        level.setTooltip(new Tooltip(Texts.of("inside.show.level.tip")));
-        pressure.setTooltip(new Tooltip(Texts.of("inside.show.pressure.tip")));
+        Tip.on(level, Texts.of("inside.show.level.tip"));
+        Tip.on(pressure, Texts.of("inside.show.pressure.tip"));
         for (RadioButton button : new RadioButton[] {level, pressure}) {
             button.setMnemonicParsing(true);
             button.setToggleGroup(group);
@@ -173,6 +173,7 @@ public final class FieldView extends BorderPane {
             showPlay();
             show();
         });
+        Tip.on(play, () -> Texts.of(canvas.playingProperty().get() ? "inside.pause.tip" : "inside.play.tip"));
         showPlay();
         lesson.setId("inside-lesson");
         scope.setId("inside-scope");
@@ -188,7 +189,6 @@ public final class FieldView extends BorderPane {
     private void showPlay() {
         boolean runs = canvas.playingProperty().get();
         play.setText(Texts.of(runs ? "inside.pause" : "inside.play"));
-        play.setTooltip(new Tooltip(Texts.of(runs ? "inside.pause.tip" : "inside.play.tip")));
         play.setDisable(!pressure.isSelected());
     }
 

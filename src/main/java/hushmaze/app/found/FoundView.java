@@ -6,6 +6,7 @@ import hushmaze.app.model.SizingModel.State;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
 import hushmaze.app.verdict.Presence;
+import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
@@ -18,7 +19,6 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -83,12 +83,12 @@ final class FoundView extends BorderPane {
         start.setMnemonicParsing(true);
         start.setMinWidth(Region.USE_PREF_SIZE);
         start.getStyleClass().add("accent");
-        start.setTooltip(new Tooltip(Texts.of("found.start.tip")));
+        Tip.on(start, Texts.of("found.start.tip"));
         start.setOnAction(e -> model.start());
         cancel.setId("found-cancel");
         cancel.setMnemonicParsing(true);
         cancel.setMinWidth(Region.USE_PREF_SIZE);
-        cancel.setTooltip(new Tooltip(Texts.of("found.cancel.tip")));
+        Tip.on(cancel, Texts.of("found.cancel.tip"));
         cancel.setOnAction(e -> model.cancel());
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.setAccessibleText(Texts.of("found.progress"));
@@ -98,6 +98,7 @@ final class FoundView extends BorderPane {
         line.setAlignment(Pos.CENTER_LEFT);
         within.setId("found-within");
         progress.setId("found-state");
+        Tip.on(progress, model::looked);
         outdated.setText(Texts.of("found.outdated"));
         outdated.setId("found-outdated");
         VBox top = new VBox(line, within, progress, outdated);
@@ -179,7 +180,6 @@ final class FoundView extends BorderPane {
                     case FAILED -> model.problemProperty().get();
                     case FINISHED -> model.head();
                 });
-        progress.setTooltip(model.looked().isEmpty() ? null : new Tooltip(model.looked()));
         Presence.set(progress, !progress.getText().isEmpty());
     }
 

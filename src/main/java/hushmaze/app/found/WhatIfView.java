@@ -8,6 +8,7 @@ import hushmaze.app.model.WhatIfModel.Course;
 import hushmaze.app.model.WhatIfModel.State;
 import hushmaze.app.sheet.PageCanvas;
 import hushmaze.app.verdict.Presence;
+import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import java.util.List;
 import javafx.geometry.Pos;
@@ -15,7 +16,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -84,7 +84,7 @@ final class WhatIfView extends BorderPane {
             }
         });
         number.setAccessibleText(Texts.of("whatif.number"));
-        number.setTooltip(new Tooltip(Texts.of("whatif.number.tip")));
+        Tip.on(number, Texts.of("whatif.number.tip"));
         number.setOnAction(e -> {
             if (!refreshing && number.getValue() != null) {
                 model.numberProperty().set(number.getValue());
@@ -96,10 +96,10 @@ final class WhatIfView extends BorderPane {
         name.setMinWidth(Region.USE_PREF_SIZE);
         start.setId("whatif-start");
         start.getStyleClass().add("accent");
-        start.setTooltip(new Tooltip(Texts.of("whatif.start.tip")));
+        Tip.on(start, Texts.of("whatif.start.tip"));
         start.setOnAction(e -> model.start());
         cancel.setId("whatif-cancel");
-        cancel.setTooltip(new Tooltip(Texts.of("whatif.cancel.tip")));
+        Tip.on(cancel, Texts.of("whatif.cancel.tip"));
         cancel.setOnAction(e -> model.cancel());
         for (Button button : List.of(start, cancel)) {
             button.setMnemonicParsing(true);

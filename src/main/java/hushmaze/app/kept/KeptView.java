@@ -10,6 +10,7 @@ import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.PageCanvas;
 import hushmaze.app.verdict.KeyedButton;
 import hushmaze.app.verdict.Presence;
+import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
@@ -148,7 +148,7 @@ public final class KeptView extends BorderPane {
         name.setId("kept-name-" + number);
         name.setPrefWidth(COLUMN);
         name.setAccessibleText(Texts.of("kept.rename"));
-        name.setTooltip(new Tooltip(Texts.of("kept.rename.tip")));
+        Tip.on(name, Texts.of("kept.rename.tip"));
         Runnable rename = () -> {
             boolean changed = !name.getText().equals(column.name());
             if (changed && !tell(() -> model.rename(number, name.getText()))) {

@@ -3,6 +3,7 @@ package hushmaze.app.measured;
 import hushmaze.app.model.MeasuredModel;
 import hushmaze.app.model.Texts;
 import hushmaze.app.verdict.KeyedButton;
+import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.project.PathReadings;
 import hushmaze.project.Reading;
@@ -17,7 +18,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -87,11 +87,13 @@ final class RoundBlock extends VBox {
     private Node tag(int number, Reading reading) {
         Label name = new Label(reading.name());
         name.setId("measured-reading-" + number);
-        name.setTooltip(new Tooltip(Texts.of(
-                "measured.reading.tip",
-                reading.name(),
-                Texts.of("measured.scale." + reading.scale()),
-                reading.source())));
+        Tip.on(
+                name,
+                Texts.of(
+                        "measured.reading.tip",
+                        reading.name(),
+                        Texts.of("measured.scale." + reading.scale()),
+                        reading.source()));
         Button away = KeyedButton.of("measured.remove", () -> tell.accept(() -> model.remove(number)));
         away.setId("measured-remove-" + number);
         away.setAccessibleText(Texts.of("measured.remove.name", reading.name()));

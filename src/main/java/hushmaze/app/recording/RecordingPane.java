@@ -6,6 +6,7 @@ import hushmaze.app.model.RecordingModel.State;
 import hushmaze.app.model.Texts;
 import hushmaze.app.verdict.KeyedButton;
 import hushmaze.app.verdict.Presence;
+import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import java.util.Optional;
 import java.util.function.Function;
@@ -16,7 +17,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -76,7 +76,7 @@ public final class RecordingPane extends BorderPane {
         field(to, "recording.to", model::enterTo);
         channel.setId("recording-channel");
         channel.setAccessibleText(Texts.of("recording.channel.name"));
-        channel.setTooltip(new Tooltip(Texts.of("recording.channel.tip")));
+        Tip.on(channel, Texts.of("recording.channel.tip"));
         channel.valueProperty().addListener((p, before, now) -> {
             if (!refreshing && now != null) {
                 model.choose(now);
@@ -115,7 +115,7 @@ public final class RecordingPane extends BorderPane {
         field.setId(key.replace('.', '-'));
         field.setAccessibleText(Texts.of(key + ".name"));
         field.setAccessibleHelp(Texts.of(key + ".tip"));
-        field.setTooltip(new Tooltip(Texts.of(key + ".tip")));
+        Tip.on(field, Texts.of(key + ".tip"));
         field.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
                 commit(field, take);
@@ -231,7 +231,7 @@ public final class RecordingPane extends BorderPane {
     }
 
     private static void tip(Label label, String words) {
-        label.setTooltip(new Tooltip(words));
+        Tip.on(label, words);
         label.setAccessibleHelp(words);
     }
 }

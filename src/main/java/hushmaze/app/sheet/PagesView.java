@@ -3,6 +3,7 @@ package hushmaze.app.sheet;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.PagesModel;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
@@ -12,7 +13,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -69,7 +69,7 @@ public final class PagesView extends BorderPane {
                 throw new UnsupportedOperationException("papers are chosen, not typed");
             }
         });
-        paper.setTooltip(new Tooltip(Texts.of("pages.paper.tip")));
+        Tip.on(paper, Texts.of("pages.paper.tip"));
         Label label = new Label(Texts.of("pages.paper"));
         label.setLabelFor(paper);
         label.setMnemonicParsing(true);

@@ -6,6 +6,7 @@ import hushmaze.app.model.PlanSizes;
 import hushmaze.app.model.PlanSizes.Grip;
 import hushmaze.app.model.PlanSizes.Place;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import hushmaze.drawing.page.PlacedPlan;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -15,7 +16,6 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -78,7 +78,7 @@ final class PlanGrips extends Pane {
         region.setVisible(false);
         region.setCursor(grip.isAlong() ? Cursor.H_RESIZE : Cursor.V_RESIZE);
         region.setAccessibleRole(AccessibleRole.SLIDER);
-        Tooltip.install(region, new Tooltip(Texts.of("plan.grip." + grip)));
+        Tip.on(region, Texts.of("plan.grip." + grip));
         region.setAccessibleText(Texts.of("plan.grip." + grip));
         region.addEventHandler(MouseEvent.MOUSE_PRESSED, e -> {
             region.requestFocus();

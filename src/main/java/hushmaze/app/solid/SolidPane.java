@@ -5,6 +5,7 @@ import hushmaze.app.model.PartsModel;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.DrawingView;
 import hushmaze.app.verdict.KeyedButton;
+import hushmaze.app.verdict.Tip;
 import hushmaze.assess.PathResult;
 import hushmaze.project.Box;
 import hushmaze.project.Purpose;
@@ -21,7 +22,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -106,7 +106,7 @@ public final class SolidPane extends BorderPane {
         Button next = button("space.part.next", () -> step(1));
         drawing.setId("space-part-drawing");
         drawing.setMinWidth(Region.USE_PREF_SIZE);
-        drawing.setTooltip(new Tooltip(Texts.of("space.part.drawing.tip")));
+        Tip.on(drawing, Texts.of("space.part.drawing.tip"));
         drawing.setOnAction(e -> parts.showDrawing());
         HBox line = new HBox(words, back, next, drawing);
         line.setAlignment(Pos.CENTER_LEFT);
@@ -131,14 +131,14 @@ public final class SolidPane extends BorderPane {
         from.getSelectionModel().select(0);
         from.setId("space-open-from");
         from.setAccessibleText(Texts.of("space.open.from"));
-        from.setTooltip(new Tooltip(Texts.of("space.open.from")));
+        Tip.on(from, Texts.of("space.open.from"));
         from.setOnAction(e -> apply());
         open.setId("space-open");
         HBox cut = slider("space.open", open);
         cut.getChildren().add(1, from);
         layers.setId("space-layers");
         layers.setAccessibleText(Texts.of("space.layers.tip"));
-        layers.setTooltip(new Tooltip(Texts.of("space.layers.tip")));
+        Tip.on(layers, Texts.of("space.layers.tip"));
         layers.setOnAction(e -> apply());
         Button reset = button("space.reset", () -> {
             apart.setValue(0);
@@ -154,7 +154,7 @@ public final class SolidPane extends BorderPane {
     private HBox slider(String key, Slider slider) {
         slider.valueProperty().addListener(o -> apply());
         slider.setAccessibleText(Texts.of(key));
-        slider.setTooltip(new Tooltip(Texts.of(key + ".tip")));
+        Tip.on(slider, Texts.of(key + ".tip"));
         Label label = new Label(Texts.of(key));
         label.setLabelFor(slider);
         label.setMinWidth(Region.USE_PREF_SIZE);

@@ -5,7 +5,6 @@ import hushmaze.app.model.EntryPlace;
 import hushmaze.app.model.Texts;
 import java.util.function.Consumer;
 import javafx.scene.control.Hyperlink;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 
 /** Links to where something comes from. */
@@ -37,7 +36,7 @@ final class CauseLink {
     private static Hyperlink of(String words, String tip, Runnable show) {
         Hyperlink link = new Hyperlink(words);
         link.setMinWidth(Region.USE_PREF_SIZE);
-        link.setTooltip(new Tooltip(Texts.of(tip)));
+        Tip.on(link, Texts.of(tip));
         link.getStyleClass().add("why");
         link.setOnAction(e -> {
             link.setVisited(false);

@@ -2,7 +2,6 @@ package hushmaze.app.verdict;
 
 import hushmaze.app.model.Texts;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 
 /** Buttons whose words, hint and id come from one key of the texts. */
@@ -14,7 +13,7 @@ public final class KeyedButton {
         Button button = new Button(Texts.of(key));
         button.setId(key.replace('.', '-'));
         button.setMinWidth(Region.USE_PREF_SIZE);
-        Texts.find(key + ".tip").ifPresent(tip -> button.setTooltip(new Tooltip(tip)));
+        Texts.find(key + ".tip").ifPresent(tip -> Tip.on(button, tip));
         button.setOnAction(e -> action.run());
         return button;
     }

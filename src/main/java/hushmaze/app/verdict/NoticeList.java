@@ -10,15 +10,17 @@ import hushmaze.assess.PathResult;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Severity;
 import hushmaze.wording.Wording;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javafx.collections.MapChangeListener;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -34,7 +36,14 @@ final class NoticeList extends VBox {
 
     private final Designer designer;
     private final CauseLink.Ways ways;
-    private final Map<Notice, Pane> offers = new HashMap<>();
+    private final Map<Notice, Ways> offers = new HashMap<>();
+    private final Map<Told, Node> lines = new HashMap<>();
+
+    /** What stands below a notice: changes that were found, then links to its cause. */
+    private record Ways(Pane pane, List<Hyperlink> links) {}
+
+    /** What a line says. */
+    private record Told(Severity severity, String sentence) {}
 
     NoticeList(Designer designer, CauseLink.Ways ways) {
         this.designer = designer;
@@ -47,52 +56,65 @@ final class NoticeList extends VBox {
     void clear() {
         getChildren().clear();
         offers.clear();
+        lines.clear();
     }
 
-    /** Shows those of a path and of the room, the gravest first; the same sentence once. */
+    /** Shows those of a path and of the room, the gravest first; the same sentence once. Lines that say the same are kept. */
     void show(PathResult path, Assessment all, Wording wording) {
-        clear();
+        Map<Told, Notice> now = new LinkedHashMap<>();
         for (Severity severity : ORDER) {
-            Map<String, Notice> sentences = new LinkedHashMap<>();
             for (List<Notice> some : List.of(path.notices(), all.notices())) {
                 some.stream()
                         .filter(n -> n.severity() == severity)
-                        .forEach(n -> sentences.putIfAbsent(wording.notice(n), n));
+                        .forEach(n -> now.putIfAbsent(new Told(severity, wording.notice(n)), n));
             }
-            sentences.forEach((sentence, notice) -> getChildren().add(line(sentence, notice)));
+        }
+        lines.keySet().retainAll(now.keySet());
+        offers.keySet().retainAll(now.values());
+        List<Node> shown = new ArrayList<>();
+        now.forEach((told, notice) -> {
+            boolean same = lines.containsKey(told) && offers.containsKey(notice);
+            shown.add(same ? lines.get(told) : line(told, notice));
+        });
+        if (!getChildren().equals(shown)) {
+            getChildren().setAll(shown);
         }
     }
 
-    private HBox line(String sentence, Notice notice) {
+    private HBox line(Told told, Notice notice) {
         Label word = new Label(Texts.word(notice.severity()));
         word.getStyleClass().addAll("severity", notice.severity().name().toLowerCase(Locale.ROOT));
         FlowPane below = new FlowPane();
         below.getStyleClass().add("mends");
         below.setPrefWrapLength(WRAP);
-        offers.put(notice, below);
-        VBox words = new VBox(WrappedWords.of(sentence, "sentence"), below);
+        List<Hyperlink> links = Causes.of(notice).stream()
+                .map(cause -> CauseLink.of(cause, ways))
+                .toList();
+        offers.put(notice, new Ways(below, links));
+        VBox words = new VBox(WrappedWords.of(told.sentence(), "sentence"), below);
         words.setMinWidth(0);
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox line = new HBox(word, words);
         line.getStyleClass().add("notice-line");
+        lines.put(told, line);
         showOffers(notice);
         return line;
     }
 
     /** Buttons for what can be done about a notice; where nothing else helps, another box can be looked for. */
     private void showOffers(Notice notice) {
-        Pane below = offers.get(notice);
+        Ways below = offers.get(notice);
         if (below == null) {
             return;
         }
-        below.getChildren().clear();
+        List<Node> shown = new ArrayList<>();
         List<Offer> made = designer.mends().offers().getOrDefault(notice, List.of());
         for (Offer offer : made) {
             Button button = mend(offer.words());
             String tried = Texts.of(offer.enough() ? "mend.make.enough" : "mend.make.part");
-            button.setTooltip(new Tooltip(Texts.of("mend.make.tip", tried)));
+            Tip.on(button, Texts.of("mend.make.tip", tried));
             button.setOnAction(e -> offer.make().run());
-            below.getChildren().add(button);
+            shown.add(button);
         }
         if (MendsModel.isAboutTheBox(notice) && made.stream().noneMatch(Offer::enough)) {
             Button search = mend(Texts.of("mend.search"));
@@ -100,11 +122,13 @@ final class NoticeList extends VBox {
                 ways.view().accept("found");
                 designer.sizing().start();
             });
-            below.getChildren().add(search);
+            shown.add(search);
         }
-        Causes.of(notice).forEach(cause -> below.getChildren().add(CauseLink.of(cause, ways)));
-        below.setVisible(!below.getChildren().isEmpty());
-        below.setManaged(below.isVisible());
+        shown.addAll(below.links());
+        if (!below.pane().getChildren().equals(shown)) {
+            below.pane().getChildren().setAll(shown);
+        }
+        Presence.set(below.pane(), !shown.isEmpty());
     }
 
     private static Button mend(String words) {

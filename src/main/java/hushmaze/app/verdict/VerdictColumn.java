@@ -8,8 +8,11 @@ import hushmaze.app.model.Texts;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
 import hushmaze.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -17,16 +20,15 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 
 /** What the program says of the project: the room, four verdicts for each path, and the notices by severity. */
 public final class VerdictColumn extends VBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
-    private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
     private static final double MOST = 0.68;
     private static final double LEAST_NOTICES = 96;
 
@@ -38,9 +40,15 @@ public final class VerdictColumn extends VBox {
     /** Whether good verdicts are told in full; what is not good always is. */
     private final CheckBox full = new CheckBox(Texts.of("verdict.full"));
 
+    /** Results that come at once need not fade first. */
+    private final PauseTransition patience = new PauseTransition(Duration.millis(150));
+
     private final Label state = new Label();
     private final Label problem = new Label();
     private final VBox verdicts = new VBox();
+    /** The room first, then its paths. */
+    private final List<VerdictBlock> blocks = new ArrayList<>();
+
     private final NoticeList notices;
 
     /**
@@ -61,7 +69,7 @@ public final class VerdictColumn extends VBox {
         state.setId("state");
         full.setId("verdict-full");
         full.getStyleClass().add("verdict-full");
-        full.setTooltip(new Tooltip(Texts.of("verdict.full.tip")));
+        Tip.on(full, Texts.of("verdict.full.tip"));
         full.setMinWidth(Region.USE_PREF_SIZE);
         full.setOnAction(e -> show());
         HBox top = new HBox(heading, full, gap, state);
@@ -83,6 +91,7 @@ public final class VerdictColumn extends VBox {
         lower.setMinHeight(LEAST_NOTICES);
         VBox.setVgrow(lower, Priority.ALWAYS);
         getChildren().addAll(top, problem, upper, noticeHeading, lower);
+        patience.setOnFinished(e -> fade(true));
         designer.results().assessmentProperty().addListener((p, before, after) -> show());
         designer.results().stateProperty().addListener((p, before, after) -> showState());
         designer.results().refiningProperty().addListener((p, before, after) -> showState());
@@ -107,39 +116,56 @@ public final class VerdictColumn extends VBox {
         problem.setText(why);
         problem.setVisible(!why.isEmpty());
         problem.setManaged(!why.isEmpty());
+        if (now == State.COMPUTING) {
+            patience.playFromStart();
+        } else {
+            patience.stop();
+            fade(now != State.CURRENT);
+        }
+    }
+
+    private void fade(boolean stale) {
         for (Node node : List.of(verdicts, notices, state)) {
-            node.pseudoClassStateChanged(STALE, now != State.CURRENT);
+            node.pseudoClassStateChanged(STALE, stale);
         }
     }
 
     private void show() {
-        verdicts.getChildren().clear();
-        notices.clear();
         Assessment all = designer.results().assessmentProperty().get();
         if (all == null) {
+            verdicts.getChildren().clear();
+            blocks.clear();
+            notices.clear();
             return;
         }
         Wording wording = new Wording(all.project().units());
-        verdicts.getChildren()
-                .add(block(
-                        Texts.of("verdict.room"),
-                        new ToldLine(all.roomQuiet(), wording.roomNoise(all), full.isSelected()),
-                        new ToldLine(
-                                all.roomAired(),
-                                wording.roomFreshAir(all),
-                                full.isSelected(),
-                                link("room-air", "air"))));
+        while (blocks.size() > 1 + all.paths().size()) {
+            blocks.remove(blocks.size() - 1);
+        }
+        while (blocks.size() < 1 + all.paths().size()) {
+            blocks.add(new VerdictBlock());
+        }
+        VerdictBlock room = blocks.get(0);
+        room.begin(Texts.of("verdict.room"), false);
+        room.tell("room", all.roomQuiet(), wording.roomNoise(all), full.isSelected());
+        room.tell("room-air", all.roomAired(), wording.roomFreshAir(all), full.isSelected(), link("room-air", "air"));
+        room.end();
         for (int i = 0; i < all.paths().size(); i++) {
-            verdicts.getChildren()
-                    .add(path(all.paths().get(i), wording, i == designer.edit().path()));
+            path(
+                    blocks.get(i + 1),
+                    all.paths().get(i),
+                    wording,
+                    i == designer.edit().path());
+        }
+        if (!verdicts.getChildren().equals(blocks)) {
+            verdicts.getChildren().setAll(blocks);
         }
         designer.results().pathResult().ifPresent(path -> notices.show(path, all, wording));
     }
 
     /** All four verdicts of the path looked at; of another, what is not good. */
-    private Node path(PathResult path, Wording wording, boolean chosen) {
-        VBox block = block(path.path().name());
-        block.pseudoClassStateChanged(CHOSEN, chosen);
+    private void path(VerdictBlock block, PathResult path, Wording wording, boolean chosen) {
+        block.begin(path.path().name(), chosen);
         boolean[] good = {
             path.quiet().ok(),
             path.air().ok(),
@@ -147,32 +173,27 @@ public final class VerdictColumn extends VBox {
             path.buildable().ok()
         };
         List<String> sentences = wording.verdicts(path);
+        boolean none = true;
         for (int i = 0; i < good.length; i++) {
+            String link = LINKS.get(i);
             if (chosen) {
-                block.getChildren()
-                        .add(new ToldLine(
-                                good[i], sentences.get(i), full.isSelected(), link(LINKS.get(i), VIEWS.get(i))));
+                block.tell(link, good[i], sentences.get(i), full.isSelected(), link(link, VIEWS.get(i)));
             } else if (!good[i]) {
-                block.getChildren().add(new ToldLine(false, sentences.get(i), true));
+                block.tell(link + "-of-other", false, sentences.get(i), true);
             }
+            none &= !chosen && good[i];
         }
-        if (block.getChildren().size() == 1) {
-            block.getChildren().add(new ToldLine(true, Texts.of("verdict.allGood"), true));
+        if (none) {
+            block.tell("good", true, Texts.of("verdict.allGood"), true);
         }
-        return block;
+        block.end();
     }
 
-    private static VBox block(String name, Node... lines) {
-        Label label = WrappedWords.of(name, "block-name");
-        VBox block = new VBox(label);
-        block.getChildren().addAll(lines);
-        block.getStyleClass().add("verdict-block");
-        return block;
-    }
-
-    private Hyperlink link(String id, String view) {
-        Hyperlink link = CauseLink.of(new Cause(null, view, null), ways);
-        link.setId("why-" + id);
-        return link;
+    private Supplier<Hyperlink> link(String id, String view) {
+        return () -> {
+            Hyperlink link = CauseLink.of(new Cause(null, view, null), ways);
+            link.setId("why-" + id);
+            return link;
+        };
     }
 }

@@ -2,12 +2,12 @@ package hushmaze.app.window;
 
 import hushmaze.app.model.Message;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Tip;
 import javafx.beans.property.ObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -32,7 +32,7 @@ final class MessageStrip extends HBox {
         Button away = new Button(Texts.of("message.away"));
         away.setMinWidth(Region.USE_PREF_SIZE);
         away.getStyleClass().add("flat");
-        away.setTooltip(new Tooltip(Texts.of("message.away.tip")));
+        Tip.on(away, Texts.of("message.away.tip"));
         away.setOnAction(e -> message.set(null));
         getChildren().addAll(kind, words, away);
         message.addListener((p, before, after) -> show(after));

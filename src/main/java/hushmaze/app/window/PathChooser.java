@@ -3,6 +3,7 @@ package hushmaze.app.window;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.verdict.Mark;
+import hushmaze.app.verdict.Tip;
 import hushmaze.assess.Assessment;
 import hushmaze.project.VentPath;
 import java.util.List;
@@ -11,7 +12,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 
 /** Which vent path the entries and drawings are about; each carries the mark of its verdicts. */
@@ -40,7 +40,7 @@ final class PathChooser extends FlowPane {
             button.setToggleGroup(group);
             button.setSelected(i == designer.edit().path());
             button.setId("path-" + i);
-            button.setTooltip(new Tooltip(Texts.word(paths.get(i).purpose())));
+            Tip.on(button, Texts.word(paths.get(i).purpose()));
             if (known != null && i < known.paths().size()) {
                 button.setGraphic(new Mark(known.paths().get(i).ok()));
             }
@@ -57,7 +57,7 @@ final class PathChooser extends FlowPane {
         Button more = new Button("+");
         more.setId("path-add");
         more.setAccessibleText(Texts.of("paths.add"));
-        more.setTooltip(new Tooltip(Texts.of("paths.add.tip")));
+        Tip.on(more, Texts.of("paths.add.tip"));
         more.setDisable(!designer.paths().mayAdd());
         more.setOnAction(e -> designer.paths().add());
         return more;
