@@ -3,8 +3,11 @@ package hushmaze.assess;
 import hushmaze.air.AirState;
 import hushmaze.air.PathAir;
 import hushmaze.air.need.RoomNeed;
+import hushmaze.build.CutListMaker;
+import hushmaze.build.Effort;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
+import hushmaze.build.Supply;
 import hushmaze.project.Box;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
@@ -13,6 +16,7 @@ import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.quantity.Notice;
 import hushmaze.solid.Solid;
+import hushmaze.solid.SolidBuilder;
 import hushmaze.sound.section.WaveResult;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -27,11 +31,14 @@ public final class Assessor {
     private final KnownBoxes known;
     private final List<KnownBoxes.Bench> benches = new ArrayList<>();
     private RoomAir roomAir;
+    /** What the paths before leave of the sheets there are only so many of. */
+    private Supply supply;
 
     private Assessor(Project project, Methods methods, KnownBoxes known) {
         this.project = project;
         this.methods = methods;
         this.known = known;
+        this.supply = Supply.of(project.stock());
         this.air = AirState.of(project.room());
         this.sound = new SoundJudge(project, known.calculator(air.soundSpeed()));
     }
@@ -71,12 +78,42 @@ public final class Assessor {
      * @param settled project with every flow given
      * @param index of the path
      * @param box for it, instead of its own
+     * @param supply sheets the paths before leave
      * @throws InvalidValue if the box cannot be built
      */
-    public static PathResult alone(Project settled, int index, Box box, Methods methods, Progress progress) {
+    public static PathResult alone(
+            Project settled, int index, Box box, Methods methods, Supply supply, Progress progress) {
         Assessor assessor = new Assessor(settled, methods, new KnownBoxes());
+        assessor.supply = supply;
         VentPath path = settled.paths().get(index).withBox(box);
         return assessor.judged(index, path, assessor.bench(index, box), null, progress);
+    }
+
+    /**
+     * What the paths before one leave of the sheets there are only so many of, as far as they have boxes.
+     *
+     * @param effort for their layouts
+     */
+    public static Supply supply(Project project, int index, Effort effort, Progress progress) {
+        Supply left = Supply.of(project.stock());
+        if (!left.isLimited()) {
+            return left;
+        }
+        for (VentPath before : project.paths().subList(0, index)) {
+            left = before.box() == null ? left : left.after(layouts(before.box(), left, effort, progress));
+        }
+        return left;
+    }
+
+    /** None where the box cannot be built: it takes no sheets. */
+    private static List<SheetLayout> layouts(Box box, Supply supply, Effort effort, Progress progress) {
+        Solid solid;
+        try {
+            solid = SolidBuilder.build(box);
+        } catch (InvalidValue noBox) {
+            return List.of();
+        }
+        return SheetLayouts.of(CutListMaker.of(solid), supply, effort, progress);
     }
 
     private void solidsAndAir() {
@@ -103,7 +140,8 @@ public final class Assessor {
         PathAir flow = AirJudge.air(path, solid, air);
         WaveResult wave = methods.wave() ? known.wave(solid, air.soundSpeed(), progress) : null;
         SoundJudge.PathSound heard = sound.judge(index, solid, flow, methods.quick(), wave);
-        List<SheetLayout> layouts = known.layouts(bench, project.stock(), methods.sheets(), progress);
+        List<SheetLayout> layouts = known.layouts(bench, supply, methods.sheets(), progress);
+        supply = supply.after(layouts);
         PathResult.Fits fits = BoxFit.fits(solid, path.brief());
         PathResult.Buildable buildable = buildable(path, bench, layouts);
         PathResult result = new PathResult(

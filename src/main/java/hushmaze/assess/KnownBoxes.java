@@ -5,8 +5,8 @@ import hushmaze.build.CutListMaker;
 import hushmaze.build.Effort;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
+import hushmaze.build.Supply;
 import hushmaze.project.Box;
-import hushmaze.project.Stock;
 import hushmaze.solid.PlacementProof;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
@@ -45,7 +45,7 @@ public final class KnownBoxes {
         }
     }
 
-    private record Laid(Box box, Stock stock, Effort effort) {}
+    private record Laid(Box box, Supply supply, Effort effort) {}
 
     private record Heard(Box box, double soundSpeed) {}
 
@@ -54,10 +54,10 @@ public final class KnownBoxes {
         return benches.get(box, Bench::of);
     }
 
-    List<SheetLayout> layouts(Bench bench, Stock stock, Effort effort, Progress progress) {
+    List<SheetLayout> layouts(Bench bench, Supply supply, Effort effort, Progress progress) {
         return layouts.get(
-                new Laid(bench.solid().box(), stock, effort),
-                key -> SheetLayouts.of(bench.cuts(), stock, effort, progress));
+                new Laid(bench.solid().box(), supply, effort),
+                key -> SheetLayouts.of(bench.cuts(), supply, effort, progress));
     }
 
     WaveResult wave(Solid solid, double soundSpeed, Progress progress) {

@@ -67,6 +67,11 @@ public record NestJob(
         this(material, thickness, parts, sheets, kerf, trim, LEAST_OFFCUT, kerf == 0 ? 0 : LEAST_SAW_STRIP);
     }
 
+    /** The same job from other sheets. */
+    NestJob from(List<Sheet> others) {
+        return new NestJob(material, thickness, parts, others, kerf, trim, leastOffcut, leastStrip);
+    }
+
     /** Whether a piece fits on some sheet inside the trim, however many of them there are. */
     public boolean fits(NestPart part) {
         return sheets.stream().anyMatch(sheet -> {

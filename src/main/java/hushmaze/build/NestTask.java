@@ -21,6 +21,9 @@ final class NestTask {
     private final NestJob job;
     private final long kerf;
     private final boolean priced;
+    /** Whether some sheets are not on hand. */
+    private final boolean boughtToo;
+
     private final List<SheetKind> kinds;
     private final List<Piece> pieces = new ArrayList<>();
     private final Map<String, NestPart> byMark = new HashMap<>();
@@ -29,7 +32,8 @@ final class NestTask {
     NestTask(NestJob job) {
         this.job = job;
         kerf = nanometres(job.kerf());
-        priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null);
+        boughtToo = !job.sheets().stream().allMatch(NestTask::isLeft);
+        priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null || boughtToo && isLeft(sheet));
         kinds = IntStream.range(0, job.sheets().size())
                 .mapToObj(i -> kind(i, job.sheets().get(i)))
                 .filter(kind -> kind.stock() > 0)
@@ -73,11 +77,16 @@ final class NestTask {
 
     /** What the search counts for one sheet. */
     private double cost(Sheet sheet) {
-        boolean onHand = sheet.price() != null && sheet.price() == 0;
-        if (onHand && sheet.stock() != null) {
+        boolean free = sheet.price() != null && sheet.price() == 0;
+        if (free && sheet.stock() != null || boughtToo && isLeft(sheet)) {
             return 0;
         }
-        return TRIFLE + (priced || onHand ? sheet.price() : sheet.length() * sheet.width());
+        return TRIFLE + (priced || free ? sheet.price() : sheet.length() * sheet.width());
+    }
+
+    /** So many of them, and no price: what is left of earlier work. */
+    private static boolean isLeft(Sheet sheet) {
+        return sheet.stock() != null && sheet.price() == null;
     }
 
     private SheetKind kind(int number, Sheet sheet) {

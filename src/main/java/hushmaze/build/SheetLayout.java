@@ -43,6 +43,11 @@ public record SheetLayout(
         unplaced = List.copyOf(unplaced);
     }
 
+    /** The same layout on other sheets of the same sizes. */
+    SheetLayout with(List<SheetPlan> plans) {
+        return new SheetLayout(material, thickness, plans, lowerBound, unplaced, provedBest, leastOffcut);
+    }
+
     /** Share of all sheets that does not become a panel, 0 to 1; zero when no sheet is used. */
     public double waste() {
         double total = sheets.stream()

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.stream.Stream;
 
 /** Lays a whole cut list out: one layout for every board and one for every liner, by material and thickness. */
 public final class SheetLayouts {
@@ -17,25 +18,41 @@ public final class SheetLayouts {
 
     /** Layouts for documents: bounded by rounds, so that the same list gives the same layouts. */
     public static List<SheetLayout> of(CutList list, Stock stock) {
-        return of(list, stock, Effort.DOCUMENT, Progress.NONE);
+        return of(list, Supply.of(stock), Effort.DOCUMENT, Progress.NONE);
     }
 
     /**
-     * Layouts of boards, cut with the saw, then of liners, cut with a knife: no kerf and no trim.
+     * Layouts of boards, cut with the saw, then of liners, cut with a knife: no kerf and no trim. What one material takes of
+     * the sheets there are only so many of is gone for the next.
      *
      * @param effort for each of the layouts
      */
-    public static List<SheetLayout> of(CutList list, Stock stock, Effort effort, Progress progress) {
+    public static List<SheetLayout> of(CutList list, Supply supply, Effort effort, Progress progress) {
         List<SheetLayout> layouts = new ArrayList<>();
+        Stock stock = supply.stock();
         double kerf = stock.saw().kerf();
-        for (NestJob job :
-                jobs(list.boards(), stock.boardSheets(), kerf, stock.saw().trim())) {
-            layouts.add(GuillotineNester.nest(job, effort, progress));
-        }
-        for (NestJob job : jobs(list.liners(), stock.linerSheets(), 0, 0)) {
-            layouts.add(GuillotineNester.nest(job, effort, progress));
+        List<NestJob> boards =
+                jobs(list.boards(), stock.boardSheets(), kerf, stock.saw().trim());
+        List<NestJob> liners = jobs(list.liners(), stock.linerSheets(), 0, 0);
+        Supply left = supply;
+        for (NestJob job : Stream.concat(boards.stream(), liners.stream()).toList()) {
+            SheetLayout layout = nest(job, left, effort, progress);
+            layouts.add(layout);
+            left = left.after(List.of(layout));
         }
         return List.copyOf(layouts);
+    }
+
+    /** A layout from what is left, which names the sheets as they are in the stock. */
+    private static SheetLayout nest(NestJob job, Supply left, Effort effort, Progress progress) {
+        List<Sheet> there = left.left(job.sheets());
+        if (there.equals(job.sheets())) {
+            return GuillotineNester.nest(job, effort, progress);
+        }
+        SheetLayout laid = GuillotineNester.nest(job.from(there), effort, progress);
+        return laid.with(laid.sheets().stream()
+                .map(plan -> plan.of(job.sheets().get(there.indexOf(plan.sheet()))))
+                .toList());
     }
 
     /** Those of all layouts of a list that are of its boards; the others are of liner. */

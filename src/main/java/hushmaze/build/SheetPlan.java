@@ -30,6 +30,11 @@ public record SheetPlan(Sheet sheet, double trim, double kerf, double leastStrip
         panels = List.copyOf(panels);
     }
 
+    /** The same plan on another sheet of the same size. */
+    SheetPlan of(Sheet other) {
+        return new SheetPlan(other, trim, kerf, leastStrip, cuts, panels);
+    }
+
     /** Whether a finished piece of this sheet's cuts is a panel whose own length lies across the sheet. */
     public boolean turned(CutSequence.Piece piece) {
         return piece.kind() == CutSequence.Kind.PANEL

@@ -34,4 +34,9 @@ public record Sheet(
         }
         InvalidValue.text("source", source, 400);
     }
+
+    /** The same sheet, of which there are so many. */
+    public Sheet having(Integer count) {
+        return new Sheet(name, length, width, price, count, source);
+    }
 }

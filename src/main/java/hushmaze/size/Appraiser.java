@@ -12,6 +12,7 @@ import hushmaze.build.CutListMaker;
 import hushmaze.build.Effort;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetLayouts;
+import hushmaze.build.Supply;
 import hushmaze.build.split.SeamPlan;
 import hushmaze.build.split.SeamPlanner;
 import hushmaze.project.Box;
@@ -46,6 +47,9 @@ final class Appraiser {
     private final SeamPlanner planner;
     private final Kin all = new Kin(null);
     private final Map<Pattern.Kin, Kin> kins = new ConcurrentHashMap<>();
+    /** Sheets that the paths before leave. */
+    private final Supply supply;
+
     private Project project;
 
     /**
@@ -61,6 +65,7 @@ final class Appraiser {
         this.air = AirState.of(project.room());
         this.sound = new SoundJudge(project);
         this.prices = new Prices(project.stock());
+        this.supply = Assessor.supply(project, index, SHEETS, Progress.NONE);
         this.maker = new BoxMaker(path.brief(), new Steps(project.units()));
         this.planner = new SeamPlanner(path.brief().construction(), project.stock(), project.units());
     }
@@ -147,7 +152,7 @@ final class Appraiser {
         if (solid == null) {
             return candidate::drop;
         }
-        List<SheetLayout> layouts = SheetLayouts.of(CutListMaker.of(solid), project.stock(), SHEETS, Progress.NONE);
+        List<SheetLayout> layouts = SheetLayouts.of(CutListMaker.of(solid), supply, SHEETS, Progress.NONE);
         if (layouts.stream().anyMatch(layout -> !layout.unplaced().isEmpty())) {
             return candidate::drop;
         }
@@ -172,7 +177,7 @@ final class Appraiser {
             return candidate::drop;
         }
         Project asked = project.withPath(index, whole.withBrief(hung.get()));
-        PathResult result = Assessor.alone(asked, index, candidate.box(), confirming, progress);
+        PathResult result = Assessor.alone(asked, index, candidate.box(), confirming, supply, progress);
         boolean good =
                 result.air().ok() && result.fits().ok() && result.buildable().ok() && result.othersOk();
         if (!good) {
