@@ -107,7 +107,8 @@ final class BuildNotices {
     }
 
     private SheetRoom.Excess excess(CutItem item) {
-        SheetRoom sheets = isBoard(item) ? SheetRoom.ofBoards(stock) : SheetRoom.ofLiners(stock);
+        SheetRoom sheets =
+                isBoard(item) ? SheetRoom.ofBoard(stock, item.material()) : SheetRoom.ofLiner(stock, item.material());
         return sheets.excess(item.length(), item.width(), item.grain());
     }
 

@@ -97,7 +97,15 @@ public final class SheetLayouts {
                     .add(new NestPart(item.mark(), item.quantity(), item.length(), item.width(), item.grain()));
         }
         return parts.entrySet().stream()
-                .map(e -> new NestJob(e.getKey().name(), e.getKey().thickness(), e.getValue(), sheets, kerf, trim))
+                .map(e -> new NestJob(
+                        e.getKey().name(), e.getKey().thickness(), e.getValue(), of(e.getKey(), sheets), kerf, trim))
                 .toList();
+    }
+
+    /** The sheets a material can be had in; where there are none, all of them, and none is there. */
+    private static List<Sheet> of(Material material, List<Sheet> sheets) {
+        List<Sheet> of =
+                sheets.stream().filter(sheet -> sheet.isOf(material.name())).toList();
+        return of.isEmpty() ? sheets.stream().map(sheet -> sheet.having(0)).toList() : of;
     }
 }

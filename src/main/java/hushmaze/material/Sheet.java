@@ -13,6 +13,7 @@ import hushmaze.quantity.Unit;
  * @param width m
  * @param price of one sheet in the user's currency; may be absent
  * @param stock how many there are; absent for as many as needed
+ * @param material name of the one board or liner it is of; absent for any
  * @param source where the numbers are from
  */
 public record Sheet(
@@ -21,6 +22,7 @@ public record Sheet(
         @Measured(Unit.MILLIMETRE) double width,
         @MayBeAbsent Double price,
         @MayBeAbsent Integer stock,
+        @MayBeAbsent String material,
         String source) {
     public Sheet {
         InvalidValue.text("name", name, 80);
@@ -32,11 +34,24 @@ public record Sheet(
         if (stock != null) {
             InvalidValue.within("stock", stock, 0, 100_000);
         }
+        if (material != null) {
+            InvalidValue.text("material", material, 80);
+        }
         InvalidValue.text("source", source, 400);
+    }
+
+    /** A sheet that every board, or every liner, may be had in. */
+    public Sheet(String name, double length, double width, Double price, Integer stock, String source) {
+        this(name, length, width, price, stock, null, source);
+    }
+
+    /** Whether a board or liner can be had in it. */
+    public boolean isOf(String other) {
+        return material == null || material.equals(other);
     }
 
     /** The same sheet, of which there are so many. */
     public Sheet having(Integer count) {
-        return new Sheet(name, length, width, price, count, source);
+        return new Sheet(name, length, width, price, count, material, source);
     }
 }

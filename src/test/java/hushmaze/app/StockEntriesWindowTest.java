@@ -15,6 +15,7 @@ import hushmaze.project.PortFace;
 import hushmaze.project.VentPath;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
@@ -66,7 +67,15 @@ class StockEntriesWindowTest {
         type(robot, offcut + "length", "78 in");
         type(robot, offcut + "width", "0.76 m");
         type(robot, offcut + "stock", "2");
-        assertThat(boards().get(first)).isEqualTo(new Sheet("Door leaf", 1.9812, 0.76, null, 2, "Entered by hand."));
+        assertThat(boards().get(first))
+                .isEqualTo(new Sheet("Door leaf", 1.9812, 0.76, null, 2, "MDF 18 mm", "Entered by hand."));
+        ComboBox<Optional<String>> board = robot.lookup(offcut + "material").queryAs(ComboBox.class);
+        robot.interact(board::show);
+        assertThat(board.getItems()).startsWith(Optional.empty(), Optional.of("MDF 18 mm"));
+        robot.interact(board::hide);
+        robot.interact(() -> board.setValue(Optional.empty()));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(boards().get(first).material()).isNull();
         type(robot, offcut + "stock", "half");
         assertThat(wrongs(robot)).contains("How many");
         robot.type(KeyCode.ESCAPE);

@@ -93,6 +93,29 @@ class SharedSheetsTest {
         assertThat(less.paths().get(0).buildable().ok()).isFalse();
     }
 
+    /** A sheet that is of one board is left alone by the others, however well it would do. */
+    @Test
+    void anOffcutIsOfOneBoard() {
+        Sheet large = new Sheet("2800 x 2070, one left", 2.8, 2.07, null, 1, "Plywood 18 mm", "test");
+        Sheet bought = new Sheet("2500 x 1250", 2.5, 1.25, 60.0, null, "test");
+        Project cellar = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        VentPath path = cellar.paths().get(0);
+        Project one = with(cellar, large, bought).withPaths(List.of(path));
+        assertThat(used(assess(one), large)).isZero();
+        Board old = path.box().shell().get(0);
+        Board plywood =
+                new Board("Plywood 18 mm", old.thickness(), 600, old.youngModulus(), old.lossFactor(), false, "test");
+        Box other = path.box().ofBoards(List.of(plywood), plywood);
+        assertThat(used(assess(one.withPaths(List.of(path.withBox(other)))), large))
+                .isOne();
+        Assessment none = assess(with(one, large));
+        assertThat(none.paths().get(0).buildable().ok()).isFalse();
+        assertThat(none.paths().get(0).notices())
+                .extracting(Notice::kind)
+                .contains(NoticeKind.NOT_ENOUGH_SHEETS)
+                .doesNotContain(NoticeKind.PANEL_LARGER_THAN_SHEET);
+    }
+
     @Test
     void samplesTakeNoMoreThanThereIs() {
         for (String sample : SampleProjects.names()) {

@@ -503,6 +503,7 @@ final class RandomProjects {
                 between(0.05, 10),
                 maybe(() -> between(0, 1e6)),
                 maybe(() -> random.nextInt(100_000)),
+                maybe(() -> text(80)),
                 text(400));
     }
 

@@ -18,20 +18,12 @@ import javafx.util.StringConverter;
 final class ChoiceEntry<T> implements Entry {
     private final ComboBox<T> box;
     private final EntryRow row;
-    private final List<T> options;
+    private final Supplier<List<T>> options;
     private final Supplier<T> shown;
     private final BooleanSupplier there;
     private boolean refreshing;
 
-    /**
-     * @param row its label and message
-     * @param box the control in that row
-     * @param options to choose from
-     * @param name of each in words
-     * @param shown what the project has
-     * @param there whether the project has a place for it at all
-     * @param take gives the choice to the project, and gives back why it was refused
-     */
+    /** With options that never change. */
     ChoiceEntry(
             EntryRow row,
             ComboBox<T> box,
@@ -40,9 +32,29 @@ final class ChoiceEntry<T> implements Entry {
             Supplier<T> shown,
             BooleanSupplier there,
             Function<T, Optional<String>> take) {
+        this(row, box, () -> options, name, shown, there, take);
+    }
+
+    /**
+     * @param row its label and message
+     * @param box the control in that row
+     * @param options to choose from, which may change with the project
+     * @param name of each in words
+     * @param shown what the project has
+     * @param there whether the project has a place for it at all
+     * @param take gives the choice to the project, and gives back why it was refused
+     */
+    ChoiceEntry(
+            EntryRow row,
+            ComboBox<T> box,
+            Supplier<List<T>> options,
+            Function<T, String> name,
+            Supplier<T> shown,
+            BooleanSupplier there,
+            Function<T, Optional<String>> take) {
         this.row = row;
         this.box = box;
-        this.options = List.copyOf(options);
+        this.options = options;
         this.shown = shown;
         this.there = there;
         box.setConverter(new StringConverter<>() {
@@ -76,7 +88,7 @@ final class ChoiceEntry<T> implements Entry {
         refreshing = true;
         box.setDisable(!there.getAsBoolean());
         T now = shown.get();
-        List<T> all = new ArrayList<>(options);
+        List<T> all = new ArrayList<>(options.get());
         if (now != null && !all.contains(now)) {
             all.add(0, now);
         }

@@ -2,6 +2,8 @@ package hushmaze.app.entry;
 
 import hushmaze.app.entry.TypedEntry.Size;
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.EditModel;
+import hushmaze.app.model.Field;
 import hushmaze.app.model.StockModel;
 import hushmaze.app.model.StockModel.Material;
 import hushmaze.app.model.Texts;
@@ -9,8 +11,10 @@ import hushmaze.app.verdict.Tip;
 import hushmaze.material.Sheet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
 
 /** The sheets and offcuts parts are cut from, as cards. */
@@ -70,7 +74,25 @@ final class SheetEntries {
                         new PairEntry(
                                 make.typed(sheet + "stock", "sheet.stock", Size.WIDE),
                                 make.typed(sheet + "price", "sheet.price", Size.WIDE)),
+                        material(of, sheet + "material"),
                         make.typed(sheet + "source", "sheet.source", Size.LONG)));
+    }
+
+    /** The one board or liner it is of, or any. */
+    private Entry material(Material of, String name) {
+        Field field = Field.of(name);
+        String key = "sheet.material." + of;
+        String label = Texts.of("entry." + key);
+        EditModel edit = designer.edit();
+        ComboBox<Optional<String>> box = new ComboBox<>();
+        return new ChoiceEntry<>(
+                new EntryRow(key, name, box, true),
+                box,
+                () -> stock.materials(of),
+                material -> material.orElse(Texts.of("sheet.any." + of)),
+                () -> Optional.ofNullable((String) field.get(edit.project(), edit.path())),
+                () -> field.isThere(edit.project(), edit.path()),
+                material -> edit.set(field, label, material.orElse(null)));
     }
 
     private Entry size(String sheet, String name) {

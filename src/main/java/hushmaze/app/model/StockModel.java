@@ -1,12 +1,18 @@
 package hushmaze.app.model;
 
+import hushmaze.material.Board;
+import hushmaze.material.Liner;
 import hushmaze.material.Sheet;
+import hushmaze.project.Box;
+import hushmaze.project.Construction;
 import hushmaze.project.Stock;
+import hushmaze.project.VentPath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The sheets and offcuts that parts are cut from: added, taken out; one of each material at least stays. */
 public final class StockModel {
@@ -66,7 +72,10 @@ public final class StockModel {
                 .filter(free -> !names.contains(free))
                 .findFirst()
                 .orElseThrow();
-        return new Sheet(name, OFFCUT_LENGTH, OFFCUT_WIDTH, null, 1, Assumed.source("offcut"));
+        Construction made = edit.project().paths().get(edit.path()).brief().construction();
+        String material =
+                of == Material.BOARD ? made.board().name() : made.liner().name();
+        return new Sheet(name, OFFCUT_LENGTH, OFFCUT_WIDTH, null, 1, material, Assumed.source("offcut"));
     }
 
     /** Takes one out by its number; gives back why not, if so. */
@@ -76,6 +85,32 @@ public final class StockModel {
         return all.isEmpty()
                 ? Optional.of(Texts.of("stock.last"))
                 : set(of, Texts.of("edit.element.remove", gone.name()), all);
+    }
+
+    /** Any, then every board or liner by name that the project's paths and boxes are made of or may be. */
+    public List<Optional<String>> materials(Material of) {
+        Stream<String> names =
+                edit.project().paths().stream().flatMap(path -> of == Material.BOARD ? boards(path) : liners(path));
+        return Stream.concat(
+                        Stream.of(Optional.<String>empty()), names.distinct().map(Optional::of))
+                .toList();
+    }
+
+    private static Stream<String> boards(VentPath path) {
+        Stream<Board> all = Stream.concat(
+                Stream.of(path.brief().construction().board()), path.brief().choicesOrFree().boards().stream());
+        Box box = path.box();
+        Stream<Board> ofBox =
+                box == null ? Stream.of() : Stream.concat(box.shell().stream(), Stream.of(box.baffleBoard()));
+        return Stream.concat(all, ofBox).map(Board::name);
+    }
+
+    private static Stream<String> liners(VentPath path) {
+        Stream<Liner> all = Stream.concat(
+                Stream.of(path.brief().construction().liner()), path.brief().choicesOrFree().liners().stream());
+        Stream<Liner> ofBox =
+                path.box() == null ? Stream.of() : Stream.ofNullable(path.box().liner());
+        return Stream.concat(all, ofBox).map(Liner::name);
     }
 
     /** What there is, in one line. */

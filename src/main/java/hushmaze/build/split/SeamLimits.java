@@ -6,13 +6,14 @@ import hushmaze.project.Doorway;
 import hushmaze.project.Seam;
 import hushmaze.project.Stock;
 import hushmaze.solid.Axis;
-import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What the pieces and parts of a box have to keep.
@@ -43,13 +44,14 @@ record SeamLimits(List<Stretch> stretches, double longestModule, double heaviest
      */
     static SeamLimits of(Solid solid, Construction construction, Stock stock, List<Obstacle> obstacles) {
         List<Stretch> stretches = new ArrayList<>();
-        SheetRoom boards = SheetRoom.ofBoards(stock);
-        SheetRoom liners = SheetRoom.ofLiners(stock);
+        Map<String, SheetRoom> boards = new HashMap<>();
         for (Panel panel : solid.panels()) {
-            add(solid, panel, boards, stretches, obstacles);
+            SheetRoom room = boards.computeIfAbsent(panel.board().name(), name -> SheetRoom.ofBoard(stock, name));
+            add(solid, panel, room, stretches, obstacles);
         }
-        for (LinerPiece piece : solid.liners()) {
-            add(solid, piece, liners, stretches, obstacles);
+        if (!solid.liners().isEmpty()) {
+            SheetRoom room = SheetRoom.ofLiner(stock, solid.box().liner().name());
+            solid.liners().forEach(piece -> add(solid, piece, room, stretches, obstacles));
         }
         double longest = longestModule(solid, construction.doorway(), obstacles);
         Double heaviest = construction.maxMass();

@@ -29,14 +29,20 @@ public final class SheetRoom {
                 .toList();
     }
 
-    /** Of the boards: the saw takes a trim off every edge. */
-    public static SheetRoom ofBoards(Stock stock) {
-        return new SheetRoom(stock.boardSheets(), stock.saw().trim());
+    /** Of a board: the saw takes a trim off every edge. @param name of the board */
+    public static SheetRoom ofBoard(Stock stock, String name) {
+        return new SheetRoom(of(stock.boardSheets(), name), stock.saw().trim());
     }
 
-    /** Of the liner, cut with a knife: no trim. */
-    public static SheetRoom ofLiners(Stock stock) {
-        return new SheetRoom(stock.linerSheets(), 0);
+    /** Of a liner, cut with a knife: no trim. @param name of the liner */
+    public static SheetRoom ofLiner(Stock stock, String name) {
+        return new SheetRoom(of(stock.linerSheets(), name), 0);
+    }
+
+    /** Those a material can be had in; where there are none, sizes are not what is missing. */
+    private static List<Sheet> of(List<Sheet> sheets, String name) {
+        List<Sheet> of = sheets.stream().filter(sheet -> sheet.isOf(name)).toList();
+        return of.isEmpty() ? sheets : of;
     }
 
     /**
