@@ -9,6 +9,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.SoundFieldModel.State;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.RadioButton;
@@ -45,6 +46,25 @@ class FieldWindowTest {
     @AfterEach
     void stop() {
         runner.close();
+    }
+
+    /** In the smallest window there is still a map to look at. */
+    @Test
+    void theSmallestWindowShowsTheMap(FxRobot robot) throws Exception {
+        Stage stage = (Stage) robot.lookup(".designer").query().getScene().getWindow();
+        robot.interact(() -> {
+            stage.setWidth(stage.getMinWidth());
+            stage.setHeight(stage.getMinHeight());
+        });
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT4).release(KeyCode.CONTROL);
+        await(500);
+        Node map = robot.lookup("#inside-map").query();
+        WritableImage there = picture(robot, map);
+        long colours = IntStream.range(0, (int) there.getWidth())
+                .map(x -> there.getPixelReader().getArgb(x, (int) there.getHeight() / 3))
+                .distinct()
+                .count();
+        assertThat(colours).isGreaterThan(5);
     }
 
     @Test

@@ -66,7 +66,7 @@ final class ChoicesEntries {
                 Board::name,
                 (number, name, remove) -> {
                     String of = "path.brief.choices.boards." + number;
-                    return new MaterialCard(
+                    return EntryCard.named(
                             "choice-board", number, name, remove, List.of(make.thickness(of, "choices.thickness")));
                 },
                 choices::removeBoard);
@@ -82,7 +82,7 @@ final class ChoicesEntries {
                 "choice-liner",
                 choices::liners,
                 Liner::name,
-                (number, name, remove) -> new MaterialCard("choice-liner", number, name, remove, List.of()),
+                (number, name, remove) -> EntryCard.named("choice-liner", number, name, remove, List.of()),
                 choices::removeLiner);
         return list.with(AddChoice.of(
                 "choice-liner",

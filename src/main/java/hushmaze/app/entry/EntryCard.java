@@ -5,25 +5,49 @@ import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** One of a list in a frame of its own: an entry with the button beside it that takes the card out, and more below. */
+/** One of a list in a frame of its own: what it is, with the button beside it that takes the card out, and more below. */
 final class EntryCard implements Entry {
     private final VBox box = new VBox();
     private final List<Entry> entries = new ArrayList<>();
 
-    EntryCard(Entry first, Button away, List<Entry> more) {
-        entries.add(first);
+    private EntryCard(Node first, Pos place, Button away, List<Entry> more) {
         entries.addAll(more);
-        HBox.setHgrow(first.node(), Priority.ALWAYS);
-        HBox head = new HBox(first.node(), away);
+        HBox.setHgrow(first, Priority.ALWAYS);
+        HBox head = new HBox(first, away);
         head.getStyleClass().add("entry-line");
-        head.setAlignment(Pos.BOTTOM_LEFT);
+        head.setAlignment(place);
         box.getStyleClass().add("element-card");
         box.getChildren().add(head);
         more.forEach(entry -> box.getChildren().add(entry.node()));
+    }
+
+    /** Of something that an entry names. */
+    static EntryCard of(Entry first, Button away, List<Entry> more) {
+        EntryCard card = new EntryCard(first.node(), Pos.BOTTOM_LEFT, away, more);
+        card.entries.add(first);
+        return card;
+    }
+
+    /**
+     * Of something whose name does not change.
+     *
+     * @param key begins the ids of its controls, and names the texts of the button
+     * @param number in the list, from 0
+     * @param remove what the button does that takes it out
+     */
+    static EntryCard named(String key, int number, String name, Runnable remove, List<Entry> more) {
+        Label words = new Label(name);
+        words.setWrapText(true);
+        words.setMinHeight(Region.USE_PREF_SIZE);
+        words.setMaxWidth(Double.MAX_VALUE);
+        words.setId(key + "-" + number + "-name");
+        return new EntryCard(words, Pos.CENTER_LEFT, AwayButton.of(key, number, remove), more);
     }
 
     @Override

@@ -50,7 +50,7 @@ final class JointEntries {
 
     private Entry seam(int number, Runnable remove) {
         String name = "path.box.seams." + number + ".";
-        return new EntryCard(
+        return EntryCard.of(
                 make.choice(name + "kind", "seam.kind"),
                 AwayButton.of("seam", number, remove),
                 List.of(make.typed(name + "position", "seam.position", Size.BESIDE)));

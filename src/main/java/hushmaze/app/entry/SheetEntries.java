@@ -66,7 +66,7 @@ final class SheetEntries {
 
     private Entry card(Material of, String key, int number, Runnable remove) {
         String sheet = of.field() + "." + number + ".";
-        return new EntryCard(
+        return EntryCard.of(
                 make.typed(sheet + "name", "sheet.name", Size.LONG),
                 AwayButton.of(key, number, remove),
                 List.of(

@@ -36,6 +36,9 @@ final class FieldCanvas extends FieldColours {
 
     private static final double LEGEND = 58;
     private static final double LEAST = 120;
+    /** A map lower than this is not drawn. */
+    private static final double LEAST_MAP = 50;
+
     /** Seconds that one swing takes, and between two pictures of it. */
     private static final double PERIOD = 4;
 
@@ -212,13 +215,18 @@ final class FieldCanvas extends FieldColours {
             canvas.getGraphicsContext2D().clearRect(0, 0, width, height);
         }
         frame = null;
-        if (field != null && width >= LEAST && height >= LEAST + LEGEND) {
+        if (field != null && width >= LEAST && height >= LEAST_MAP) {
             pressures = ColourMap.pressure(100 * still().getBrightness() > 50 ? 95 : 24);
-            frame = new BoxFrame(field.solid(), field.flat(), width, height - LEGEND);
+            frame = new BoxFrame(field.solid(), field.flat(), width, height - legend());
             new BoxPainter(map.getGraphicsContext2D(), this, field, frame).ground();
             paintMap();
             paintLines();
         }
+    }
+
+    /** Height of the legend; none where the map would be too small beside it. */
+    private double legend() {
+        return getHeight() >= LEAST + LEGEND ? LEGEND : 0;
     }
 
     private void paintMap() {
@@ -254,11 +262,13 @@ final class FieldCanvas extends FieldColours {
         if (look == Look.LEVEL) {
             box.levels();
         }
-        Legend legend = new Legend(to, this, getWidth(), getHeight() - LEGEND);
-        if (look == Look.LEVEL) {
-            legend.levels(image.scale(), levels);
-        } else {
-            legend.pressures(image, pressures);
+        if (legend() > 0) {
+            Legend legend = new Legend(to, this, getWidth(), getHeight() - LEGEND);
+            if (look == Look.LEVEL) {
+                legend.levels(image.scale(), levels);
+            } else {
+                legend.pressures(image, pressures);
+            }
         }
         if (point != null) {
             box.point(point);

@@ -31,6 +31,9 @@ import javafx.util.StringConverter;
 
 /** The sound in the box of the path looked at: a frequency, a map, and in words what it shows. */
 public final class FieldView extends BorderPane {
+    /** Height of the view from which on it tells what kind of picture the map is. */
+    private static final double ROOM_FOR_SCOPE = 560;
+
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
     private static final Set<String> NAMED_BANDS = Set.of("50", "100", "200", "500", "1k", "2k", "5k");
@@ -69,6 +72,9 @@ public final class FieldView extends BorderPane {
         model.frequencyProperty().addListener(o -> showFrequency());
         designer.edit().projectProperty().addListener(o -> show());
         designer.edit().pathProperty().addListener(o -> show());
+        // in a low window the map needs the room more than what is always so
+        heightProperty().addListener((p, before, now) -> Presence.set(scope, now.doubleValue() >= ROOM_FOR_SCOPE));
+        Tip.on(lesson, () -> scope.isVisible() ? "" : scope.getText());
         showFrequency();
         show();
     }

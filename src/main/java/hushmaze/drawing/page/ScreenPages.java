@@ -34,6 +34,11 @@ public final class ScreenPages {
 
     private static final double SMALLEST_EXPLODED = 110;
 
+    /** A chart lower than this has more legend than lines, mm. */
+    private static final double LEAST_CHART = 58;
+
+    private static final double MOST_LARGER = 1.5;
+
     private final Job job;
     /** The parts pulled apart, once they were asked for. */
     private BoxPicture apart;
@@ -120,7 +125,15 @@ public final class ScreenPages {
         return page(Labels.of("summary.methods"), width, height, sketch);
     }
 
-    private Page spectra(List<BandResult> bands, double width, double height) {
+    /** How many times larger two charts are drawn, and then shown smaller, where there is little room for them. */
+    private static double larger(double height) {
+        double least = 2 * LEAST_CHART + BETWEEN + 2 * MARGIN;
+        return Math.min(MOST_LARGER, Math.max(1, least / height));
+    }
+
+    private Page spectra(List<BandResult> bands, double givenWidth, double givenHeight) {
+        double width = givenWidth * larger(givenHeight);
+        double height = givenHeight * larger(givenHeight);
         SummaryPages charts = new SummaryPages(job, bands);
         ToldBands told = new ToldBands(job, bands);
         Sketch sketch = new Sketch();
@@ -152,7 +165,9 @@ public final class ScreenPages {
     }
 
     /** Pressure over the flow of the path, above carbon dioxide in the room; the latter alone when the room has no answer. */
-    public Page air(double width, double height) {
+    public Page air(double givenWidth, double givenHeight) {
+        double width = givenWidth * larger(givenHeight);
+        double height = givenHeight * larger(givenHeight);
         AirCharts charts = new AirCharts(job);
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;

@@ -118,6 +118,18 @@ class ToldPlacesTest {
         }
     }
 
+    /** However little room there is, lines have more of it than the legend. */
+    @Test
+    void chartsInALowWindowAreNotAllLegend() {
+        Assessment assessment = SampleAssessment.twoPaths(UnitSystem.METRIC);
+        ScreenPages pages = new ScreenPages(assessment, assessment.paths().get(0), UnitSystem.METRIC, MEASURE);
+        for (Page page : List.of(pages.spectra(78, 86), pages.octaves(78, 86))) {
+            assertThat(page.width() / page.height()).isCloseTo(78.0 / 86, within(1e-9));
+            assertThat(hints(page))
+                    .allSatisfy(hint -> assertThat(hint.area().height()).isGreaterThan(0.15 * page.height()));
+        }
+    }
+
     @Test
     void printedPagesHaveNone() {
         Assessment assessment = SampleAssessment.twoPaths(UnitSystem.METRIC);
