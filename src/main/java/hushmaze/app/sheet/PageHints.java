@@ -146,6 +146,8 @@ final class PageHints extends Pane {
         card.getChildren().setAll(head);
         for (Told.Item item : told.items()) {
             Label name = new Label(item.name());
+            name.setWrapText(true);
+            name.setMinHeight(Region.USE_PREF_SIZE);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
             Label value = new Label(item.value());
