@@ -21,7 +21,7 @@ final class NestTask {
     private final NestJob job;
     private final long kerf;
     private final boolean priced;
-    /** Whether some sheets are not on hand. */
+    /** Whether some sheets have a price or are bought as needed: where there is nothing but leftovers, areas count. */
     private final boolean boughtToo;
 
     private final List<SheetKind> kinds;
@@ -32,8 +32,8 @@ final class NestTask {
     NestTask(NestJob job) {
         this.job = job;
         kerf = nanometres(job.kerf());
-        boughtToo = !job.sheets().stream().allMatch(NestTask::isLeft);
-        priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null || boughtToo && isLeft(sheet));
+        boughtToo = !job.sheets().stream().allMatch(sheet -> sheet.isOnHand() && sheet.price() == null);
+        priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null || boughtToo && sheet.isOnHand());
         kinds = IntStream.range(0, job.sheets().size())
                 .mapToObj(i -> kind(i, job.sheets().get(i)))
                 .filter(kind -> kind.stock() > 0)
@@ -78,15 +78,10 @@ final class NestTask {
     /** What the search counts for one sheet. */
     private double cost(Sheet sheet) {
         boolean free = sheet.price() != null && sheet.price() == 0;
-        if (free && sheet.stock() != null || boughtToo && isLeft(sheet)) {
+        if (sheet.isOnHand() && (free || boughtToo)) {
             return 0;
         }
         return TRIFLE + (priced || free ? sheet.price() : sheet.length() * sheet.width());
-    }
-
-    /** So many of them, and no price: what is left of earlier work. */
-    private static boolean isLeft(Sheet sheet) {
-        return sheet.stock() != null && sheet.price() == null;
     }
 
     private SheetKind kind(int number, Sheet sheet) {

@@ -50,6 +50,11 @@ public record Sheet(
         return material == null || material.equals(other);
     }
 
+    /** Whether it is on hand and costs nothing: there are so many, and no price or none to pay. */
+    public boolean isOnHand() {
+        return stock != null && (price == null || price == 0);
+    }
+
     /** The same sheet, of which there are so many. */
     public Sheet having(Integer count) {
         return new Sheet(name, length, width, price, count, material, source);

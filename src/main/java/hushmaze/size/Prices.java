@@ -20,7 +20,7 @@ final class Prices {
     Prices(Stock stock) {
         this.stock = stock;
         this.money = Stream.concat(stock.boardSheets().stream(), stock.linerSheets().stream())
-                .allMatch(sheet -> sheet.price() != null || onHand(sheet));
+                .allMatch(sheet -> sheet.price() != null || sheet.isOnHand());
     }
 
     /** Whether costs are in the user's currency, not in m². */
@@ -42,14 +42,10 @@ final class Prices {
     }
 
     private double of(Sheet sheet) {
-        if (onHand(sheet)) {
+        if (sheet.isOnHand()) {
             return 0;
         }
         return money ? sheet.price() : area(sheet);
-    }
-
-    private static boolean onHand(Sheet sheet) {
-        return sheet.stock() != null && (sheet.price() == null || sheet.price() == 0);
     }
 
     /** Cheapest whole sheets of such an area; infinite where the stock does not hold as much. */

@@ -9,11 +9,7 @@ import hushmaze.quantity.Spectrum;
 import hushmaze.sound.criterion.WeightedReduction;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /** One wall, door, window, small thing or gap: its name, how much of it there is, and what it holds back. */
 final class ElementCard implements Entry {
@@ -29,7 +25,7 @@ final class ElementCard implements Entry {
     private final EditModel edit;
     private final Entries make;
     private final int number;
-    private final VBox box = new VBox();
+    private final EntryCard card;
     private final List<Entry> entries = new ArrayList<>();
 
     /** @param remove what the button does that takes the element out */
@@ -37,8 +33,6 @@ final class ElementCard implements Entry {
         this.edit = edit;
         this.make = make;
         this.number = number;
-        box.getStyleClass().add("element-card");
-        box.getChildren().add(head(remove));
         switch (shape.kind()) {
             case SURFACE -> typed("area", "count");
             case SMALL -> typed("count");
@@ -51,20 +45,12 @@ final class ElementCard implements Entry {
         if (shape.kind() != EnvelopeElement.Kind.GAP) {
             loss(shape.perBand());
         }
+        card = EntryCard.of(
+                make.typed(name("name"), "element.name", Size.LONG), AwayButton.of("element", number, remove), entries);
     }
 
     private String name(String component) {
         return ELEMENTS + number + "." + component;
-    }
-
-    private HBox head(Runnable remove) {
-        Entry name = make.typed(name("name"), "element.name", Size.LONG);
-        entries.add(name);
-        HBox.setHgrow(name.node(), Priority.ALWAYS);
-        HBox head = new HBox(name.node(), AwayButton.of("element", number, remove));
-        head.getStyleClass().add("entry-line");
-        head.setAlignment(Pos.BOTTOM_LEFT);
-        return head;
     }
 
     private void typed(String... components) {
@@ -95,16 +81,15 @@ final class ElementCard implements Entry {
 
     private void add(Entry entry) {
         entries.add(entry);
-        box.getChildren().add(entry.node());
     }
 
     @Override
     public Node node() {
-        return box;
+        return card.node();
     }
 
     @Override
     public void refresh() {
-        entries.forEach(Entry::refresh);
+        card.refresh();
     }
 }

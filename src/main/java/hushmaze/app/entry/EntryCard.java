@@ -34,6 +34,13 @@ final class EntryCard implements Entry {
         return card;
     }
 
+    /** Under a title. */
+    static EntryCard titled(Label title, Button away, List<Entry> more) {
+        title.setWrapText(true);
+        title.setMaxWidth(Double.MAX_VALUE);
+        return new EntryCard(title, Pos.CENTER_LEFT, away, more);
+    }
+
     /**
      * Of something whose name does not change.
      *
@@ -43,11 +50,9 @@ final class EntryCard implements Entry {
      */
     static EntryCard named(String key, int number, String name, Runnable remove, List<Entry> more) {
         Label words = new Label(name);
-        words.setWrapText(true);
         words.setMinHeight(Region.USE_PREF_SIZE);
-        words.setMaxWidth(Double.MAX_VALUE);
         words.setId(key + "-" + number + "-name");
-        return new EntryCard(words, Pos.CENTER_LEFT, AwayButton.of(key, number, remove), more);
+        return titled(words, AwayButton.of(key, number, remove), more);
     }
 
     @Override

@@ -7,24 +7,18 @@ import hushmaze.project.Fitting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /** One grille, louvre, filter, flexible duct, collar or known loss: which end it is at, and what its kind needs. */
 final class FittingCard implements Entry {
     private final int number;
-    private final VBox box = new VBox();
+    private final EntryCard card;
     private final List<Entry> entries = new ArrayList<>();
 
     /** @param remove what the button does that takes it out */
     FittingCard(AirModel air, Entries make, int number, Fitting.Kind kind, Runnable remove) {
         this.number = number;
-        box.getStyleClass().add("element-card");
-        box.getChildren().add(head(kind, remove));
         String end = Texts.of("entry.fitting.end");
         add(make.chosen(
                 name("end"),
@@ -37,6 +31,9 @@ final class FittingCard implements Entry {
             add(make.typed(name(component), "fitting." + component, Size.BESIDE));
         }
         add(make.typed(name("source"), "fitting.source", Size.LONG));
+        Label title = new Label(Texts.word(kind));
+        title.getStyleClass().add("card-name");
+        card = EntryCard.titled(title, AwayButton.of("fitting", number, remove), entries);
     }
 
     private static List<String> needs(Fitting.Kind kind) {
@@ -49,34 +46,21 @@ final class FittingCard implements Entry {
         };
     }
 
-    private HBox head(Fitting.Kind kind, Runnable remove) {
-        Label name = new Label(Texts.word(kind));
-        name.setWrapText(true);
-        name.setMaxWidth(Double.MAX_VALUE);
-        name.getStyleClass().add("card-name");
-        HBox.setHgrow(name, Priority.ALWAYS);
-        HBox head = new HBox(name, AwayButton.of("fitting", number, remove));
-        head.getStyleClass().add("entry-line");
-        head.setAlignment(Pos.CENTER_LEFT);
-        return head;
-    }
-
     private String name(String component) {
         return "path.brief.fittings." + number + "." + component;
     }
 
     private void add(Entry entry) {
         entries.add(entry);
-        box.getChildren().add(entry.node());
     }
 
     @Override
     public Node node() {
-        return box;
+        return card.node();
     }
 
     @Override
     public void refresh() {
-        entries.forEach(Entry::refresh);
+        card.refresh();
     }
 }

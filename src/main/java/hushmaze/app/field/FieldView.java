@@ -86,7 +86,6 @@ public final class FieldView extends BorderPane {
         name.setMinWidth(Region.USE_PREF_SIZE);
         typed.setId("inside-frequency");
         typed.setAccessibleText(Texts.of("inside.frequency.name"));
-        typed.setAccessibleHelp(Texts.of("inside.frequency.tip"));
         Tip.on(typed, Texts.of("inside.frequency.tip"));
         typed.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {

@@ -5,7 +5,7 @@ import hushmaze.solid.PortPlace;
 import java.util.Arrays;
 import java.util.List;
 
-/** The ways from a notice to what it is about: every kind of notice has its own, or none where there is nothing to look at. */
+/** The ways from a notice to what it is about: every kind of notice has its own. */
 public final class Causes {
     private static final String NOISE = "spectra";
     private static final String AIR = "air";
@@ -14,7 +14,7 @@ public final class Causes {
 
     private Causes() {}
 
-    /** Where to look, the nearest first; empty where nothing in the window shows more. */
+    /** Where to look, the nearest first. */
     public static List<Cause> of(Notice notice) {
         return switch (notice.kind()) {
             case METHOD_NOT_RUN, OCTAVES_INTERPOLATED, TERMS_INTERPOLATED -> in(NOISE);

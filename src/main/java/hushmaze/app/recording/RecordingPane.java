@@ -114,7 +114,6 @@ public final class RecordingPane extends BorderPane {
     private void field(TextField field, String key, Function<String, Optional<String>> take) {
         field.setId(key.replace('.', '-'));
         field.setAccessibleText(Texts.of(key + ".name"));
-        field.setAccessibleHelp(Texts.of(key + ".tip"));
         Tip.on(field, Texts.of(key + ".tip"));
         field.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
@@ -208,8 +207,8 @@ public final class RecordingPane extends BorderPane {
             HBox pair = new HBox(name, value);
             pair.getStyleClass().add("figure-pair");
             pair.setAlignment(Pos.BASELINE_LEFT);
-            tip(name, figure.tip());
-            tip(value, figure.tip());
+            Tip.on(name, figure.tip());
+            Tip.on(value, figure.tip());
             figures.getChildren().add(pair);
         }
         quiet("recording-part", model.partWords(), Texts.of("recording.part.tip"));
@@ -225,13 +224,8 @@ public final class RecordingPane extends BorderPane {
             Label label = new Label(words);
             label.setId(id);
             label.getStyleClass().add("quiet-words");
-            tip(label, tip);
+            Tip.on(label, tip);
             figures.getChildren().add(label);
         }
-    }
-
-    private static void tip(Label label, String words) {
-        Tip.on(label, words);
-        label.setAccessibleHelp(words);
     }
 }

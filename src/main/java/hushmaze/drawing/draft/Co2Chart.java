@@ -34,7 +34,6 @@ public final class Co2Chart {
     private final List<Curve> curves;
     private final List<Limit> limits;
     private final TextMeasure measure;
-    private IntFunction<Told> told;
 
     /**
      * @param curves times in s across, levels as fractions up; at least one, longer than nothing
@@ -46,19 +45,17 @@ public final class Co2Chart {
         this.measure = measure;
     }
 
+    /** The chart with its upper left corner at the origin; width and height in mm. */
+    public Sketch draw(double width, double height) {
+        return draw(width, height, null);
+    }
+
     /**
      * The same, which tells more where it is pointed at.
      *
-     * @param of at a time by its number in the first curve
+     * @param told at a time by its number in the first curve; null for nothing
      */
-    public Co2Chart telling(IntFunction<Told> of) {
-        Co2Chart chart = new Co2Chart(curves, limits, measure);
-        chart.told = of;
-        return chart;
-    }
-
-    /** The chart with its upper left corner at the origin; width and height in mm. */
-    public Sketch draw(double width, double height) {
+    public Sketch draw(double width, double height, IntFunction<Told> told) {
         Sketch sketch = new Sketch();
         ChartFrame frame = new ChartFrame(sketch, measure);
         double top = frame.legend(null, curves, width);

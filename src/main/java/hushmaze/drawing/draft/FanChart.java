@@ -71,7 +71,6 @@ public final class FanChart {
     private final Unit unit;
     private final Unit pressureUnit;
     private final TextMeasure measure;
-    private IntFunction<Told> told;
 
     /**
      * @param fan the fan, or the pressure available; null for the path alone
@@ -89,19 +88,17 @@ public final class FanChart {
         this.measure = measure;
     }
 
+    /** The chart with its upper left corner at the origin; width and height in mm. */
+    public Sketch draw(double width, double height) {
+        return draw(width, height, null);
+    }
+
     /**
      * The same, which tells more where it is pointed at.
      *
-     * @param of at a flow by its number in the path
+     * @param told at a flow by its number in the path; null for nothing
      */
-    public FanChart telling(IntFunction<Told> of) {
-        FanChart chart = new FanChart(fan, system, operating, unit, pressureUnit, measure);
-        chart.told = of;
-        return chart;
-    }
-
-    /** The chart with its upper left corner at the origin; width and height in mm. */
-    public Sketch draw(double width, double height) {
+    public Sketch draw(double width, double height, IntFunction<Told> told) {
         Sketch sketch = new Sketch();
         ChartFrame frame = new ChartFrame(sketch, measure);
         Curve fanCurve = fan == null ? null : new Curve(fan.name(), FAN, scaled(fan.points()));

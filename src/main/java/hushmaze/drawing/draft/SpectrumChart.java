@@ -78,7 +78,6 @@ public final class SpectrumChart {
     private final List<Series> series;
     private final Readings readings;
     private final TextMeasure measure;
-    private IntFunction<Told> told;
 
     /**
      * @param bands of all values
@@ -105,17 +104,6 @@ public final class SpectrumChart {
         this.measure = measure;
     }
 
-    /**
-     * The same, each band of which tells more where it is pointed at.
-     *
-     * @param told of a band by its number
-     */
-    public SpectrumChart telling(IntFunction<Told> told) {
-        SpectrumChart chart = new SpectrumChart(bands, lowest, range, series, readings, measure);
-        chart.told = told;
-        return chart;
-    }
-
     /** A value of each row, for a series; those that there are not leave a gap. */
     public static <T> List<Double> each(List<T> rows, Function<T, Double> value) {
         return rows.stream()
@@ -131,6 +119,15 @@ public final class SpectrumChart {
 
     /** The chart with its upper left corner at the origin. */
     public Sketch draw(double width, double height) {
+        return draw(width, height, null);
+    }
+
+    /**
+     * The same, which tells more where it is pointed at.
+     *
+     * @param told of a band by its number; null for nothing
+     */
+    public Sketch draw(double width, double height, IntFunction<Told> told) {
         Sketch sketch = new Sketch();
         double top = legend(sketch, width) + 3.5;
         LogAxis x = frequencyAxis(width);
@@ -146,12 +143,12 @@ public final class SpectrumChart {
             readings(sketch, x, y);
         }
         if (told != null) {
-            hints(sketch, x, y);
+            hints(sketch, x, y, told);
         }
         return sketch;
     }
 
-    private void hints(Sketch sketch, LogAxis x, LevelAxis y) {
+    private void hints(Sketch sketch, LogAxis x, LevelAxis y, IntFunction<Told> told) {
         for (int i = 0; i < bands.size(); i++) {
             double from = x.place(bands.get(i).lowerHz());
             double to = x.place(bands.get(i).upperHz());

@@ -103,17 +103,16 @@ final class AirCharts {
 
     /** Carbon dioxide over the timetable, or with the air on and off. */
     Co2Chart co2() {
-        return co2(curves());
+        return new Co2Chart(
+                co2Curves(),
+                List.of(
+                        new Co2Chart.Limit("1000 ppm", RoomResult.NOTICED_CO2),
+                        new Co2Chart.Limit("1500 ppm", RoomResult.STALE_CO2)),
+                job.measure());
     }
 
-    /** The same, which tells more where it is pointed at. */
-    Co2Chart toldCo2(ToldAir told) {
-        RoomResult room = job.assessment().room();
-        List<Curve> curves = curves();
-        return co2(curves).telling(i -> told.co2(curves, List.of(room.course(), room.sealed()), i));
-    }
-
-    private List<Curve> curves() {
+    /** The lines of that chart. */
+    List<Curve> co2Curves() {
         RoomResult room = job.assessment().room();
         List<Curve> curves = new ArrayList<>();
         boolean timetable = hasTimetable();
@@ -122,15 +121,6 @@ final class AirCharts {
             curves.add(curve("chart.co2.off", OFF, room.sealed()));
         }
         return curves;
-    }
-
-    private Co2Chart co2(List<Curve> curves) {
-        return new Co2Chart(
-                curves,
-                List.of(
-                        new Co2Chart.Limit("1000 ppm", RoomResult.NOTICED_CO2),
-                        new Co2Chart.Limit("1500 ppm", RoomResult.STALE_CO2)),
-                job.measure());
     }
 
     private boolean hasTimetable() {

@@ -121,7 +121,7 @@ public final class ScreenPages {
                 Labels.of("summary.methods"),
                 MARGIN,
                 height - 2 * MARGIN,
-                h -> methods.telling(told::methods).draw(width - 2 * MARGIN, h));
+                h -> methods.draw(width - 2 * MARGIN, h, told::methods));
         return page(Labels.of("summary.methods"), width, height, sketch);
     }
 
@@ -132,8 +132,9 @@ public final class ScreenPages {
     }
 
     private Page spectra(List<BandResult> bands, double givenWidth, double givenHeight) {
-        double width = givenWidth * larger(givenHeight);
-        double height = givenHeight * larger(givenHeight);
+        double times = larger(givenHeight);
+        double width = times * givenWidth;
+        double height = times * givenHeight;
         SummaryPages charts = new SummaryPages(job, bands);
         ToldBands told = new ToldBands(job, bands);
         Sketch sketch = new Sketch();
@@ -144,13 +145,13 @@ public final class ScreenPages {
                 Labels.of("summary.levels"),
                 MARGIN,
                 each,
-                h -> charts.levels().telling(told::levels).draw(room, h));
+                h -> charts.levels().draw(room, h, told::levels));
         chart(
                 sketch,
                 Labels.of("summary.loss"),
                 MARGIN + each + BETWEEN,
                 each,
-                h -> charts.losses().telling(told::losses).draw(room, h));
+                h -> charts.losses().draw(room, h, told::losses));
         return page(Labels.of("summary.levels"), width, height, sketch);
     }
 
@@ -166,19 +167,19 @@ public final class ScreenPages {
 
     /** Pressure over the flow of the path, above carbon dioxide in the room; the latter alone when the room has no answer. */
     public Page air(double givenWidth, double givenHeight) {
-        double width = givenWidth * larger(givenHeight);
-        double height = givenHeight * larger(givenHeight);
+        double times = larger(givenHeight);
+        double width = times * givenWidth;
+        double height = times * givenHeight;
         AirCharts charts = new AirCharts(job);
         Sketch sketch = new Sketch();
         double each = (height - 2 * MARGIN - BETWEEN) / 2;
         double room = width - 2 * MARGIN;
         ToldAir told = new ToldAir(job);
-        Optional<FanChart> pressure = charts.pressure()
-                .map(c -> c.telling(
-                        i -> told.pressures(job.result().carried().curve().get(i))));
-        pressure.ifPresent(c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h)));
+        Optional<FanChart> pressure = charts.pressure();
+        pressure.ifPresent(
+                c -> chart(sketch, charts.pressureTitle(), MARGIN, each, h -> c.draw(room, h, told::pressures)));
         double below = pressure.isPresent() ? MARGIN + each + BETWEEN : MARGIN;
-        chart(sketch, charts.co2Title(), below, each, h -> charts.toldCo2(told).draw(room, h));
+        chart(sketch, charts.co2Title(), below, each, h -> charts.co2().draw(room, h, told::co2));
         return page(charts.co2Title(), width, height, sketch);
     }
 

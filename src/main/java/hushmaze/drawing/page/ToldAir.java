@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.air.need.Co2Course;
 import hushmaze.assess.PathFlow;
 import hushmaze.assess.PathFlow.DrivePoint;
+import hushmaze.assess.RoomResult;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Point;
 import hushmaze.drawing.Told;
@@ -18,14 +19,17 @@ final class ToldAir {
     private static final double MINUTE = 60;
 
     private final Job job;
+    private final List<Curve> curves;
 
     ToldAir(Job job) {
         this.job = job;
+        this.curves = new AirCharts(job).co2Curves();
     }
 
-    /** Of the pressures at a flow. */
-    Told pressures(DrivePoint point) {
+    /** Of the pressures at a flow. @param number of the flow in the curve */
+    Told pressures(int number) {
         PathFlow carried = job.result().carried();
+        DrivePoint point = carried.curve().get(number);
         Amounts amounts = job.amounts();
         List<Item> items = new ArrayList<>();
         String range = Labels.of("told.fromTo", amounts.pressure(point.low()), amounts.pressure(point.high()));
@@ -48,13 +52,10 @@ final class ToldAir {
         return drive.kind() == Drive.Kind.FAN_CURVE ? drive.fan().source() : drive.source();
     }
 
-    /**
-     * Of carbon dioxide at a time.
-     *
-     * @param curves of the chart, the first one on whose times it tells
-     * @param courses they show
-     */
-    Told co2(List<Curve> curves, List<Co2Course> courses, int number) {
+    /** Of carbon dioxide at a time. @param number of the time in the first line */
+    Told co2(int number) {
+        RoomResult room = job.assessment().room();
+        List<Co2Course> courses = List.of(room.course(), room.sealed());
         Point at = curves.get(0).points().get(number);
         List<Item> items = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
