@@ -1,5 +1,6 @@
 package hushmaze.app.sheet;
 
+import hushmaze.app.verdict.WrappedWords;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Shape;
@@ -145,9 +146,7 @@ final class PageHints extends Pane {
         head.getStyleClass().add("told-head");
         card.getChildren().setAll(head);
         for (Told.Item item : told.items()) {
-            Label name = new Label(item.name());
-            name.setWrapText(true);
-            name.setMinHeight(Region.USE_PREF_SIZE);
+            Label name = WrappedWords.of(item.name(), "told-name");
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
             Label value = new Label(item.value());
@@ -155,11 +154,7 @@ final class PageHints extends Pane {
             value.setMinWidth(Region.USE_PREF_SIZE);
             HBox figures = new HBox(name, gap, value);
             figures.getStyleClass().add("told-figure");
-            Label source = new Label(item.source());
-            source.setWrapText(true);
-            source.setMinHeight(Region.USE_PREF_SIZE);
-            source.getStyleClass().add("told-source");
-            card.getChildren().add(new VBox(figures, source));
+            card.getChildren().add(new VBox(figures, WrappedWords.of(item.source(), "told-source")));
         }
     }
 
