@@ -11,6 +11,9 @@ public final class LengthFormat {
     /** Finest fraction of an inch that is printed. */
     public static final int DENOMINATOR = 32;
 
+    /** Fraction of an inch for lengths that need no more. */
+    private static final int COARSE = 8;
+
     private static final double INCH_M = 0.0254;
     /** A length so near to a step, in steps, is that step. */
     private static final double SAME = 1e-6;
@@ -25,6 +28,12 @@ public final class LengthFormat {
     /** A length without its unit: "140", "18.5", "5 1/2", "3/32". */
     public static String bare(double metres, UnitSystem system) {
         return system == UnitSystem.INCH ? inches(metres) : millimetres(metres);
+    }
+
+    /** A length that need not be kept to the millimetre, with whole ones or eighths of an inch: "95", "3 3/4". */
+    public static String coarse(double metres, UnitSystem system) {
+        double step = system == UnitSystem.INCH ? INCH_M / COARSE : 1e-3;
+        return bare(Math.round(metres / step) * step, system);
     }
 
     /**

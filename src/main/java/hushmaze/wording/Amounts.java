@@ -1,14 +1,23 @@
 package hushmaze.wording;
 
+import hushmaze.quantity.Dimension;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 
 /** Amounts as a person reads them, in metric units or in inches, cubic feet per minute and pounds. */
 public final class Amounts {
     /** Plain numbers from here on are shown without places. */
     private static final double LARGE = 100;
+
+    private static final MathContext TWO_DIGITS = new MathContext(2);
+    /** m. */
+    private static final double INCH = 0.0254;
+    /** Inches below which quarters count. */
+    private static final double SMALL = 10;
 
     /** N. */
     private static final double POUND_FORCE = 4.4482216152605;
@@ -28,7 +37,7 @@ public final class Amounts {
             case LENGTH -> unit == Unit.METRE ? distance(si) : length(si);
             case AREA ->
                 system == UnitSystem.INCH
-                        ? number(si / (0.0254 * 0.0254), 1) + " in²"
+                        ? number(si / (INCH * INCH), 1) + " in²"
                         : number(Unit.SQUARE_CENTIMETRE.fromSi(si), 0) + " cm²";
             case FLOW -> flow(si);
             case VELOCITY -> velocity(si);
@@ -43,6 +52,15 @@ public final class Amounts {
                 number(unit.fromSi(si), Math.abs(unit.fromSi(si)) < LARGE ? 2 : 0)
                         + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
         };
+    }
+
+    /** About so much: two digits that count; inches in whole ones, small ones in quarters. */
+    public String about(double si, Unit unit) {
+        if (system == UnitSystem.INCH && unit.dimension() == Dimension.LENGTH && unit != Unit.METRE) {
+            double inches = si / INCH;
+            return length(INCH * (inches < SMALL ? Math.round(inches * 4) / 4.0 : Math.round(inches)));
+        }
+        return of(BigDecimal.valueOf(si).round(TWO_DIGITS).doubleValue(), unit);
     }
 
     /** "140 mm" or "5 1/2 in". */

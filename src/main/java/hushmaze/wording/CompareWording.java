@@ -5,6 +5,7 @@ import hushmaze.assess.BoxFitting;
 import hushmaze.assess.ComparedBand;
 import hushmaze.assess.Comparison;
 import hushmaze.assess.Finding;
+import hushmaze.assess.RoomAir;
 import hushmaze.project.Reading;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Unit;
@@ -165,7 +166,11 @@ public final class CompareWording {
         String next = line.verdict() == AirComparison.Verdict.LESS || line.verdict() == AirComparison.Verdict.MORE
                 ? wording.text("compare.air." + line.kind() + "." + line.verdict() + ".next")
                 : "";
-        String limit = line.beyondLimit() ? wording.text("compare.air." + line.kind() + ".limit") : "";
+        String limit = line.beyondLimit()
+                ? wording.text(
+                        "compare.air." + line.kind() + ".limit",
+                        wording.amounts().pressure(RoomAir.LIMIT))
+                : "";
         return (limit + " " + next).strip();
     }
 

@@ -27,8 +27,6 @@ import hushmaze.sound.criterion.RoomCriterion;
 import hushmaze.sound.criterion.SoundTransmissionClass;
 import hushmaze.sound.criterion.TargetMargin;
 import hushmaze.sound.criterion.WeightedReduction;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -55,8 +53,6 @@ public final class Wording {
             NoticeKind.CHAMBER_SMALL_TO_WAVELENGTH,
             NoticeKind.CHAMBER_REGIONS_JOINED);
 
-    private static final MathContext ROUGH_DIGITS = new MathContext(2);
-
     /** A smaller gain is not worth a word, dB. */
     private static final double WORTH_SAYING = 0.5;
 
@@ -77,12 +73,18 @@ public final class Wording {
 
     /** A notice as a sentence. */
     public String notice(Notice notice) {
-        String value = notice.value() == null ? "" : amounts.of(rough(notice, notice.value()), notice.unit());
-        String limit = notice.limit() == null ? "" : amounts.of(rough(notice, notice.limit()), notice.unit());
+        String value = notice.value() == null ? "" : amount(notice, notice.value());
+        String limit = notice.limit() == null ? "" : amount(notice, notice.limit());
         String shortfall = notice.value() == null || notice.limit() == null
                 ? ""
                 : amounts.of(Math.abs(notice.value() - notice.limit()), notice.unit());
-        String sentence = text("notice." + notice.kind(), place(notice.part()), value, limit, shortfall);
+        String sentence = text(
+                "notice." + notice.kind(),
+                place(notice.part()),
+                value,
+                limit,
+                shortfall,
+                amounts.pressure(RoomAir.LIMIT));
         String noPlace = "notice." + notice.kind() + ".noJoint";
         if (notice.places().isEmpty()) {
             return TEXTS.containsKey(noPlace) ? sentence + " " + text(noPlace) : sentence;
@@ -91,10 +93,8 @@ public final class Wording {
     }
 
     /** Where a formula ends is not known to a hertz. */
-    private static double rough(Notice notice, double value) {
-        return ROUGH.contains(notice.kind())
-                ? BigDecimal.valueOf(value).round(ROUGH_DIGITS).doubleValue()
-                : value;
+    private String amount(Notice notice, double value) {
+        return ROUGH.contains(notice.kind()) ? amounts.about(value, notice.unit()) : amounts.of(value, notice.unit());
     }
 
     /** The four verdicts of a path, in the order quiet, air, fits, buildable. */

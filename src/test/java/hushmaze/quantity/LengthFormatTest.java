@@ -43,6 +43,14 @@ class LengthFormatTest {
         assertThat(LengthFormat.withUnit(inches * INCH, UnitSystem.INCH)).isEqualTo(text + " in");
     }
 
+    /** Worked by hand: 25 mm is 0.984 in, 12 mm 0.472 in, 96 mm 3.78 in; eighths are 0.125 in. */
+    @ParameterizedTest(name = "{0} mm, coarsely")
+    @CsvSource({"25, 25, 1", "12, 12, 1/2", "70, 70, 2 3/4", "95.6, 96, 3 3/4", "94.5, 95, 3 3/4", "1, 1, 0"})
+    void coarse(double mm, String metric, String inch) {
+        assertThat(LengthFormat.coarse(mm / 1e3, UnitSystem.METRIC)).isEqualTo(metric);
+        assertThat(LengthFormat.coarse(mm / 1e3, UnitSystem.INCH)).isEqualTo(inch);
+    }
+
     /** Worked by hand: to a tenth of a millimetre, without a zero after the point. */
     @ParameterizedTest(name = "{0} mm")
     @CsvSource({

@@ -6,4 +6,13 @@ import java.util.List;
 public interface Block {
     /** Its strips for a column of the given width, mm. */
     List<Row> rows(double width);
+
+    /**
+     * Its strips where pages are to be saved.
+     *
+     * @param air share of the usual room inside its strips, 1 for all of it
+     */
+    default List<Row> rows(double width, double air) {
+        return rows(width);
+    }
 }

@@ -13,6 +13,15 @@ import java.util.function.DoubleFunction;
 /** Makes the blocks of a text page. */
 public final class Blocks {
     private static final double BULLET_INDENT = 4.2;
+    /** How much lower and higher than it should be a chart may become. */
+    private static final double LOWER = 0.85;
+
+    private static final double HIGHER = 1.5;
+
+    /** Draws something of a width and a height, mm, its upper left corner at the origin. */
+    public interface Drawn {
+        Sketch draw(double width, double height);
+    }
 
     private final TextMeasure measure;
     private final double textSize;
@@ -38,9 +47,10 @@ public final class Blocks {
     public Block heading(String text) {
         return width -> {
             Row words = strip(text, width, Lettering.HEADING, Weight.SEMIBOLD, 4.8, true);
-            words.content().line(0, words.height() + 0.6, width, words.height() + 0.6, Stroke.RULE);
+            Sketch ruled = words.content().get();
+            ruled.line(0, words.height() + 0.6, width, words.height() + 0.6, Stroke.RULE);
             return List.of(
-                    new Row(words.gap(), words.height() + 0.6, true, null, words.content()),
+                    new Row(words.gap(), words.height() + 0.6, true, null, ruled),
                     new Row(0, 2, true, null, new Sketch()));
         };
     }
@@ -64,7 +74,7 @@ public final class Blocks {
     public Block bullet(String text, Ink ink) {
         return width -> {
             List<Row> rows = lines(text, width, BULLET_INDENT, textSize, Weight.REGULAR, Ink.BLACK, 0.9);
-            rows.get(0).content().dot(1.2, textSize * 0.78, 0.65, ink);
+            rows.get(0).content().get().dot(1.2, textSize * 0.78, 0.65, ink);
             return rows;
         };
     }
@@ -74,13 +84,40 @@ public final class Blocks {
         return width -> List.of(new Row(gap, height, false, null, drawnAtWidth.apply(width)));
     }
 
-    /** A drawing of fixed height and what is said of it below, in one piece. */
-    public Block figure(double gap, double height, DoubleFunction<Sketch> drawnAtWidth, String remark) {
+    /** A chart, somewhat lower or higher than it should be where that saves or fills a page. */
+    public Block chart(double gap, double height, Drawn drawn) {
+        return chart(gap, height, drawn, false);
+    }
+
+    /** A chart and what is said of it below, in one piece. */
+    public Block chart(double gap, double height, Drawn drawn, String remark) {
+        Block chart = chart(gap, height, drawn, true);
         return width -> {
-            List<Row> rows = new ArrayList<>(List.of(new Row(gap, height, true, null, drawnAtWidth.apply(width))));
+            List<Row> rows = new ArrayList<>(chart.rows(width));
             rows.addAll(remark(remark).rows(width));
             return rows;
         };
+    }
+
+    private static Block chart(double gap, double height, Drawn drawn, boolean keep) {
+        return width -> List.of(new Row(
+                gap,
+                height,
+                keep,
+                null,
+                () -> drawn.draw(width, height),
+                new Stretch(LOWER * height, HIGHER * height, false, other -> drawn.draw(width, other))));
+    }
+
+    /** A drawing that takes what is left of its page. */
+    public Block filling(double gap, double least, Drawn drawn) {
+        return width -> List.of(new Row(
+                gap,
+                least,
+                false,
+                null,
+                () -> drawn.draw(width, least),
+                new Stretch(least, Double.MAX_VALUE, true, other -> drawn.draw(width, other))));
     }
 
     /** A drawing as high as it comes out, from its origin downwards, kept in one piece. */

@@ -20,6 +20,9 @@ public final class Flow {
     private final int columns;
     private final double columnWidth;
     private final List<Sketch> pages = new ArrayList<>();
+    /** The column that is being filled. */
+    private final List<Row> open = new ArrayList<>();
+
     private final double gaps;
     /** Number of a page that is filled less far down than the others, from 0. */
     private final int shorter;
@@ -28,6 +31,8 @@ public final class Flow {
 
     private int column;
     private double y;
+    /** By how much more than the page takes the open column may be filled, since its strips can be made lower, mm. */
+    private double give;
 
     private Flow(Bounds area, int columns, double gaps, int shorter, double shorterBy) {
         this.area = area;
@@ -99,31 +104,38 @@ public final class Flow {
     private static Flow set(List<Block> blocks, Flow flow) {
         List<Row> rows = new ArrayList<>();
         for (Block block : blocks) {
-            rows.addAll(block.rows(flow.columnWidth));
+            rows.addAll(block.rows(flow.columnWidth, flow.gaps));
         }
-        flow.nextColumn();
+        flow.startColumn();
         for (int i = 0; i < rows.size(); i++) {
             flow.place(rows, i);
         }
+        flow.draw(true);
         return flow;
     }
 
     private void place(List<Row> rows, int i) {
         Row row = rows.get(i);
         boolean startsRun = i == 0 || !rows.get(i - 1).keepWithNext();
-        if (y > area.y0() && startsRun && y + run(rows, i) > foot()) {
+        if (startsRun) {
+            double own = give(rows.subList(i, runEnd(rows, i)));
+            give = own > 0 ? own + give(open) : 0;
+            if (y > area.y0() && y + run(rows, i) > foot() + give) {
+                nextColumn();
+                give = own;
+            }
+        }
+        if (y > area.y0() && y + gap(row) + row.height() > foot() + give) {
             nextColumn();
         }
-        boolean first = y == area.y0();
-        if (!first && y + gap(row) + row.height() > foot()) {
-            nextColumn();
-            first = true;
+        if (open.isEmpty() && row.header() != null) {
+            put(row.header());
         }
-        if (first && row.header() != null) {
-            put(row.header(), true);
-            first = false;
-        }
-        put(row, first);
+        put(row);
+    }
+
+    private static double give(List<Row> rows) {
+        return rows.stream().mapToDouble(Row::give).sum();
     }
 
     /** How far down the page may be filled. */
@@ -134,22 +146,24 @@ public final class Flow {
     /** Height of a strip and all that must stay with it; never more than a column, or it would never be placed. */
     private double run(List<Row> rows, int i) {
         double total = 0;
-        for (int k = i; k < rows.size(); k++) {
-            total += gap(rows.get(k)) + rows.get(k).height();
-            if (!rows.get(k).keepWithNext()) {
-                break;
-            }
+        for (Row row : rows.subList(i, runEnd(rows, i))) {
+            total += gap(row) + row.height();
         }
         return total <= area.height() ? total : gap(rows.get(i)) + rows.get(i).height();
     }
 
-    private void put(Row row, boolean first) {
-        if (!first) {
-            y += gap(row);
+    /** Number of the first strip that need not stay with the given one. */
+    private static int runEnd(List<Row> rows, int i) {
+        int k = i;
+        while (k < rows.size() - 1 && rows.get(k).keepWithNext()) {
+            k++;
         }
-        double x = area.x0() + column * (columnWidth + GUTTER);
-        pages.get(pages.size() - 1).add(row.content(), x, y);
-        y += row.height();
+        return k + 1;
+    }
+
+    private void put(Row row) {
+        y += (open.isEmpty() ? 0 : gap(row)) + row.height();
+        open.add(row);
     }
 
     private double gap(Row row) {
@@ -157,11 +171,29 @@ public final class Flow {
     }
 
     private void nextColumn() {
+        draw(false);
+        startColumn();
+    }
+
+    private void startColumn() {
         column++;
         if (column >= columns) {
             column = 0;
             pages.add(new Sketch());
         }
         y = area.y0();
+    }
+
+    /** Draws the open column, its charts as high as fills it, and closes it. */
+    private void draw(boolean last) {
+        double[] heights = Heights.of(open, foot() - y, last);
+        double x = area.x0() + column * (columnWidth + GUTTER);
+        double at = area.y0();
+        for (int i = 0; i < heights.length; i++) {
+            at += i == 0 ? 0 : gap(open.get(i));
+            pages.get(pages.size() - 1).add(open.get(i).at(heights[i]), x, at);
+            at += heights[i];
+        }
+        open.clear();
     }
 }

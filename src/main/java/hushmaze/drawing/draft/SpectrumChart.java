@@ -74,6 +74,7 @@ public final class SpectrumChart {
 
     private final List<Band> bands;
     private final double lowest;
+    private final double highest;
     private final Range range;
     private final List<Series> series;
     private final Readings readings;
@@ -91,13 +92,36 @@ public final class SpectrumChart {
     /**
      * @param bands of all values
      * @param lowest the axis goes no lower, dB; what lies under it is left out
+     * @param highest the axis goes no higher than the next ten above, dB; lines that do leave the chart there
+     * @param range filled behind the lines
+     */
+    public SpectrumChart(
+            List<Band> bands, double lowest, double highest, Range range, List<Series> series, TextMeasure measure) {
+        this(bands, lowest, highest, range, series, null, measure);
+    }
+
+    /**
+     * @param bands of all values
+     * @param lowest the axis goes no lower, dB; what lies under it is left out
      * @param range filled behind the lines; null for none
      * @param readings in front of the lines; null for none
      */
     public SpectrumChart(
             List<Band> bands, double lowest, Range range, List<Series> series, Readings readings, TextMeasure measure) {
+        this(bands, lowest, Double.POSITIVE_INFINITY, range, series, readings, measure);
+    }
+
+    private SpectrumChart(
+            List<Band> bands,
+            double lowest,
+            double highest,
+            Range range,
+            List<Series> series,
+            Readings readings,
+            TextMeasure measure) {
         this.bands = List.copyOf(bands);
         this.lowest = lowest;
+        this.highest = highest;
         this.range = range;
         this.series = List.copyOf(series);
         this.readings = readings;
@@ -173,7 +197,7 @@ public final class SpectrumChart {
                     .flatMapToDouble(DoubleStream::of);
             all = DoubleStream.concat(all, ends);
         }
-        return all;
+        return all.filter(Double::isFinite).map(value -> Math.min(value, highest));
     }
 
     private static DoubleStream stream(List<Double> values) {

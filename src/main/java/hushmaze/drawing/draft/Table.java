@@ -93,16 +93,22 @@ public final class Table implements Block {
 
     @Override
     public List<Row> rows(double width) {
+        return rows(width, 1);
+    }
+
+    @Override
+    public List<Row> rows(double width, double air) {
+        double padding = Math.max(DENSE, air * this.padding);
         double[] widths = widths(width);
         List<String> heads = columns.stream().map(Column::head).toList();
-        Row head = strip(heads, widths, Weight.SEMIBOLD, width, Stroke.THIN, true, null, 2);
+        Row head = strip(heads, widths, padding, Weight.SEMIBOLD, width, Stroke.THIN, true, null, 2);
         List<Row> strips = new ArrayList<>();
         strips.add(head);
         for (int i = 0; i < rows.size(); i++) {
             Weight weight = strong.get(i) ? Weight.SEMIBOLD : Weight.REGULAR;
             // The first three rows stay together, and the last two, so that none stands alone under a head.
             boolean keep = i < 2 || i == rows.size() - 2 || (whole && i < rows.size() - 1);
-            strips.add(strip(rows.get(i), widths, weight, width, Stroke.RULE, keep, head, 0));
+            strips.add(strip(rows.get(i), widths, padding, weight, width, Stroke.RULE, keep, head, 0));
         }
         return strips;
     }
@@ -110,6 +116,7 @@ public final class Table implements Block {
     private Row strip(
             List<String> cells,
             double[] widths,
+            double padding,
             Weight weight,
             double width,
             Stroke rule,
@@ -206,7 +213,7 @@ public final class Table implements Block {
         if (!word) {
             return measure.width(text, SIZE, weight);
         }
-        return Arrays.stream(text.split("\\s+"))
+        return Arrays.stream(Wrap.words(text))
                 .mapToDouble(w -> measure.width(w, SIZE, weight))
                 .max()
                 .orElse(0);

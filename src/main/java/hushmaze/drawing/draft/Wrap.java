@@ -5,9 +5,19 @@ import hushmaze.drawing.Weight;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks text into lines at its spaces. */
+/** Breaks text into lines at its spaces, but not between a whole number and its fraction. */
 public final class Wrap {
+    /** A space at which a line does not break. */
+    private static final char NO_BREAK = '\u00a0';
+
     private Wrap() {}
+
+    /** What is not broken unless it is too wide by itself. */
+    static String[] words(String text) {
+        return text.strip()
+                .replaceAll("(?<=\\d) (?=\\d+/\\d)", String.valueOf(NO_BREAK))
+                .split("\\s+");
+    }
 
     /**
      * The lines of a text; a word that is too wide by itself is broken between letters.
@@ -17,7 +27,7 @@ public final class Wrap {
     public static List<String> lines(String text, double width, double size, Weight weight, TextMeasure measure) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : words(text)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (measure.width(longer, size, weight) <= width) {
                 line = longer;

@@ -34,7 +34,7 @@ final class AirBlocks {
         AirCharts charts = new AirCharts(job);
         charts.pressure().ifPresent(chart -> {
             all.add(job.blocks().heading(charts.pressureTitle()));
-            all.add(job.blocks().figure(2, CHART, width -> chart.draw(width, CHART), charts.pressureRemark()));
+            all.add(job.blocks().chart(2, CHART, chart::draw, charts.pressureRemark()));
             job.wording()
                     .drive(job.result())
                     .ifPresent(d -> all.add(job.blocks().paragraph(d)));

@@ -10,11 +10,14 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The general arrangement: the plan at the largest scale the page allows, and what goes beside it; the other views together
- * on a second page, at a smaller scale if need be. Where the page is too small for the plan with its words below, they stand
+ * The general arrangement: the plan at the largest scale the page allows, and what goes beside it; the other views on
+ * one or two more pages, at a smaller scale if need be. Where the page is too small for the plan with its words below, they stand
  * beside it.
  */
 final class ArrangementPages {
+    /** At a scale with more than this below the line a view of a usual box has figures as high as its boards are apart. */
+    private static final double SMALL = 10;
+
     private final Job job;
     private final BoxViews box;
     private final Shelves shelves;
@@ -44,18 +47,26 @@ final class ArrangementPages {
         while (beside < views.size() && shelves.pages(Shelves.at(views.subList(0, beside + 1), first)) == 1) {
             beside++;
         }
-        List<Draft> pages = new ArrayList<>();
-        pages.add(page("arrangement.title", views.subList(0, beside), first));
+        List<Draft> pages = new ArrayList<>(pages("arrangement.title", views.subList(0, beside), first));
         if (beside < views.size()) {
-            List<Function<Scale, Sketch>> others = views.subList(beside, views.size());
-            pages.add(page("arrangement.more", others, scale(others, first)));
+            pages.addAll(others(views.subList(beside, views.size()), first));
         }
         return pages;
     }
 
-    private Draft page(String title, List<Function<Scale, Sketch>> views, Scale scale) {
-        Sketch content = shelves.set(Shelves.at(views, scale)).get(0);
-        return new Draft(Labels.of(title), Labels.of("type.arrangement"), scale, job.drawingSheet(), content);
+    /** Together on a page; on two if that makes larger what would come out small. */
+    private List<Draft> others(List<Function<Scale, Sketch>> views, Scale first) {
+        Scale together = scale(views, first);
+        Scale shared =
+                together.denominator() > SMALL ? shelves.scale(views, first, 2).orElse(together) : together;
+        return pages("arrangement.more", views, shared);
+    }
+
+    private List<Draft> pages(String title, List<Function<Scale, Sketch>> views, Scale scale) {
+        return shelves.set(Shelves.at(views, scale)).stream()
+                .map(content ->
+                        new Draft(Labels.of(title), Labels.of("type.arrangement"), scale, job.drawingSheet(), content))
+                .toList();
     }
 
     /** The largest scale, no larger than a given one, at which the views go on one page. */

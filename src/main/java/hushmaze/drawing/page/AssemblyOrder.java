@@ -29,15 +29,16 @@ final class AssemblyOrder {
         BAFFLES,
         SEAL,
         LAYER,
+        CLEATS,
         LINE_BACK,
         LINE_ENDS,
         LINE_SIDES,
         LINE_COVER,
         GASKET,
         COVER,
+        CHECK,
         PART,
-        MOUTH,
-        CHECK
+        MOUTH
     }
 
     /** From where the parts of a step come. */
@@ -73,7 +74,7 @@ final class AssemblyOrder {
     private final Solid solid;
     private final List<Step> steps = new ArrayList<>();
 
-    private AssemblyOrder(Solid solid) {
+    private AssemblyOrder(Solid solid, boolean cleats) {
         this.solid = solid;
         add(Kind.PREPARE, List.of(), Way.NONE);
         if (solid.box().hasSeam(Seam.Kind.GLUED)) {
@@ -87,21 +88,29 @@ final class AssemblyOrder {
         for (int layer = 1; layer < solid.box().shell().size(); layer++) {
             add(Kind.LAYER, layer(layer), Way.OUTSIDE);
         }
+        if (cleats) {
+            add(Kind.CLEATS, List.of(), Way.NONE);
+        }
         some(Kind.LINE_BACK, liners(l -> l.role() == Role.BACK), Way.ABOVE);
         some(Kind.LINE_ENDS, liners(l -> ENDS.contains(l.role())), Way.ABOVE);
         some(Kind.LINE_SIDES, liners(l -> SIDES.contains(l.role()) || l.role() == Role.BAFFLE), Way.ABOVE);
         some(Kind.LINE_COVER, liners(l -> l.role() == Role.FRONT), Way.COVER);
         add(Kind.GASKET, List.of(), Way.NONE);
         add(Kind.COVER, panels(p -> p.role() == Role.FRONT).toList(), Way.ABOVE);
+        add(Kind.CHECK, List.of(), Way.NONE);
         if (solid.box().hasSeam(Seam.Kind.PARTING)) {
             add(Kind.PART, List.of(), Way.NONE);
         }
         add(Kind.MOUTH, List.of(), Way.NONE);
-        add(Kind.CHECK, List.of(), Way.NONE);
     }
 
-    static List<Step> of(Solid solid) {
-        return List.copyOf(new AssemblyOrder(solid).steps);
+    /**
+     * The steps.
+     *
+     * @param cleats whether timber goes on the outside before the box is lined
+     */
+    static List<Step> of(Solid solid, boolean cleats) {
+        return List.copyOf(new AssemblyOrder(solid, cleats).steps);
     }
 
     private void add(Kind kind, List<? extends Part> parts, Way way) {

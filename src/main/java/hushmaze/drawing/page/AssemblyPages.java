@@ -6,9 +6,6 @@ import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.page.AssemblyOrder.Step;
 import hushmaze.drawing.page.StepPicture.Kind;
 import hushmaze.drawing.page.StepPicture.Lie;
-import hushmaze.project.Box;
-import hushmaze.solid.Axis;
-import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
@@ -27,9 +24,12 @@ import java.util.stream.Stream;
  * adds and the sizes to measure.
  */
 final class AssemblyPages {
+    /** Shares of the height of the pictures that are tried, the largest first. */
+    private static final double[] SHARES = {1.3, 1.2, 1.1, 1, 0.92, 0.85, 0.78};
+
     private final Job job;
     private final Solid solid;
-    private final Box box;
+    private final AssemblyWords words;
     private final JointLines lines;
     private final List<StepCell> cells = new ArrayList<>();
     private final Set<Part> soFar = new LinkedHashSet<>();
@@ -37,17 +37,29 @@ final class AssemblyPages {
     AssemblyPages(Job job) {
         this.job = job;
         this.solid = job.result().solid();
-        this.box = solid.box();
+        this.words = new AssemblyWords(job);
         this.lines = new JointLines(solid);
     }
 
+    /** Pictures as high as they may be on as few pages as there can be. */
     List<Draft> pages() {
+        steps();
+        List<Draft> best = pages(SHARES[SHARES.length - 1]);
+        for (double share : SHARES) {
+            List<Draft> pages = pages(share);
+            if (pages.size() == best.size()) {
+                return pages;
+            }
+        }
+        return best;
+    }
+
+    private List<Draft> pages(double share) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(job.blocks().title(Labels.of("assembly.title")));
         blocks.add(job.blocks().paragraph(Labels.of("assembly.explained")));
         blocks.add(job.blocks().sized(3, width -> StepCell.legend()));
-        steps();
-        cells.forEach(cell -> blocks.add(job.blocks().sized(6, width -> cell.draw(job, width))));
+        cells.forEach(cell -> blocks.add(job.blocks().sized(6, width -> cell.draw(job, width, share))));
         return job.textPages(
                 Labels.of("assembly.title"),
                 Labels.of("type.assembly"),
@@ -56,7 +68,7 @@ final class AssemblyPages {
     }
 
     private void steps() {
-        for (Step step : AssemblyOrder.of(solid)) {
+        for (Step step : AssemblyOrder.of(solid, job.result().fixing().hanging().isPresent())) {
             boolean onCover = step.way() == AssemblyOrder.Way.COVER;
             if (step.places() && !onCover) {
                 soFar.addAll(step.parts());
@@ -67,71 +79,50 @@ final class AssemblyPages {
 
     private void add(Step step) {
         List<Part> parts = step.parts();
-        boolean broad = box.linedFaces().broad() > 0;
         switch (step.kind()) {
-            case PREPARE -> add("prepare", all(), parts, Lie.BACK);
-            case JOIN -> {
-                List<Edge> seams = lines.glued(StepPicture.lift(solid));
-                add("join", all(), parts, Lie.LIFTED, seams, Kind.GLUE);
-            }
-            case DRY_FIT -> add("dryFit", parts, parts, Lie.BACK, inside(Axis.X), inside(Axis.Y), diagonal());
-            case CARCASS -> add("carcass", soFar, parts, Lie.BACK, lines.carcass(), Kind.GLUE, diagonal());
-            case BAFFLES -> add("baffles", soFar, parts, Lie.BACK, lines.baffles(), Kind.GLUE);
-            case SEAL -> add("seal", soFar, parts, Lie.BACK, lines.inside(), Kind.SEALANT);
-            case LAYER -> {
-                int layer = parts.get(0).layer();
-                add(layer % 2 == 1 ? "layer.odd" : "layer.even", soFar, parts, Lie.BACK, String.valueOf(layer + 1));
-            }
-            case LINE_BACK -> add("line.broad", soFar, parts, Lie.BACK);
-            case LINE_ENDS -> add(broad ? "line.ends" : "line.bareEnds", soFar, parts, Lie.BACK);
-            case LINE_SIDES -> add("line.sides", soFar, parts, Lie.BACK);
+            case PREPARE -> add(step, all(), Lie.BACK);
+            case JOIN -> add(step, all(), Lie.LIFTED, lines.glued(StepPicture.lift(solid)), Kind.GLUE);
+            case DRY_FIT -> add(step, parts, Lie.BACK);
+            case CARCASS -> add(step, soFar, Lie.BACK, lines.carcass(), Kind.GLUE);
+            case BAFFLES -> add(step, soFar, Lie.BACK, lines.baffles(), Kind.GLUE);
+            case SEAL -> add(step, soFar, Lie.BACK, lines.inside(), Kind.SEALANT);
+            case LAYER, LINE_BACK, LINE_ENDS, LINE_SIDES -> add(step, soFar, Lie.BACK);
+            case CLEATS -> add(step, soFar, mouth());
             case LINE_COVER -> {
                 List<Part> under = new ArrayList<>(parts);
                 panels(p -> p.role() == Role.FRONT && p.layer() == 0).forEach(under::add);
-                add("line.cover", under, parts, Lie.FRONT);
+                add(step, under, Lie.FRONT);
             }
-            case GASKET -> add("gasket", soFar, parts, Lie.BACK, lines.cover(), Kind.GASKET);
-            case COVER -> add("cover", all(), parts, Lie.LIFTED, lines.cover(), Kind.GASKET);
-            case PART ->
-                add(
-                        "part",
-                        all(),
-                        parts,
-                        Lie.PARTED,
-                        String.valueOf(solid.modules().size()));
-            case MOUTH -> {
-                Lie mouth = solid.openingPort().role() == Role.BACK ? Lie.FRONT : Lie.BACK;
-                add("mouth", all(), parts, mouth, lines.mouth(), Kind.GASKET);
-            }
-            case CHECK -> {
-                String check = Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
-                cells.add(new StepCell(cells.size() + 1, "", check, null, false));
-            }
+            case GASKET -> add(step, soFar, Lie.BACK, lines.cover(), Kind.GASKET);
+            case COVER -> add(step, all(), Lie.LIFTED, lines.cover(), Kind.GASKET);
+            case CHECK -> add(step, all(), Lie.BACK);
+            case PART -> add(step, all(), Lie.PARTED);
+            case MOUTH -> add(step, all(), mouth(), lines.mouth(), Kind.GASKET);
         }
+    }
+
+    /** How the box lies when the face with the opening's port is to be seen. */
+    private Lie mouth() {
+        return solid.openingPort().role() == Role.BACK ? Lie.FRONT : Lie.BACK;
     }
 
     private List<Part> all() {
         return solid.parts().toList();
     }
 
-    private void add(String key, Collection<? extends Part> so, List<? extends Part> added, Lie lie, String... values) {
-        add(key, so, added, lie, List.of(), Kind.GLUE, values);
+    private void add(Step step, Collection<? extends Part> so, Lie lie) {
+        add(step, so, lie, List.of(), Kind.GLUE);
     }
 
-    private void add(
-            String key,
-            Collection<? extends Part> so,
-            List<? extends Part> added,
-            Lie lie,
-            List<Edge> along,
-            Kind kind,
-            String... values) {
-        StepPicture picture = new StepPicture(List.copyOf(so), new LinkedHashSet<>(added), along, kind, lie);
-        String words = Labels.of("assembly." + key, values);
-        if (added.stream().anyMatch(part -> part instanceof LinerPiece piece && piece.ply() > 0)) {
-            words = Labels.of("assembly.line.plies", words);
-        }
-        cells.add(new StepCell(cells.size() + 1, marks(added.stream()), words, picture, key.equals("dryFit")));
+    private void add(Step step, Collection<? extends Part> so, Lie lie, List<Edge> along, Kind kind) {
+        Set<Part> added = new LinkedHashSet<>(step.parts());
+        StepPicture picture = new StepPicture(List.copyOf(so), added, along, kind, lie);
+        StepCell.Sizes sizes = switch (step.kind()) {
+            case DRY_FIT -> StepCell.Sizes.INSIDE;
+            case CHECK -> StepCell.Sizes.OUTSIDE;
+            default -> StepCell.Sizes.NONE;
+        };
+        cells.add(new StepCell(cells.size() + 1, marks(added.stream()), words.of(step), picture, sizes));
     }
 
     private Stream<Panel> panels(Predicate<Panel> which) {
@@ -149,18 +140,5 @@ final class AssemblyPages {
 
     private static long count(List<String> all, String mark) {
         return all.stream().filter(mark::equals).count();
-    }
-
-    private String inside(Axis axis) {
-        return job.length(solid.cavity().size(axis));
-    }
-
-    private String outside(Axis axis) {
-        return job.length(solid.outer().size(axis));
-    }
-
-    /** Across the bare inside from corner to corner, at the back. */
-    private String diagonal() {
-        return job.length(Math.hypot(solid.cavity().size(Axis.X), solid.cavity().size(Axis.Y)));
     }
 }

@@ -64,7 +64,7 @@ final class CutListPages {
             if (inches) {
                 cells.add(millimetres(item.length()) + " × " + millimetres(item.width()));
             }
-            cells.add(Job.kept(item.material()));
+            cells.add(item.material());
             cells.add(PartNames.of(item, job.result().path().box()));
             cells.add(work(plate));
             table.row(cells.toArray(String[]::new));

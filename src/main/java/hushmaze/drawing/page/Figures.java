@@ -7,6 +7,12 @@ import java.util.Locale;
 /** Numbers as they stand in tables, without units, and areas. */
 record Figures(UnitSystem units) {
     private static final String NONE = "–";
+    /** m³; a US fluid ounce. */
+    private static final double FLUID_OUNCE = 29.5735295625e-6;
+    /** Fluid ounces in a quart. */
+    private static final int QUART = 32;
+    /** Small amounts of glue are told to so much, mL. */
+    private static final double DROPS = 5;
 
     /** A level or a loss to a tenth; a dash if there is none. */
     String db(Double value) {
@@ -38,6 +44,21 @@ record Figures(UnitSystem units) {
     /** An area with its unit. */
     String area(double si) {
         return inch() ? fixed(Unit.SQUARE_FOOT.fromSi(si), 1) + " ft²" : fixed(si, 2) + " m²";
+    }
+
+    /** A volume of glue, small as it is: "15 mL", "1.2 L", "0.5 fl oz". */
+    String glue(double si) {
+        if (inch()) {
+            double ounces = si / FLUID_OUNCE;
+            return fixed(ounces, ounces < 10 ? 1 : 0) + " fl oz";
+        }
+        double steps = Math.ceil(si * 1e6 / DROPS - 1e-9);
+        return si < 1e-3 ? fixed(steps * DROPS, 0) + " mL" : fixed(1e3 * si, 1) + " L";
+    }
+
+    /** What glue is sold by, m³: a litre, or a US quart. */
+    double bottle() {
+        return inch() ? QUART * FLUID_OUNCE : 1e-3;
     }
 
     /** A share as a percentage. */

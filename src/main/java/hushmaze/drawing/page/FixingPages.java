@@ -69,9 +69,11 @@ final class FixingPages {
         add("look");
         add(
                 "mark",
-                job.length(opening.width()) + " × " + job.bare(opening.height()),
-                job.length(result.solid().openingPort().port().width()) + " × "
-                        + job.bare(result.solid().openingPort().port().height()));
+                job.amounts().sizes(opening.width(), opening.height()),
+                job.amounts()
+                        .sizes(
+                                result.solid().openingPort().port().width(),
+                                result.solid().openingPort().port().height()));
         if (fixing.hanging().isPresent()) {
             hang(brief.construction().mounting());
         } else if (surface == Opening.Surface.FLOOR) {

@@ -32,11 +32,6 @@ record Job(
     /** Keeps a fraction with its whole number at the end of a line. */
     private static final char NO_BREAK = '\u00a0';
 
-    /** A text in which fractions keep with their whole numbers. */
-    static String kept(String text) {
-        return text.replaceAll("(?<=\\d) (?=\\d+/\\d)", String.valueOf(NO_BREAK));
-    }
-
     /** A length without its unit. */
     String bare(double metres) {
         return LengthFormat.bare(metres, units).replace(' ', NO_BREAK);
@@ -45,6 +40,16 @@ record Job(
     /** A length with its unit. */
     String length(double metres) {
         return LengthFormat.withUnit(metres, units).replace(' ', NO_BREAK);
+    }
+
+    /** A length that need not be kept to the millimetre, without its unit. */
+    String coarse(double metres) {
+        return LengthFormat.coarse(metres, units).replace(' ', NO_BREAK);
+    }
+
+    /** The same with its unit. */
+    String coarseLength(double metres) {
+        return coarse(metres) + (units == UnitSystem.INCH ? " in" : " mm");
     }
 
     /** A board's real thickness with its unit. */

@@ -88,8 +88,12 @@ final class JointPages {
                 cuts.markOf(joint.edge()) + ", " + PartNames.role(joint.edge().role()),
                 FastenerList.holding(held, job.result().solid(), screw, job.units()),
                 places.size(),
-                job.bare(places.get(0) - joint.from()),
-                places.size() < 2 ? "–" : job.bare(places.get(1) - places.get(0)));
+                job.coarse(places.get(0) - joint.from()),
+                places.size() < 2 ? "–" : job.coarse(places.get(1) - places.get(0)));
+    }
+
+    private boolean baffles() {
+        return !job.result().solid().baffles().isEmpty();
     }
 
     private List<String> rules() {
@@ -100,18 +104,21 @@ final class JointPages {
                 "joints.rule.pilot",
                 job.length(screw.clearanceHole()),
                 job.length(screw.pilot()),
-                job.length(Fastening.EDGE_CORNER),
-                job.length(Fastening.FACE_EDGE)));
+                job.coarseLength(Fastening.EDGE_CORNER),
+                job.coarseLength(Fastening.FACE_EDGE)));
         double near = fastening.coverScrewsNearEdge();
         if (near < Fastening.FACE_EDGE) {
-            rules.add(Labels.of("joints.rule.near", job.length(near), job.length(Fastening.FACE_EDGE)));
+            rules.add(Labels.of("joints.rule.near", job.length(near), job.coarseLength(Fastening.FACE_EDGE)));
         }
         rules.add(Labels.of("joints.rule.glue"));
         if (box.shell().size() > 1 || box.baffleLayers() > 1) {
             rules.add(Labels.of(
-                    "joints.rule.layers", job.length(FastenerList.LAYERS_APART), job.length(Fastening.FACE_CORNER)));
+                    "joints.rule.layers",
+                    job.coarseLength(FastenerList.LAYERS_APART),
+                    job.coarseLength(Fastening.FACE_CORNER)));
         }
-        rules.add(Labels.of("joints.rule.gasket", job.length(joinery.gasket())));
+        rules.add(Labels.of(
+                baffles() ? "joints.rule.gasket.baffles" : "joints.rule.gasket", job.length(joinery.gasket())));
         if (joinery.fitClearance() > 0) {
             rules.add(Labels.of("joints.rule.play", job.length(joinery.fitClearance())));
         }

@@ -46,7 +46,7 @@ final class MeasuringPages {
     private static final double FIELD = 7.4;
 
     private static final double GUTTER = 6;
-    /** Height of the squared field and of its squares, mm. */
+    /** Least height of the squared field, and height of its squares, mm. */
     private static final double PLAN = 100;
 
     private static final double SQUARE = 5;
@@ -236,11 +236,11 @@ final class MeasuringPages {
     /** Squares to sketch the room on, where the bands take a page for themselves and leave the next one free. */
     private void plan(List<Block> all) {
         all.add(job.blocks().heading(Labels.of("measuring.plan")));
-        all.add(job.blocks().figure(0, PLAN, width -> {
+        all.add(job.blocks().filling(0, PLAN, (width, height) -> {
             Sketch sketch = new Sketch();
             long columns = Math.round(width / SQUARE);
             double pitch = width / columns;
-            int rows = (int) (PLAN / pitch);
+            int rows = (int) (height / pitch);
             for (int i = 0; i <= columns; i++) {
                 sketch.line(i * pitch, 0, i * pitch, rows * pitch, Stroke.RULE);
             }

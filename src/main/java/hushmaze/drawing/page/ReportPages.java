@@ -70,7 +70,7 @@ final class ReportPages {
 
     private void bands(List<Block> all, Measurement measured) {
         SpectrumChart chart = new ReportCharts(job).reduction(measured.comparison());
-        all.add(blocks.figure(2, CHART, width -> chart.draw(width, CHART), Labels.of("report.bands.remark")));
+        all.add(blocks.chart(2, CHART, chart::draw, Labels.of("report.bands.remark")));
         all.add(new ReportTables(job).bands(measured.comparison(), measured.need()));
     }
 
@@ -124,7 +124,7 @@ final class ReportPages {
         } else {
             if (measured.comparison() == null || measured.readings().has(Round.WITH_AIR)) {
                 SpectrumChart chart = new ReportCharts(job).levels(measured.readings());
-                all.add(blocks.figure(1, LEVELS, width -> chart.draw(width, LEVELS)));
+                all.add(blocks.chart(1, LEVELS, chart::draw));
             }
             new ReportAnswers(job, measured).loudLevel().ifPresent(text -> all.add(blocks.paragraph(text)));
             all.add(new ReportTables(job).readings(measured.readings()));

@@ -48,12 +48,7 @@ final class RoomBlocks {
         if (all.project().room().people() > 0) {
             AirCharts charts = new AirCharts(job);
             blocks.add(job.blocks().heading(charts.co2Title()));
-            blocks.add(job.blocks()
-                    .figure(
-                            2,
-                            CO2_HEIGHT,
-                            width -> charts.co2().draw(width, CO2_HEIGHT),
-                            Labels.of("chart.co2.remark")));
+            blocks.add(job.blocks().chart(2, CO2_HEIGHT, charts.co2()::draw, Labels.of("chart.co2.remark")));
         }
         if (!room.draughts().isEmpty()) {
             blocks.add(job.blocks().heading(Labels.of("room.draught")));

@@ -51,6 +51,9 @@ final class SensitivityPages {
         all.add(blocks.title(Labels.of("change.title")));
         all.add(blocks.paragraph(Labels.of("change.intro", method)));
         all.add(table(sensitivity));
+        sensitivity.rows().stream()
+                .filter(row -> row.unable() != null)
+                .forEach(row -> all.add(blocks.bullet(Labels.of("change.because", what(row.change()), why(row)))));
         all.add(blocks.paragraph(worst(sensitivity)));
         all.add(blocks.heading(Labels.of("change.meant")));
         Labels.list("change.meant").forEach(text -> all.add(blocks.bullet(text)));
@@ -75,7 +78,7 @@ final class SensitivityPages {
                     signed(row.margin(), 1),
                     signed(row.likely(), 1),
                     pressure(row.pressureDrop()),
-                    row.unable() == null ? Labels.of(row.fits() ? "change.yes" : "change.no") : why(row));
+                    Labels.of(row.unable() != null ? "change.below" : row.fits() ? "change.yes" : "change.no"));
         }
         return table;
     }

@@ -26,9 +26,6 @@ final class SheetPages {
     private static final double BESIDE = 96;
 
     private static final double BETWEEN = 8;
-    /** Shortest side of a panel that still takes its mark and sizes well. */
-    private static final double LEGIBLE = 7.5;
-
     private final Job job;
 
     SheetPages(Job job) {
@@ -68,7 +65,7 @@ final class SheetPages {
         Bounds beside = new Bounds(area.x1() - BESIDE, area.y0(), area.x1(), area.y1());
         List<Sketch> column = Flow.pages(words, beside, 1);
         Sketch page = new Sketch();
-        if (column.size() == 1 && (shared.equals(alone) || smallest(plan, shared) >= LEGIBLE)) {
+        if (column.size() == 1 && (shared.equals(alone) || new SheetView(job, plan, shared).legible())) {
             page.add(column.get(0), 0, 0);
             set(page, plan, shared, new Bounds(area.x0(), area.y0(), area.x0() + left, area.y1()));
             return new Draft(title(layout, index), Labels.of("type.sheet"), shared, job.drawingSheet(), page);
@@ -88,14 +85,6 @@ final class SheetPages {
         Sketch view = new SheetView(job, plan, scale).draw();
         Bounds b = view.bounds(job.measure());
         page.add(view, room.centreX() - b.centreX(), room.centreY() - b.centreY());
-    }
-
-    /** Shortest side of any panel on paper. */
-    private static double smallest(SheetPlan plan, Scale scale) {
-        return plan.panels().stream()
-                .mapToDouble(p -> scale.paper(Math.min(p.length(), p.width())))
-                .min()
-                .orElse(0);
     }
 
     private String title(SheetLayout layout, int index) {

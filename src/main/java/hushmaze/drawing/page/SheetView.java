@@ -16,6 +16,7 @@ import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A sheet with its panels, offcuts and numbered cuts. */
 final class SheetView {
@@ -48,7 +49,7 @@ final class SheetView {
                     picture(trim, trim, length - 2 * trim, width - 2 * trim), Stroke.HIDDEN.in(Ink.GREY), null);
         }
         for (SheetPlan.Placed panel : plan.panels()) {
-            Bounds box = picture(panel.x(), panel.y(), panel.length(), panel.width());
+            Bounds box = box(panel);
             sketch.rectangle(box, Stroke.THIN, Ink.WHITE);
             panelWords(panel, box);
         }
@@ -76,12 +77,30 @@ final class SheetView {
         return new Bounds(scale.paper(x), -scale.paper(y + width), scale.paper(x + length), -scale.paper(y));
     }
 
-    private void panelWords(SheetPlan.Placed panel, Bounds box) {
+    /** Whether every panel takes its mark and sizes in letters that are read without effort. */
+    boolean legible() {
+        return plan.panels().stream().allMatch(this::legible);
+    }
+
+    private boolean legible(SheetPlan.Placed panel) {
+        Bounds box = box(panel);
+        return wordings(panel)
+                .limit(2)
+                .anyMatch(lines -> fits(lines, box, SMALL, false) || fits(lines, box, SMALL, true));
+    }
+
+    private Bounds box(SheetPlan.Placed panel) {
+        return picture(panel.x(), panel.y(), panel.length(), panel.width());
+    }
+
+    /** Mark and sizes below each other, beside each other, the mark alone. */
+    private Stream<List<String>> wordings(SheetPlan.Placed panel) {
         String sizes = job.bare(panel.length()) + " × " + job.bare(panel.width());
-        words(
-                List.of(List.of(panel.mark(), sizes), List.of(panel.mark() + "  " + sizes), List.of(panel.mark())),
-                box,
-                Ink.BLACK);
+        return Stream.of(List.of(panel.mark(), sizes), List.of(panel.mark() + "  " + sizes), List.of(panel.mark()));
+    }
+
+    private void panelWords(SheetPlan.Placed panel, Bounds box) {
+        words(wordings(panel).toList(), box, Ink.BLACK);
     }
 
     private void offcutWords(SheetGeometry.Offcut offcut) {

@@ -12,7 +12,7 @@ import java.util.function.Function;
 
 /** Sets views on pages, row by row, and spreads them over the room they have. */
 final class Shelves {
-    private static final double GAP = 9;
+    private static final double GAP = 6;
     /** Rows are not pulled further apart than this, mm. */
     private static final double WIDEST = 16;
 
@@ -47,11 +47,16 @@ final class Shelves {
 
     /** The largest scale, no larger than a given one, at which views go on one page together. */
     Optional<Scale> scale(List<Function<Scale, Sketch>> views, Scale atMost) {
-        return Scale.largest(s -> s.denominator() >= atMost.denominator() && onOnePage(at(views, s)));
+        return scale(views, atMost, 1);
     }
 
-    private boolean onOnePage(List<Sketch> views) {
-        return views.stream().allMatch(this::fits) && pages(views) == 1;
+    /** The largest scale, no larger than a given one, at which views go on so many pages. */
+    Optional<Scale> scale(List<Function<Scale, Sketch>> views, Scale atMost, int pages) {
+        return Scale.largest(s -> s.denominator() >= atMost.denominator() && on(pages, at(views, s)));
+    }
+
+    private boolean on(int pages, List<Sketch> views) {
+        return views.stream().allMatch(this::fits) && pages(views) <= pages;
     }
 
     /** Views at a scale. */

@@ -38,7 +38,11 @@ final class ShoppingBlocks {
         all.add(job.blocks().remark(Labels.of("shopping.remark", job.amounts().mass(build.mass())) + " " + sheets()));
         all.add(small());
         all.add(job.blocks()
-                .remark(Labels.of("shopping.small.remark", job.figures().area(Quantities.GLUE_COVERS / 1000))));
+                .remark(Labels.of(
+                        "shopping.small.remark",
+                        job.figures()
+                                .area(Quantities.GLUE_COVERS * job.figures().bottle()),
+                        Labels.of("shopping.glue." + job.units()))));
         for (SheetLayout layout : job.result().layouts()) {
             if (!layout.unplaced().isEmpty()) {
                 String marks = String.join(", ", layout.unplaced());
@@ -65,14 +69,21 @@ final class ShoppingBlocks {
         for (FastenerList.Counted counted :
                 job.result().fasteners(job.assessment().project())) {
             table.row(
-                    FastenerNames.kind(counted.fastener()),
-                    counted.count() + " × " + new FastenerNames(job).size(counted.fastener()),
+                    Labels.of(
+                            "shopping.fastener",
+                            FastenerNames.kind(counted.fastener()),
+                            new FastenerNames(job).size(counted.fastener())),
+                    String.valueOf(counted.count()),
                     Labels.of("fastener.use." + counted.use().name().toLowerCase(Locale.ROOT)));
         }
         collars(table);
-        smallRow(table, "glue", job.figures().fixed(1000 * q.glue(), 2) + " L");
+        smallRow(table, "glue", job.figures().glue(q.glue()));
         smallRow(table, "sealant", job.amounts().distance(q.sealant()));
-        smallRow(table, "gasket", job.amounts().distance(q.gasket()));
+        boolean baffles = !job.result().solid().baffles().isEmpty();
+        table.row(
+                Labels.of("shopping.gasket"),
+                job.amounts().distance(q.gasket()),
+                Labels.of(baffles ? "shopping.gasket.baffles.for" : "shopping.gasket.for"));
         if (q.linerAdhesive() > 0) {
             smallRow(table, "adhesive", job.figures().area(q.linerAdhesive()));
         }
@@ -102,7 +113,10 @@ final class ShoppingBlocks {
                     Labels.of("shopping.collar.for", port, job.length(CollarPlan.FLANGE)));
             String length =
                     plan.screwLength() > 0 ? job.length(plan.screwLength()) : Labels.of("shopping.collar.short");
-            table.row(Labels.of("fastener.screw"), plan.screws() + " × " + length, Labels.of("shopping.collar.screws"));
+            table.row(
+                    Labels.of("shopping.fastener", Labels.of("fastener.screw"), length),
+                    String.valueOf(plan.screws()),
+                    Labels.of("shopping.collar.screws"));
         }
     }
 

@@ -19,10 +19,19 @@ import hushmaze.solid.Solid;
  * @param number from 1
  * @param marks of the parts it adds, empty for none
  * @param words what to do
- * @param picture the box so far; null for none
- * @param measured whether the plan with the sizes inside goes below the picture
+ * @param picture the box so far
+ * @param sizes to be measured in this step
  */
-record StepCell(int number, String marks, String words, StepPicture picture, boolean measured) {
+record StepCell(int number, String marks, String words, StepPicture picture, Sizes sizes) {
+    /** Which sizes are shown. */
+    enum Sizes {
+        NONE,
+        /** In a plan below the picture. */
+        INSIDE,
+        /** On the picture. */
+        OUTSIDE
+    }
+
     /** Highest picture of a box, mm. */
     private static final double HIGH = 42;
     /** Highest picture where the cover is lifted, mm. */
@@ -34,7 +43,12 @@ record StepCell(int number, String marks, String words, StepPicture picture, boo
     private static final double HEAD = 7;
     private static final double SAMPLE = 9;
 
-    Sketch draw(Job job, double width) {
+    /**
+     * Draws it.
+     *
+     * @param share of the height its picture has by itself
+     */
+    Sketch draw(Job job, double width, double share) {
         TextMeasure measure = job.measure();
         Sketch cell = new Sketch();
         cell.line(0, 0, width, 0, Stroke.RULE);
@@ -43,8 +57,8 @@ record StepCell(int number, String marks, String words, StepPicture picture, boo
         if (!marks.isEmpty()) {
             y = lines(cell, measure, marks, 9, width - 9, 5, Weight.SEMIBOLD) + 1;
         }
-        y = picture == null ? y + 1 : picture(cell, job, width, Math.max(y, HEAD)) + 1.5;
-        if (measured) {
+        y = picture(cell, job, width, Math.max(y, HEAD), share) + 1.5;
+        if (sizes == Sizes.INSIDE) {
             Sketch plan = InsidePlan.of(job, width);
             cell.add(plan, 0, y + 1);
             y += plan.bounds(measure).y1() + 3;
@@ -53,13 +67,18 @@ record StepCell(int number, String marks, String words, StepPicture picture, boo
         return cell;
     }
 
-    private double picture(Sketch cell, Job job, double width, double y) {
+    private double picture(Sketch cell, Job job, double width, double y, double share) {
         Solid solid = job.result().solid();
-        double large = job.paper().large() ? LARGER : 1;
+        OuterSizes outer = new OuterSizes(job);
+        double large = share * (job.paper().large() ? LARGER : 1);
         double high = large * (picture.lie() == StepPicture.Lie.LIFTED ? HIGHEST : HIGH);
-        double room = width - 2 * StepPicture.beside(job.measure());
+        double beside = sizes == Sizes.OUTSIDE ? outer.beside() : StepPicture.beside(job.measure());
+        double room = width - 2 * beside;
         Isometric view = new Isometric(Math.min(room / picture.width(solid), high / picture.height(solid)));
         Sketch drawn = picture.draw(solid, view, job.result().cutList()::markOf);
+        if (sizes == Sizes.OUTSIDE) {
+            outer.draw(drawn, view);
+        }
         Bounds b = drawn.bounds(job.measure());
         cell.add(drawn, width / 2 - b.centreX(), y - b.y0());
         return y + b.height();

@@ -26,6 +26,9 @@ import java.util.function.Function;
 final class SummaryPages {
     private static final double CHART = 47;
     private static final double LOWEST_LEVEL = -10;
+    /** Room of the chart of losses above what the box has of them, dB. */
+    private static final double ABOVE = 9;
+
     private static final Stroke MAIN = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.BLACK);
     private static final Stroke LIMIT = new Stroke(true, Stroke.Pattern.DASHED, Ink.ALERT);
     private static final Stroke LIKELY = new Stroke(true, Stroke.Pattern.CONTINUOUS, Ink.ACCENT);
@@ -61,9 +64,9 @@ final class SummaryPages {
         notices(all, Severity.STOP);
         notices(all, Severity.WARNING);
         all.add(blocks.heading(Labels.of("summary.levels")));
-        all.add(blocks.figure(1, CHART, width -> levels().draw(width, CHART), Labels.of("summary.levels.remark")));
+        all.add(blocks.chart(1, CHART, levels()::draw, Labels.of("summary.levels.remark")));
         all.add(blocks.heading(Labels.of("summary.loss")));
-        all.add(blocks.figure(1, CHART, width -> losses().draw(width, CHART), Labels.of("summary.loss.remark")));
+        all.add(blocks.chart(1, CHART, losses()::draw, Labels.of("summary.loss.remark")));
         all.add(blocks.heading(Labels.of("summary.octaves")));
         all.add(octaves());
         all.addAll(new RouteBlocks(job).all());
@@ -124,6 +127,7 @@ final class SummaryPages {
         return new SpectrumChart(
                 bands(),
                 LOWEST_LEVEL,
+                highestLoss(),
                 new Range(Labels.of("chart.lossRange"), each(BandResult::low), each(BandResult::high)),
                 series,
                 job.measure());
@@ -140,9 +144,20 @@ final class SummaryPages {
         return new SpectrumChart(
                 bands(),
                 LOWEST_LEVEL,
+                highestLoss(),
                 new Range(Labels.of("chart.lossRange"), each(BandResult::low), each(BandResult::high)),
                 series,
                 job.measure());
+    }
+
+    /** A little above all that is asked of the box or expected of it: the path alone may lose more than can ever be measured. */
+    private double highestLoss() {
+        return ABOVE
+                + charted.stream()
+                        .mapToDouble(b -> Math.max(b.needed(), b.high()))
+                        .filter(Double::isFinite)
+                        .max()
+                        .orElse(0);
     }
 
     /** Only where the method was run in some band. */

@@ -3,8 +3,10 @@ package hushmaze.drawing.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.drawing.Bounds;
+import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -45,6 +47,54 @@ class FlowTest {
         // 28, four 38, which is more than 30.
         assertThat(counts(12)).containsExactly(8, 4);
         assertThat(counts(23)).containsExactly(10, 9, 4);
+    }
+
+    /** Rules of the charts come out at their corners: how high each is. */
+    private static List<Double> chartHeights(List<Block> blocks, int page) {
+        return Flow.pages(blocks, PAGE, 1).get(page).shapes().stream()
+                .filter(Shape.Line.class::isInstance)
+                .map(Shape.Line.class::cast)
+                .filter(line -> line.x1() == line.x2())
+                .map(line -> line.y2() - line.y1())
+                .toList();
+    }
+
+    private static Block upright(Blocks blocks) {
+        return blocks.chart(2, 40, (width, height) -> new Sketch().line(0, 0, 0, height, Stroke.RULE));
+    }
+
+    @Test
+    void aChartGetsLowerWhereThatPutsItOnThePage() {
+        // By hand: 5 blocks are 48 mm, two charts with their gaps 84 mm: 132 mm. One chart, 90 mm, is the page's; of 10
+        // mm
+        // left it takes all. With 2 blocks, 18 mm, both want 102 mm: each gives 1 mm.
+        Blocks blocks = new Blocks((text, size, weight) -> text.length() * size);
+        List<Block> one = new ArrayList<>(blocks(5));
+        one.addAll(List.of(upright(blocks), upright(blocks)));
+        assertThat(chartHeights(one, 0)).containsExactly(50.0);
+        assertThat(chartHeights(one, 1)).containsExactly(40.0);
+        List<Block> two = new ArrayList<>(blocks(2));
+        two.addAll(List.of(upright(blocks), upright(blocks)));
+        assertThat(chartHeights(two, 0)).containsExactly(39.0, 39.0);
+    }
+
+    @Test
+    void aChartGrowsNoHigherThanHalfAsMuchAgain() {
+        // By hand: 3 blocks and a chart are 28 + 42 = 70 mm; a block of 90 mm does not go below, and the chart takes 20
+        // of 30 mm.
+        Blocks blocks = new Blocks((text, size, weight) -> text.length() * size);
+        List<Block> all = new ArrayList<>(blocks(3));
+        all.add(upright(blocks));
+        all.add(blocks.figure(0, 90, width -> new Sketch()));
+        assertThat(chartHeights(all, 0)).containsExactly(60.0);
+    }
+
+    @Test
+    void whatFillsAPageTakesWhatIsLeftOfTheLast() {
+        Blocks blocks = new Blocks((text, size, weight) -> text.length() * size);
+        List<Block> all = new ArrayList<>(blocks(3));
+        all.add(blocks.filling(2, 20, (width, height) -> new Sketch().line(0, 0, 0, height, Stroke.RULE)));
+        assertThat(chartHeights(all, 0)).containsExactly(70.0);
     }
 
     @Test

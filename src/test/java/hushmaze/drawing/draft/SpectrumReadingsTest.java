@@ -7,6 +7,7 @@ import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Stroke;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.draft.SpectrumChart.Readings;
 import hushmaze.quantity.Band;
@@ -93,6 +94,20 @@ class SpectrumReadingsTest {
         SpectrumChart chart = chart(values, values, Collections.nCopies(BANDS.size(), false));
         assertThat(bars(chart, 3)).isEmpty();
         assertThat(bars(chart, 4)).hasSize(1);
+    }
+
+    /** A line far above leaves the chart at its top, and the axis stays with what it was told. */
+    @Test
+    void aLineMayLeaveTheChartAtItsTop() {
+        List<Double> steep =
+                IntStream.range(0, BANDS.size()).mapToObj(i -> 20.0 * i).toList();
+        SpectrumChart.Series series = new SpectrumChart.Series("steep", Stroke.THIN, false, steep);
+        SpectrumChart chart = new SpectrumChart(
+                BANDS, 0, 55, new SpectrumChart.Range("range", same(10), same(20)), List.of(series), MEASURE);
+        Sketch sketch = chart.draw(WIDTH, HEIGHT);
+        assertThat(texts(sketch, "60")).isEqualTo(1);
+        assertThat(texts(sketch, "70")).isZero();
+        assertThat(sketch.bounds(MEASURE).y0()).isGreaterThanOrEqualTo(0);
     }
 
     @Test
