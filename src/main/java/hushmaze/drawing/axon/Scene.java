@@ -4,7 +4,9 @@ import hushmaze.drawing.axon.Stretches.Stretch;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What is seen of several forms, none of which overlap, along the line of sight of {@link Isometric}.
@@ -13,7 +15,7 @@ import java.util.List;
  * inside. Since the edge runs along one axis, the two other axes bound s, and those bounds move the block's ends along the
  * edge: what is hidden is one stretch with ends in closed form. Faces are hidden by the outlines of all that is in front of
  * their plane, which are hexagons with sides in three directions, and what is left of them are such hexagons too. Nothing is
- * sampled.
+ * sampled. For one thread at a time.
  */
 public final class Scene {
     /** How far beside an edge one looks for what lies there, m. */
@@ -48,6 +50,10 @@ public final class Scene {
 
     private final List<Thing> things;
     private final List<Block> blocks = new ArrayList<>();
+    /** Found when first asked for: whatever is drawn of a scene, at any scale, needs the same. */
+    private final Map<Integer, List<SeenArea>> areas = new HashMap<>();
+
+    private List<SeenLine> lines;
 
     public Scene(List<Thing> things) {
         this.things = List.copyOf(things);
@@ -64,7 +70,14 @@ public final class Scene {
 
     /** All seen stretches of all edges. */
     public List<SeenLine> lines() {
-        List<SeenLine> lines = new ArrayList<>();
+        if (lines == null) {
+            lines = List.copyOf(allLines());
+        }
+        return lines;
+    }
+
+    private List<SeenLine> allLines() {
+        List<SeenLine> all = new ArrayList<>();
         for (int i = 0; i < things.size(); i++) {
             int body = things.get(i).body();
             for (Edge edge : things.get(i).form().edges()) {
@@ -73,11 +86,11 @@ public final class Scene {
                     continue;
                 }
                 Stretches within = covered(edge, body, BESIDE).and(covered(edge, body, -BESIDE));
-                add(i, edge, seen.minus(within), true, lines);
-                add(i, edge, seen.and(within), false, lines);
+                add(i, edge, seen.minus(within), true, all);
+                add(i, edge, seen.and(within), false, all);
             }
         }
-        return lines;
+        return all;
     }
 
     private static void add(int thing, Edge edge, Stretches which, boolean outline, List<SeenLine> into) {
@@ -160,15 +173,19 @@ public final class Scene {
 
     /** What is seen of the faces of one thing, in pieces that do not overlap. */
     public List<SeenArea> areas(int thing) {
-        List<SeenArea> areas = new ArrayList<>();
+        return areas.computeIfAbsent(thing, this::areasOf);
+    }
+
+    private List<SeenArea> areasOf(int thing) {
+        List<SeenArea> seen = new ArrayList<>();
         for (Cuboid c : things.get(thing).form().blocks()) {
             for (Axis facing : Axis.values()) {
                 for (Hexagon piece : seenOf(c, facing)) {
-                    areas.add(new SeenArea(facing, new Region(piece)));
+                    seen.add(new SeenArea(facing, new Region(piece)));
                 }
             }
         }
-        return areas;
+        return List.copyOf(seen);
     }
 
     private List<Hexagon> seenOf(Cuboid c, Axis facing) {

@@ -24,8 +24,8 @@ import java.util.stream.Stream;
  * adds and the sizes to measure.
  */
 final class AssemblyPages {
-    /** Shares of the height of the pictures that are tried, the largest first. */
-    private static final double[] SHARES = {1.3, 1.2, 1.1, 1, 0.92, 0.85, 0.78};
+    /** Shares of the height of the pictures that are tried. */
+    private static final double[] SHARES = {0.78, 0.85, 0.92, 1, 1.1, 1.2, 1.3};
 
     private final Job job;
     private final Solid solid;
@@ -41,14 +41,20 @@ final class AssemblyPages {
         this.lines = new JointLines(solid);
     }
 
-    /** Pictures as high as they may be on as few pages as there can be. */
+    /** Pictures as high as they may be on as few pages as there can be; the more pages, the higher they are. */
     List<Draft> pages() {
         steps();
-        List<Draft> best = pages(SHARES[SHARES.length - 1]);
-        for (double share : SHARES) {
-            List<Draft> pages = pages(share);
-            if (pages.size() == best.size()) {
-                return pages;
+        List<Draft> best = pages(SHARES[0]);
+        int tried = 0;
+        int tooHigh = SHARES.length;
+        while (tooHigh - tried > 1) {
+            int next = (tried + tooHigh) / 2;
+            List<Draft> pages = pages(SHARES[next]);
+            if (pages.size() > best.size()) {
+                tooHigh = next;
+            } else {
+                best = pages;
+                tried = next;
             }
         }
         return best;
@@ -116,7 +122,7 @@ final class AssemblyPages {
 
     private void add(Step step, Collection<? extends Part> so, Lie lie, List<Edge> along, Kind kind) {
         Set<Part> added = new LinkedHashSet<>(step.parts());
-        StepPicture picture = new StepPicture(List.copyOf(so), added, along, kind, lie);
+        StepPicture picture = new StepPicture(solid, List.copyOf(so), added, along, kind, lie);
         StepCell.Sizes sizes = switch (step.kind()) {
             case DRY_FIT -> StepCell.Sizes.INSIDE;
             case CHECK -> StepCell.Sizes.OUTSIDE;

@@ -16,7 +16,6 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -44,8 +43,6 @@ final class BoxPicture {
 
     private final List<Shown> shown;
     private final Scene scene;
-    /** What is seen of each, found when first asked for: it takes longest of all, and does not depend on the scale. */
-    private final Map<Integer, List<SeenArea>> areas = new HashMap<>();
 
     BoxPicture(List<Shown> shown) {
         this.shown = List.copyOf(shown);
@@ -127,7 +124,7 @@ final class BoxPicture {
         for (int i = 0; i < shown.size(); i++) {
             String text = name.apply(shown.get(i).part());
             if (text != null) {
-                best(areas.computeIfAbsent(i, scene::areas), view)
+                best(scene.areas(i), view)
                         .ifPresent(area -> best.merge(text, area, (p, q) -> worth(p, view) >= worth(q, view) ? p : q));
             }
         }

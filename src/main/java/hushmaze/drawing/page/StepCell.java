@@ -11,7 +11,6 @@ import hushmaze.drawing.Weight;
 import hushmaze.drawing.axon.Isometric;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Wrap;
-import hushmaze.solid.Solid;
 
 /**
  * One step: number and marks in a head line, the picture, the words.
@@ -68,14 +67,13 @@ record StepCell(int number, String marks, String words, StepPicture picture, Siz
     }
 
     private double picture(Sketch cell, Job job, double width, double y, double share) {
-        Solid solid = job.result().solid();
         OuterSizes outer = new OuterSizes(job);
         double large = share * (job.paper().large() ? LARGER : 1);
         double high = large * (picture.lie() == StepPicture.Lie.LIFTED ? HIGHEST : HIGH);
         double beside = sizes == Sizes.OUTSIDE ? outer.beside() : StepPicture.beside(job.measure());
         double room = width - 2 * beside;
-        Isometric view = new Isometric(Math.min(room / picture.width(solid), high / picture.height(solid)));
-        Sketch drawn = picture.draw(solid, view, job.result().cutList()::markOf);
+        Isometric view = new Isometric(Math.min(room / picture.width(), high / picture.height()));
+        Sketch drawn = picture.draw(view, job.result().cutList()::markOf);
         if (sizes == Sizes.OUTSIDE) {
             outer.draw(drawn, view);
         }

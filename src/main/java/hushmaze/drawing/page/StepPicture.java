@@ -21,14 +21,8 @@ import java.util.function.Function;
 
 /**
  * The box so far, on its back, seen from above into its open front; what a step adds is tinted and marked.
- *
- * @param so parts that are there, those added among them
- * @param added parts the step adds
- * @param lines glue, sealant or gasket of the step
- * @param kind how those lines are drawn
- * @param lie how the box lies and where its cover is
  */
-record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, Lie lie) {
+final class StepPicture {
     /** Lettering of the marks, mm. */
     static final double MARK = 3.0;
 
@@ -61,13 +55,28 @@ record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, 
         PARTED
     }
 
-    StepPicture {
-        so = List.copyOf(so);
-        added = Set.copyOf(added);
-        lines = List.copyOf(lines);
+    private final Set<Part> added;
+    private final List<Edge> lines;
+    private final Kind kind;
+    private final Lie lie;
+    private final BoxPicture picture;
+
+    /**
+     * @param so parts that are there, those added among them
+     * @param added parts the step adds
+     * @param lines glue, sealant or gasket of the step
+     * @param kind how those lines are drawn
+     * @param lie how the box lies and where its cover is
+     */
+    StepPicture(Solid solid, List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, Lie lie) {
+        this.added = Set.copyOf(added);
+        this.lines = List.copyOf(lines);
+        this.kind = kind;
+        this.lie = lie;
+        this.picture = picture(solid, so, lie);
     }
 
-    private BoxPicture picture(Solid solid) {
+    private static BoxPicture picture(Solid solid, List<Part> so, Lie lie) {
         List<BoxPicture.Shown> shown = new ArrayList<>();
         for (Part part : so) {
             boolean lifted = lie == Lie.LIFTED && part.role() == Role.FRONT;
@@ -80,6 +89,11 @@ record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, 
             shown.add(new BoxPicture.Shown(part, form, lifted ? 1 : module));
         }
         return new BoxPicture(shown);
+    }
+
+    /** How the box lies. */
+    Lie lie() {
+        return lie;
     }
 
     /** How far above the box a lifted cover is held, m. */
@@ -102,8 +116,7 @@ record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, 
      * @param view all steps have the same
      * @param mark of a part
      */
-    Sketch draw(Solid solid, Isometric view, Function<Part, String> mark) {
-        BoxPicture picture = picture(solid);
+    Sketch draw(Isometric view, Function<Part, String> mark) {
         Sketch sketch = new Sketch();
         Picture drawn = picture.draw(sketch, view, part -> added.contains(part) ? Ink.ACCENT_PALE : null);
         drawn.lines(lie == Lie.FRONT ? lines.stream().map(Edge::turnedOver).toList() : lines, kind.stroke());
@@ -113,15 +126,15 @@ record StepPicture(List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, 
     }
 
     /** Width without marks at 1 mm for a metre. */
-    double width(Solid solid) {
-        List<Point> hull = picture(solid).hull(new Isometric(1));
+    double width() {
+        List<Point> hull = picture.hull(new Isometric(1));
         return hull.stream().mapToDouble(Point::x).max().orElseThrow()
                 - hull.stream().mapToDouble(Point::x).min().orElseThrow();
     }
 
     /** Height without marks at 1 mm for a metre. */
-    double height(Solid solid) {
-        List<Point> hull = picture(solid).hull(new Isometric(1));
+    double height() {
+        List<Point> hull = picture.hull(new Isometric(1));
         return hull.stream().mapToDouble(Point::y).max().orElseThrow()
                 - hull.stream().mapToDouble(Point::y).min().orElseThrow();
     }
