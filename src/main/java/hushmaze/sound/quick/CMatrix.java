@@ -47,20 +47,58 @@ final class CMatrix {
 
     CMatrix times(CMatrix b) {
         CMatrix product = new CMatrix(rows, b.columns);
-        int n = b.columns;
         for (int i = 0; i < rows; i++) {
-            for (int k = 0; k < columns; k++) {
-                double ar = re[i * columns + k];
-                double ai = im[i * columns + k];
-                int from = k * n;
-                int to = i * n;
-                for (int j = 0; j < n; j++) {
-                    product.re[to + j] += ar * b.re[from + j] - ai * b.im[from + j];
-                    product.im[to + j] += ar * b.im[from + j] + ai * b.re[from + j];
-                }
+            product.addRows(i * b.columns, 0, b.columns, this, i * columns, 0, columns, b, 1);
+        }
+        return product;
+    }
+
+    /** The product with another matrix where it is known to be symmetric: only half of it is worked out. */
+    CMatrix timesToSymmetric(CMatrix b) {
+        CMatrix product = new CMatrix(rows, rows);
+        for (int i = 0; i < rows; i++) {
+            product.addRows(i * rows, i, rows, this, i * columns, 0, columns, b, 1);
+            for (int j = 0; j < i; j++) {
+                product.re[i * rows + j] = product.re[j * rows + i];
+                product.im[i * rows + j] = product.im[j * rows + i];
             }
         }
         return product;
+    }
+
+    /**
+     * Adds to the columns from low to high of a row a sign times the sum of rows of b, each times a factor: two at a time, so that what
+     * is added to is read and written half as often.
+     *
+     * @param to where the row starts
+     * @param factors that stand from a place on, those from first to end
+     */
+    private void addRows(
+            int to, int low, int high, CMatrix factors, int place, int first, int end, CMatrix b, double sign) {
+        int n = b.columns;
+        double[] br = b.re;
+        double[] bi = b.im;
+        int k = first;
+        for (; k < end - 1; k += 2) {
+            double ar = sign * factors.re[place + k];
+            double ai = sign * factors.im[place + k];
+            double cr = sign * factors.re[place + k + 1];
+            double ci = sign * factors.im[place + k + 1];
+            int one = k * n;
+            int two = one + n;
+            for (int j = low; j < high; j++) {
+                re[to + j] += ar * br[one + j] - ai * bi[one + j] + cr * br[two + j] - ci * bi[two + j];
+                im[to + j] += ar * bi[one + j] + ai * br[one + j] + cr * bi[two + j] + ci * br[two + j];
+            }
+        }
+        if (k < end) {
+            double ar = sign * factors.re[place + k];
+            double ai = sign * factors.im[place + k];
+            for (int j = low; j < high; j++) {
+                re[to + j] += ar * br[k * n + j] - ai * bi[k * n + j];
+                im[to + j] += ar * bi[k * n + j] + ai * br[k * n + j];
+            }
+        }
     }
 
     /** The upper left part, or more rows and columns from a place on. */
@@ -181,10 +219,8 @@ final class CMatrix {
             b.scaleRow(k, ir, ii);
             scaleRow(k, ir, ii);
         }
-        for (int k = n - 1; k > 0; k--) {
-            for (int i = 0; i < k; i++) {
-                b.subtract(i * m, k * m, 0, m, re[i * n + k], im[i * n + k]);
-            }
+        for (int i = n - 2; i >= 0; i--) {
+            b.addRows(i * m, 0, m, this, i * n, i + 1, n, b, -1);
         }
         return b;
     }

@@ -20,7 +20,7 @@ final class Fields {
         int n = modes.count;
         CMatrix c = Coupling.withSlab(modes, n);
         CVector y = slabFlow(modes, depth, media);
-        CMatrix admittance = c.copy().scaleColumns(y).times(c.transposed());
+        CMatrix admittance = c.copy().scaleColumns(y).timesToSymmetric(c.transposed());
         return reflection(admittance, modes.axial);
     }
 
@@ -44,7 +44,7 @@ final class Fields {
                 slabs[s] = 2 * s + kind;
             }
             CMatrix own = c.chosen(rows, slabs);
-            CMatrix admittance = own.copy().scaleColumns(y.chosen(slabs)).times(own.transposed());
+            CMatrix admittance = own.copy().scaleColumns(y.chosen(slabs)).timesToSymmetric(own.transposed());
             ends[kind] = reflection(admittance, modes.axial.chosen(rows));
         }
         return ends;
@@ -98,24 +98,21 @@ final class Fields {
         return reflection.scaleRows(along).scaleColumns(along);
     }
 
-    /** Scattering (Z K + 1)⁻¹ (Z K - 1) of chosen ports of an impedance; the other ports lead on to infinity. */
+    /** Scattering (Z K + 1)⁻¹ (Z K - 1) between chosen ports of an impedance; the other ports lead on to infinity. */
     static CMatrix scattering(CMatrix impedance, CVector axial, int[] kept) {
+        return scattering(impedance, axial, kept, kept);
+    }
+
+    /** The same out of some ports for waves that come in by others. */
+    static CMatrix scattering(CMatrix impedance, CVector axial, int[] out, int[] in) {
         int n = impedance.rows;
         CMatrix zk = impedance.copy().scaleColumns(axial);
-        CMatrix right = new CMatrix(n, kept.length);
-        for (int j = 0; j < kept.length; j++) {
+        CMatrix right = new CMatrix(n, in.length);
+        for (int j = 0; j < in.length; j++) {
             for (int i = 0; i < n; i++) {
-                right.set(i, j, zk.re[i * n + kept[j]] - (i == kept[j] ? 1 : 0), zk.im[i * n + kept[j]]);
+                right.set(i, j, zk.re[i * n + in[j]] - (i == in[j] ? 1 : 0), zk.im[i * n + in[j]]);
             }
         }
-        CMatrix solved = zk.addIdentity(1).solve(right);
-        CMatrix s = new CMatrix(kept.length, kept.length);
-        for (int i = 0; i < kept.length; i++) {
-            for (int j = 0; j < kept.length; j++) {
-                int at = kept[i] * kept.length + j;
-                s.set(i, j, solved.re[at], solved.im[at]);
-            }
-        }
-        return s;
+        return zk.addIdentity(1).solve(right).chosenRows(out);
     }
 }

@@ -32,8 +32,8 @@ final class MouthField {
         CVector same = new CVector(mouth.count);
         CVector across = new CVector(mouth.count);
         faces(same, across);
-        CMatrix own = t.times(h.copy().scaleRows(same));
-        CMatrix over = t.times(h.copy().scaleRows(across));
+        CMatrix own = t.timesToSymmetric(h.copy().scaleRows(same));
+        CMatrix over = t.timesToSymmetric(h.copy().scaleRows(across));
         CMatrix toPass = t.times(drive(length));
         CMatrix toStub = t.times(drive(0));
         int n = pass.count;
@@ -50,7 +50,7 @@ final class MouthField {
         CMatrix link = new CMatrix(n, all);
         link.put(0, 0, over);
         link.put(0, n, toStub);
-        return z.add(link.transposed().times(behind(end, own, link.copy())), -1);
+        return z.add(link.transposed().timesToSymmetric(behind(end, own, link.copy())), -1);
     }
 
     /**

@@ -75,9 +75,38 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
      */
     static PortField side(
             ModeSet duct, ModeSet mouth, ModeSet pass, double stub, double endLiner, SlitMedia media, int carried) {
-        MouthField field = new MouthField(duct, mouth, pass, media);
-        CMatrix z = field.impedance(stub, endLiner);
+        CMatrix z = new MouthField(duct, mouth, pass, media).impedance(stub, endLiner);
         int open = propagating(duct);
+        int[] kept = kept(carried, pass.count, open);
+        CMatrix s = Fields.scattering(z, axial(pass, duct), kept);
+        return new PortField(
+                s.part(0, carried, carried, open),
+                s.part(0, 0, carried, carried),
+                head(duct.axial, open),
+                head(pass.axial, carried));
+    }
+
+    /** The same, which holds for waves in the pass's first mode alone: what is reflected of the others is not known. */
+    static PortField sideForFirst(
+            ModeSet duct, ModeSet mouth, ModeSet pass, double stub, double endLiner, SlitMedia media) {
+        CMatrix z = new MouthField(duct, mouth, pass, media).impedance(stub, endLiner);
+        int open = propagating(duct);
+        CMatrix s = Fields.scattering(
+                z, axial(pass, duct), kept(pass.count, pass.count, 0), kept(1, pass.count, open));
+        return new PortField(
+                s.part(0, 1, pass.count, open), s.part(0, 0, 1, 1), head(duct.axial, open), pass.axial);
+    }
+
+    /** Numbers of the first modes of the pass, and of the first of the duct, which come after all of the pass. */
+    private static int[] kept(int ofPass, int all, int ofDuct) {
+        int[] kept = new int[ofPass + ofDuct];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = i < ofPass ? i : all + i - ofPass;
+        }
+        return kept;
+    }
+
+    private static CVector axial(ModeSet pass, ModeSet duct) {
         CVector axial = new CVector(pass.count + duct.count);
         for (int i = 0; i < pass.count; i++) {
             axial.set(i, pass.axial.re[i], pass.axial.im[i]);
@@ -85,16 +114,7 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
         for (int i = 0; i < duct.count; i++) {
             axial.set(pass.count + i, duct.axial.re[i], duct.axial.im[i]);
         }
-        int[] kept = new int[carried + open];
-        for (int i = 0; i < kept.length; i++) {
-            kept[i] = i < carried ? i : pass.count + i - carried;
-        }
-        CMatrix s = Fields.scattering(z, axial, kept);
-        return new PortField(
-                s.part(0, carried, carried, open),
-                s.part(0, 0, carried, carried),
-                head(duct.axial, open),
-                head(pass.axial, carried));
+        return axial;
     }
 
     /**

@@ -144,7 +144,7 @@ final class PortTable {
             ModeSet pass = passModes.at(f, n, width);
             ModeSet mouth = under.at(f, n + 1, width).shifted(-lining);
             ModeSet d = duct.at(f, Math.max(FEWEST_IN_DUCT, duct.enough(f, MOST)), shape.across());
-            PortField all = PortField.side(d, mouth, pass, shape.stub(), shape.endLiner(), media[f], n);
+            PortField all = PortField.sideForFirst(d, mouth, pass, shape.stub(), shape.endLiner(), media[f]);
             return all.onlyFirst(flat.carried(f), chain.mode(f, 0).axial());
         };
     }

@@ -29,9 +29,12 @@ record Step(CMatrix forward, CMatrix backSmall, CMatrix backward, CMatrix backLa
 
     /** @param through impedance of what lies in the plane over the smaller section; null if there is nothing */
     private static Step between(CMatrix h, CVector small, CVector large, CMatrix through) {
-        CMatrix p = h.copy().scaleRows(large.inverted()).scaleColumns(small);
+        CVector thin = large.inverted();
+        CMatrix flow = h.copy().scaleColumns(small);
+        CMatrix p = h.copy().scaleRows(thin);
         CMatrix t = h.transposed();
-        CMatrix x = t.times(p);
+        CMatrix x = t.timesToSymmetric(p).scaleColumns(small);
+        p.scaleColumns(small);
         if (through != null) {
             x.add(through.scaleColumns(small), 1);
         }
@@ -44,7 +47,7 @@ record Step(CMatrix forward, CMatrix backSmall, CMatrix backward, CMatrix backLa
         CMatrix backward = solved.part(0, n, n, large.size());
         CMatrix forward = p.times(new CMatrix(n, n).add(backSmall, -1).addIdentity(1));
         CMatrix backLarge = new CMatrix(large.size(), large.size())
-                .add(p.times(backward), -1)
+                .add(flow.timesToSymmetric(backward).scaleRows(thin), -1)
                 .addIdentity(1);
         return new Step(forward, backSmall, backward, backLarge);
     }
