@@ -39,6 +39,13 @@ public final class SoundJudge {
         this(project, new PathCalculator(AirState.of(project.room()).soundSpeed()));
     }
 
+    /** One for boxes that hardly differ, whose differences are wanted: the quick wave is taken at fewer frequencies. */
+    public static SoundJudge ofDifferences(Project project) {
+        return new SoundJudge(
+                project,
+                PathCalculator.ofDifferences(AirState.of(project.room()).soundSpeed()));
+    }
+
     /** @param paths for the speed of sound in the room */
     SoundJudge(Project project, PathCalculator paths) {
         this.project = project;

@@ -15,6 +15,7 @@ import hushmaze.sound.quick.QuickWave;
 import hushmaze.sound.section.WaveResult;
 import hushmaze.work.Kept;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -30,25 +31,30 @@ public final class PathCalculator {
     private static final int MODELS_OF_FEW = 12;
 
     private final double soundSpeed;
-    private final boolean few;
+    private final BiFunction<LinerModel, Double, QuickTables> makes;
     private final EstimateTables estimates;
     private final Kept<LinerModel, QuickTables> tables;
 
     /** @param soundSpeed m/s */
     public PathCalculator(double soundSpeed) {
-        this(soundSpeed, false);
+        this(soundSpeed, MODELS, QuickTables::new);
     }
 
-    private PathCalculator(double soundSpeed, boolean few) {
+    private PathCalculator(double soundSpeed, int models, BiFunction<LinerModel, Double, QuickTables> makes) {
         this.soundSpeed = soundSpeed;
-        this.few = few;
+        this.makes = makes;
         this.estimates = new EstimateTables(soundSpeed);
-        this.tables = new Kept<>(few ? MODELS_OF_FEW : MODELS);
+        this.tables = new Kept<>(models);
     }
 
     /** One for a few boxes at a time, over a long while: less is kept. */
     public static PathCalculator ofFew(double soundSpeed) {
-        return new PathCalculator(soundSpeed, true);
+        return new PathCalculator(soundSpeed, MODELS_OF_FEW, QuickTables::ofFew);
+    }
+
+    /** One for the differences of a few boxes that hardly differ: it takes the quick wave at fewer frequencies. */
+    public static PathCalculator ofDifferences(double soundSpeed) {
+        return new PathCalculator(soundSpeed, MODELS_OF_FEW, QuickTables::ofDifferences);
     }
 
     /** How many of the quick wave's figures are wanted. */
@@ -95,6 +101,6 @@ public final class PathCalculator {
     }
 
     private QuickTables tables(LinerModel model) {
-        return few ? QuickTables.ofFew(model, soundSpeed) : new QuickTables(model, soundSpeed);
+        return makes.apply(model, soundSpeed);
     }
 }

@@ -14,6 +14,7 @@ final class Chain {
     private final ChainDirect direct;
     private final ChainSweep sweep;
     private final PassLevel level;
+    private final QuickGrid grid;
     private final double soundSpeed;
     private final double shortest;
     private final double levelFactor;
@@ -26,6 +27,7 @@ final class Chain {
         direct = new ChainDirect(parts, waves);
         sweep = new ChainSweep(parts, waves);
         level = new PassLevel(parts, waves);
+        grid = tables.grid();
         soundSpeed = tables.soundSpeed();
         shortest = Arrays.stream(parts.lengths).min().orElseThrow();
         levelFactor = parts.inlet.area() / plan.height();
@@ -41,7 +43,7 @@ final class Chain {
             direct.solve(f, m);
         }
         double power = Small.form(parts.outlet.outgoing(f), parts.width(f), waves.end[parts.passes - 1], m);
-        return power * soundSpeed / (2 * Math.PI * QuickGrid.hz(f));
+        return power * soundSpeed / (2 * Math.PI * grid.hz(f));
     }
 
     /** Mean square of the pressure in a pass over that of the incident wave, at the frequency computed last. */

@@ -37,7 +37,7 @@ final class ChainParts {
             }
         }
         // all passes are equally wide
-        most = sections[0].carried(QuickGrid.size() - 1);
+        most = sections[0].carried(tables.grid().size() - 1);
     }
 
     /** Columns of the tables of ports, and half those of the tables of turns, at a frequency. */

@@ -91,10 +91,8 @@ record PortField(CMatrix entry, CMatrix reflection, CVector ductAxial, CVector p
             ModeSet duct, ModeSet mouth, ModeSet pass, double stub, double endLiner, SlitMedia media) {
         CMatrix z = new MouthField(duct, mouth, pass, media).impedance(stub, endLiner);
         int open = propagating(duct);
-        CMatrix s = Fields.scattering(
-                z, axial(pass, duct), kept(pass.count, pass.count, 0), kept(1, pass.count, open));
-        return new PortField(
-                s.part(0, 1, pass.count, open), s.part(0, 0, 1, 1), head(duct.axial, open), pass.axial);
+        CMatrix s = Fields.scattering(z, axial(pass, duct), kept(pass.count, pass.count, 0), kept(1, pass.count, open));
+        return new PortField(s.part(0, 1, pass.count, open), s.part(0, 0, 1, 1), head(duct.axial, open), pass.axial);
     }
 
     /** Numbers of the first modes of the pass, and of the first of the duct, which come after all of the pass. */

@@ -11,13 +11,16 @@ final class PortTable {
 
     private final PortShape shape;
     private final QuickTables tables;
-    private final double[][] entry = new double[QuickGrid.size()][];
-    private final double[][] reflection = new double[QuickGrid.size()][];
-    private final double[][] outgoing = new double[QuickGrid.size()][];
+    private final double[][] entry;
+    private final double[][] reflection;
+    private final double[][] outgoing;
 
     PortTable(PortShape shape, QuickTables tables) {
         this.shape = shape;
         this.tables = tables;
+        entry = new double[tables.grid().size()][];
+        reflection = new double[entry.length][];
+        outgoing = new double[entry.length][];
         FieldAt field = switch (shape.kind()) {
             case END -> end();
             case SIDE -> side();
@@ -116,7 +119,7 @@ final class PortTable {
                     new SlitMedia.Layer(plain[f].airSquared(), new Complex(shape.height() / shape.across(), 0));
             layered[f] = new SlitMedia(media[f].airSquared(), hole, media[f].high());
         }
-        return new SectionModes(section, layered, tables.soundSpeed());
+        return new SectionModes(section, layered, tables);
     }
 
     /**
@@ -134,9 +137,8 @@ final class PortTable {
             media[f] = plain[f].withAir(flat.mode(f, 0).squared());
         }
         SlitSection section = new SlitSection(lining, shape.height(), lining);
-        SectionModes passModes = new SectionModes(section, media, tables.soundSpeed());
-        SectionModes under =
-                new SectionModes(new SlitSection(0, lining + shape.height(), lining), media, tables.soundSpeed());
+        SectionModes passModes = new SectionModes(section, media, tables);
+        SectionModes under = new SectionModes(new SlitSection(0, lining + shape.height(), lining), media, tables);
         SectionModes duct = tables.section(new SlitSection(0, shape.along(), 0), Fluids.PLAIN);
         double width = shape.pass().width();
         return f -> {

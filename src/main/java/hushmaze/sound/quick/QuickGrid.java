@@ -2,37 +2,50 @@ package hushmaze.sound.quick;
 
 import hushmaze.quantity.BandSet;
 
-/** The frequencies the quick wave is computed at: five to a third octave, evenly over its logarithm. */
-final class QuickGrid {
-    static final int PER_BAND = 5;
-    private static final double STEPS_PER_DECADE = 10.0 * PER_BAND;
-    private static final double[] HZ = hz();
+/** The frequencies the quick wave is computed at: so many to a third octave, evenly over its logarithm. */
+enum QuickGrid {
+    FINE(5),
+    /** Enough for the difference of two boxes that hardly differ. */
+    COARSE(3);
 
-    private QuickGrid() {}
+    private final int perBand;
+    private final double[] hz;
 
-    static int size() {
-        return HZ.length;
+    /** @param perBand odd, so that one is in the middle of its band */
+    QuickGrid(int perBand) {
+        this.perBand = perBand;
+        double stepsPerDecade = 10.0 * perBand;
+        hz = new double[BandSet.THIRD_OCTAVE.size() * perBand];
+        for (int i = 0; i < hz.length; i++) {
+            double offset = i % perBand - (perBand - 1) / 2.0;
+            hz[i] = BandSet.THIRD_OCTAVE.centreHz(i / perBand) * Math.pow(10, offset / stepsPerDecade);
+        }
     }
 
-    static double hz(int i) {
-        return HZ[i];
+    int size() {
+        return hz.length;
     }
 
-    static double[] all() {
-        return HZ.clone();
+    double hz(int i) {
+        return hz[i];
+    }
+
+    double[] all() {
+        return hz.clone();
+    }
+
+    /** Number of the third octave a frequency belongs to. */
+    int band(int i) {
+        return i / perBand;
+    }
+
+    /** How many there are in a third octave. */
+    int perBand() {
+        return perBand;
     }
 
     /** Whether a frequency is the middle one of its band. */
-    static boolean middle(int i) {
-        return i % PER_BAND == PER_BAND / 2;
-    }
-
-    private static double[] hz() {
-        double[] hz = new double[BandSet.THIRD_OCTAVE.size() * PER_BAND];
-        for (int i = 0; i < hz.length; i++) {
-            double offset = i % PER_BAND - (PER_BAND - 1) / 2.0;
-            hz[i] = BandSet.THIRD_OCTAVE.centreHz(i / PER_BAND) * Math.pow(10, offset / STEPS_PER_DECADE);
-        }
-        return hz;
+    boolean middle(int i) {
+        return i % perBand == perBand / 2;
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * What the quick wave finds for one box.
  *
- * @param frequencies five to a third octave from 50 Hz to 10 kHz, Hz
+ * @param frequencies five to a third octave, or three for differences, from 50 Hz to 10 kHz, Hz
  * @param transmissionLoss at each frequency between unlined ducts of the ports' sections, dB: a plane wave comes in by the
  *     port at the opening, all modes that leave by the port in the room are counted
  * @param thirds the same per third octave, from the mean energy let through, dB

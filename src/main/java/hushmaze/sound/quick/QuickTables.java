@@ -29,6 +29,7 @@ public final class QuickTables {
     private static final int BETWEEN_BROAD_FACES = 8;
 
     private final LinerModel liner;
+    private final QuickGrid grid;
     private final double soundSpeed;
     private final Kept<Fluids, SlitMedia[]> media;
     private final Kept<Slit, SectionModes> sections;
@@ -43,11 +44,12 @@ public final class QuickTables {
      * @param soundSpeed m/s
      */
     public QuickTables(LinerModel liner, double soundSpeed) {
-        this(liner, soundSpeed, 1);
+        this(liner, soundSpeed, 1, QuickGrid.FINE);
     }
 
-    private QuickTables(LinerModel liner, double soundSpeed, int part) {
+    private QuickTables(LinerModel liner, double soundSpeed, int part, QuickGrid grid) {
         this.liner = liner;
+        this.grid = grid;
         this.soundSpeed = InvalidValue.within("soundSpeed", soundSpeed, 200, 500, Unit.METRE_PER_SECOND);
         media = new Kept<>(SECTIONS / part);
         sections = new Kept<>(SECTIONS / part);
@@ -58,7 +60,16 @@ public final class QuickTables {
 
     /** The same for a few boxes at a time: less is kept. */
     public static QuickTables ofFew(LinerModel liner, double soundSpeed) {
-        return new QuickTables(liner, soundSpeed, FEW);
+        return new QuickTables(liner, soundSpeed, FEW, QuickGrid.FINE);
+    }
+
+    /** For differences of boxes that hardly differ: at three frequencies of every third octave instead of five. */
+    public static QuickTables ofDifferences(LinerModel liner, double soundSpeed) {
+        return new QuickTables(liner, soundSpeed, FEW, QuickGrid.COARSE);
+    }
+
+    QuickGrid grid() {
+        return grid;
     }
 
     /** Whether the liner has a facing. */
@@ -97,21 +108,21 @@ public final class QuickTables {
     }
 
     private SectionModes makeSection(Slit slit) {
-        return new SectionModes(slit.section(), media(slit.fluids()), soundSpeed);
+        return new SectionModes(slit.section(), media(slit.fluids()), this);
     }
 
     /** With lined broad faces the first cross wavenumber of the slit between them is taken from the air's: k² - kz². */
     private SlitMedia[] makeMedia(Fluids fluids) {
-        SlitMedia[] all = new SlitMedia[QuickGrid.size()];
+        SlitMedia[] all = new SlitMedia[grid.size()];
         SlitRoots roots = fluids.broadLiner() > 0
                 ? new SlitRoots(new SlitSection(fluids.broadLiner(), fluids.height(), fluids.broadLiner()))
                 : null;
         for (int f = 0; f < all.length; f++) {
-            SlitMedia plain = plain(QuickGrid.hz(f));
+            SlitMedia plain = plain(grid.hz(f));
             plain = plain.withAir(plain.airSquared().times(new Complex(1, -LOSS)));
             Complex air = roots == null
                     ? plain.airSquared()
-                    : roots.find(plain, BETWEEN_BROAD_FACES, QuickGrid.middle(f))[0].squared();
+                    : roots.find(plain, BETWEEN_BROAD_FACES, grid.middle(f))[0].squared();
             SlitMedia.Layer layer = fluids.cut() ? plain.high().bare() : plain.high();
             SlitMedia.Layer weighted = layer.weighted(fluids.linerWeight());
             all[f] = new SlitMedia(air, weighted, weighted);

@@ -90,8 +90,9 @@ public final class QuickWave {
         }
         PathPlan plan = PathPlan.of(solid);
         Chain chain = new Chain(plan, tables);
-        BandSums sums = new BandSums(plan.sections().size(), mouthShare(solid));
-        double[] loss = new double[QuickGrid.size()];
+        QuickGrid grid = tables.grid();
+        BandSums sums = new BandSums(grid.perBand(), plan.sections().size(), mouthShare(solid));
+        double[] loss = new double[grid.size()];
         boolean held = false;
         for (int f = 0; f < loss.length; f++) {
             double energy = chain.transmitted(f);
@@ -99,9 +100,9 @@ public final class QuickWave {
             energy = Math.min(1, Math.max(energy, LEAST_ENERGY));
             // not a minus before the zero of a path that lets everything through
             loss[f] = 0 - Energy.db(energy);
-            sums.add(f / QuickGrid.PER_BAND, energy, chain);
+            sums.add(grid.band(f), energy, chain);
         }
-        return new QuickResult(QuickGrid.all(), loss, sums.thirds(), sums.levels(), notices(solid, plan, chain, held));
+        return new QuickResult(grid.all(), loss, sums.thirds(), sums.levels(), notices(solid, plan, chain, held));
     }
 
     /** Share of the first pass's length that lies before the opening's port; none where the port is in its end. */
@@ -118,15 +119,18 @@ public final class QuickWave {
 
         private final double mouthShare;
 
-        BandSums(int passes, double mouthShare) {
+        private final int perBand;
+
+        BandSums(int perBand, int passes, double mouthShare) {
+            this.perBand = perBand;
             this.mouthShare = mouthShare;
             inPass = new double[passes][through.length];
         }
 
         void add(int band, double energy, Chain chain) {
-            through[band] += energy / QuickGrid.PER_BAND;
+            through[band] += energy / perBand;
             for (int pass = 0; pass < inPass.length; pass++) {
-                inPass[pass][band] += Math.max(LEAST_ENERGY, chain.inPass(pass)) / QuickGrid.PER_BAND;
+                inPass[pass][band] += Math.max(LEAST_ENERGY, chain.inPass(pass)) / perBand;
             }
         }
 

@@ -23,6 +23,7 @@ final class SectionModes {
 
     final SlitSection section;
     private final SlitMedia[] media;
+    private final QuickGrid grid;
     private final double soundSpeed;
     private final SlitRoots.Mode[][] modes;
     private final double[][] axial;
@@ -33,16 +34,18 @@ final class SectionModes {
 
     private final boolean complete;
 
-    SectionModes(SlitSection section, SlitMedia[] media, double soundSpeed) {
+    /** @param tables whose grid and speed of sound these are */
+    SectionModes(SlitSection section, SlitMedia[] media, QuickTables tables) {
         this.section = section;
         this.media = media;
-        this.soundSpeed = soundSpeed;
+        this.grid = tables.grid();
+        this.soundSpeed = tables.soundSpeed();
         modes = new SlitRoots.Mode[media.length][];
         axial = new double[media.length][];
         SlitRoots roots = new SlitRoots(section, media[0].low().equals(media[0].high()));
         int most = enough(media.length - 1, MOST);
         for (int f = 0; f < media.length; f++) {
-            modes[f] = roots.find(media[f], most, QuickGrid.middle(f));
+            modes[f] = roots.find(media[f], most, grid.middle(f));
             axial[f] = new double[2 * modes[f].length];
             for (int m = 0; m < modes[f].length; m++) {
                 axial[f][2 * m] = modes[f][m].axial().re();
@@ -54,7 +57,7 @@ final class SectionModes {
 
     /** How many modes describe the field in the section well at a frequency: those that travel and a few more. */
     int enough(int f, int limit) {
-        int beyond = QuickGrid.hz(f) > HIGH ? EVANESCENT_HIGH : EVANESCENT;
+        int beyond = grid.hz(f) > HIGH ? EVANESCENT_HIGH : EVANESCENT;
         int some = Math.max(FEWEST, Math.min(limit, travelling(f, section.total()) + beyond));
         return Math.max(some, carried(f));
     }
@@ -65,7 +68,7 @@ final class SectionModes {
     }
 
     private int travelling(int f, double width) {
-        return (int) Math.ceil(2 * QuickGrid.hz(f) * width / soundSpeed);
+        return (int) Math.ceil(2 * grid.hz(f) * width / soundSpeed);
     }
 
     boolean complete() {

@@ -46,11 +46,12 @@ final class TurnMouth {
      */
     record At(Part[] parts, int[] parities) {}
 
-    private final At[] fields = new At[QuickGrid.size()];
+    private final At[] fields;
     private final Shape shape;
 
     TurnMouth(Shape shape, QuickTables tables) {
         this.shape = shape;
+        this.fields = new At[tables.grid().size()];
         SectionModes first = tables.section(shape.first(), shape.fluids());
         SectionModes second = tables.section(shape.second(), shape.fluids());
         SectionModes wide = tables.section(shape.wide(), shape.fluids());

@@ -11,10 +11,11 @@ final class TurnTable {
     /** A mode that decays so far over the gap is left out, Np. */
     private static final double DEAD = 3.5;
 
-    private final double[][] scattering = new double[QuickGrid.size()][];
+    private final double[][] scattering;
 
     TurnTable(TurnPlace place, QuickTables tables) {
         TurnMouth mouth = tables.mouth(place.mouth());
+        scattering = new double[tables.grid().size()][];
         for (int f = 0; f < scattering.length; f++) {
             scattering[f] = interleaved(closed(mouth.at(f), place.gap()));
         }

@@ -64,7 +64,7 @@ public final class QuickWaveBench {
                 UP_TO_5_KHZ,
                 some[RUNS / 2],
                 some[RUNS * 9 / 10],
-                QuickGrid.size(),
+                QuickGrid.FINE.size(),
                 all[RUNS / 2],
                 all[RUNS * 9 / 10],
                 cold);
@@ -92,7 +92,7 @@ public final class QuickWaveBench {
                 "first time, %d frequencies: modes of the pass %.1f ms, of the section beyond a tip %.1f ms; turn with its"
                         + " modes known %.1f ms, the same with a new gap %.1f ms; end port %.1f ms, side port with the modes"
                         + " under its mouth %.1f ms%n",
-                QuickGrid.size(),
+                QuickGrid.FINE.size(),
                 median(times[0]),
                 median(times[1]),
                 median(times[2]),

@@ -56,9 +56,9 @@ class QuickWavePropertyTest {
                 plan.fluids(),
                 plan.height());
         Chain chain = new Chain(short0, LINED);
-        for (int f = 0; f < QuickGrid.size(); f++) {
+        for (int f = 0; f < QuickGrid.FINE.size(); f++) {
             assertThat(10 * Math.log10(chain.transmitted(f)))
-                    .as("%s Hz", QuickGrid.hz(f))
+                    .as("%s Hz", QuickGrid.FINE.hz(f))
                     .isCloseTo(0, within(0.3));
         }
     }
@@ -99,9 +99,9 @@ class QuickWavePropertyTest {
             double[] there = QuickWave.of(SolidBuilder.build(box), tables).transmissionLoss();
             double[] back = QuickWave.of(SolidBuilder.build(reversed), tables).transmissionLoss();
             double widest = Math.max(box.openingPort().width(), box.roomPort().width());
-            for (int f = 0; QuickGrid.hz(f) < 0.95 * SOUND_SPEED / 2 / widest; f++) {
+            for (int f = 0; QuickGrid.FINE.hz(f) < 0.95 * SOUND_SPEED / 2 / widest; f++) {
                 assertThat(back[f])
-                        .as("box %s at %s Hz", i, QuickGrid.hz(f))
+                        .as("box %s at %s Hz", i, QuickGrid.FINE.hz(f))
                         .isCloseTo(there[f], within(1e-3 + 1e-4 * there[f]));
             }
         }

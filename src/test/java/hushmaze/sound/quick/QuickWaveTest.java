@@ -94,7 +94,7 @@ class QuickWaveTest {
     })
     void oneSquareBend(double khOverPi, double expected) {
         int f = nearest(500);
-        double h = khOverPi * SOUND_SPEED / (2 * QuickGrid.hz(f));
+        double h = khOverPi * SOUND_SPEED / (2 * QuickGrid.FINE.hz(f));
         Solid solid = TestPaths.straight(h, 2 * h, null, LinedFaces.NONE, side(h), end(h));
         double found = QuickWave.of(solid, BARE).transmissionLoss()[f];
         assertThat(found).isCloseTo(expected, within(0.003 + 0.02 * expected));
@@ -117,7 +117,7 @@ class QuickWaveTest {
     })
     void twoBendsToTheSameSide(double legOverWidth, double khOverPi, double expected) {
         int f = nearest(khOverPi * SOUND_SPEED / (2 * 0.05));
-        double h = khOverPi * SOUND_SPEED / (2 * QuickGrid.hz(f));
+        double h = khOverPi * SOUND_SPEED / (2 * QuickGrid.FINE.hz(f));
         Solid solid = TestPaths.maze(2, h, h + 0.1, h, legOverWidth * h / 2, 2, null, LinedFaces.NONE, end(h), end(h));
         double found = QuickWave.of(solid, BARE).transmissionLoss()[f];
         assertThat(found).isCloseTo(expected, within(0.06 + 0.03 * expected));
@@ -144,7 +144,7 @@ class QuickWaveTest {
     })
     void twoBendsToOppositeSides(double legOverWidth, double khOverPi, double expected) {
         int f = nearest(500);
-        double h = khOverPi * SOUND_SPEED / (2 * QuickGrid.hz(f));
+        double h = khOverPi * SOUND_SPEED / (2 * QuickGrid.FINE.hz(f));
         Solid solid = TestPaths.straight(h, (2 + legOverWidth) * h, null, LinedFaces.NONE, side(h), side(h));
         double found = QuickWave.of(solid, BARE).transmissionLoss()[f];
         assertThat(found).isCloseTo(expected, within(0.06 + 0.03 * expected));
@@ -159,8 +159,8 @@ class QuickWaveTest {
         Port low = new Port(PortFace.END, 0.1, TestPaths.HEIGHT / 4, 0);
         Solid solid = TestPaths.straight(0.1, 0.5, null, LinedFaces.NONE, low, low);
         QuickResult result = QuickWave.of(solid, BARE);
-        for (int f = 0; QuickGrid.hz(f) < 1000; f++) {
-            double sine = Math.sin(2 * Math.PI * QuickGrid.hz(f) / SOUND_SPEED * 0.5);
+        for (int f = 0; QuickGrid.FINE.hz(f) < 1000; f++) {
+            double sine = Math.sin(2 * Math.PI * QuickGrid.FINE.hz(f) / SOUND_SPEED * 0.5);
             double expected = 10 * Math.log10(1 + 3.75 * 3.75 / 4 * sine * sine);
             assertThat(result.transmissionLoss()[f]).isCloseTo(expected, within(1e-3));
         }

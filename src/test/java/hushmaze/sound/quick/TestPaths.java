@@ -70,8 +70,8 @@ final class TestPaths {
     /** The place of the grid's frequency nearest to one in Hz. */
     static int nearest(double hz) {
         int best = 0;
-        for (int i = 0; i < QuickGrid.size(); i++) {
-            if (Math.abs(QuickGrid.hz(i) - hz) < Math.abs(QuickGrid.hz(best) - hz)) {
+        for (int i = 0; i < QuickGrid.FINE.size(); i++) {
+            if (Math.abs(QuickGrid.FINE.hz(i) - hz) < Math.abs(QuickGrid.FINE.hz(best) - hz)) {
                 best = i;
             }
         }
