@@ -35,8 +35,10 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "mm|in", description = "Units of the documents (default: the project's).")
     private String units;
 
-    @Option(names = "--keep", description = "Do not overwrite files that are already there.")
-    private boolean keep;
+    @Option(
+            names = "--overwrite",
+            description = "Replace other files of the same names; without it nothing is written if there are any.")
+    private boolean overwrite;
 
     @Option(names = "--quick", description = "Leave out the wave solution, which takes seconds per path.")
     private boolean quick;
@@ -46,7 +48,7 @@ final class ExportCommand implements Callable<Integer> {
         LoadedProject loaded = LoadedProject.of(file, quick, spec.commandLine().getErr());
         UnitSystem system = units(loaded.project());
         String text = ProjectFile.text(loaded.project());
-        for (Path written : DocumentSet.write(loaded.assessment(), text, folder, paper, system, !keep)) {
+        for (Path written : DocumentSet.write(loaded.assessment(), text, folder, paper, system, overwrite)) {
             spec.commandLine().getErr().println("wrote " + written);
         }
         return ExitCode.DONE;

@@ -12,9 +12,11 @@ import hushmaze.drawing.page.TrueSize;
 import hushmaze.quantity.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -43,22 +45,28 @@ public final class DocumentSet {
      * @param project text of the project's file, which whoever opens it makes the same documents from
      * @param folder made if it is not there
      * @param units of the figures in the PDF; CSV and SVG are in millimetres always
-     * @param overwrite whether files of the same names may be replaced; pictures of parts and sheets that an earlier run
-     *     made of the same path and this one did not make again are then removed
-     * @return the files, in the order written
-     * @throws ExportFailure if the folder or a file cannot be written, or a file is there that must not be replaced; in
-     *     that last case nothing is written at all
+     * @param overwrite whether other files of the same names may be replaced; pictures of parts and sheets that an earlier
+     *     run made of the same path and this one did not make again are then removed
+     * @return the files, in the order written; those that were there already, the very same, too
+     * @throws ExportFailure if the folder or a file cannot be written, or another file is there that must not be replaced;
+     *     in that last case nothing is written at all
      */
     public static List<Path> write(
             Assessment assessment, String project, Path folder, Paper paper, UnitSystem units, boolean overwrite) {
         DocumentSet set = new DocumentSet(assessment.in(units), project, paper, units);
         Map<String, Outbox.Content> files = set.files();
         Outbox outbox = new Outbox(folder);
+        Set<String> there = new HashSet<>();
         if (!overwrite) {
-            files.keySet().forEach(outbox::requireFree);
+            files.forEach((name, content) -> {
+                if (outbox.hasOrRequireFree(name, content)) {
+                    there.add(name);
+                }
+            });
         }
         List<Path> written = new ArrayList<>();
-        files.forEach((name, content) -> written.add(outbox.write(name, content)));
+        files.forEach((name, content) ->
+                written.add(there.contains(name) ? folder.resolve(name) : outbox.write(name, content)));
         if (overwrite) {
             set.bases.forEach(base -> outbox.removeStale(pictureOf(base), files.keySet()));
         }

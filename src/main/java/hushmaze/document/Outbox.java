@@ -1,6 +1,7 @@
 package hushmaze.document;
 
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
+import java.util.Arrays;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -37,14 +39,27 @@ final class Outbox {
         }
     }
 
-    /** Refuses to go on if a file of that name is there. */
-    void requireFree(String name) {
-        if (Files.exists(folder.resolve(name))) {
-            throw new ExportFailure(
-                    folder.resolve(name),
-                    "there is a file of this name already; allow overwriting to replace it",
-                    null);
+    /**
+     * Refuses to go on if a file of that name is there and is another one.
+     *
+     * @return whether the very same file is there already
+     */
+    boolean hasOrRequireFree(String name, Content content) {
+        Path there = folder.resolve(name);
+        if (!Files.exists(there)) {
+            return false;
         }
+        try {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            content.writeTo(bytes);
+            if (Files.isRegularFile(there) && Arrays.equals(Files.readAllBytes(there), bytes.toByteArray())) {
+                return true;
+            }
+        } catch (IOException e) {
+            throw new ExportFailure(there, "it cannot be read (" + reason(e) + ")", e);
+        }
+        throw new ExportFailure(
+                there, "there is another file of this name already; allow overwriting to replace it", null);
     }
 
     /** Writes a text in UTF-8. */

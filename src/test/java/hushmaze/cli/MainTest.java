@@ -163,6 +163,27 @@ class MainTest {
         }
     }
 
+    @Test
+    void exportReplacesNothingUnasked() throws IOException {
+        Path to = folder.resolve("out");
+        String[] first = {"export", SAMPLE, "--to", to.toString(), "--quick"};
+        assertThat(Outcome.run(first).code()).isZero();
+        Path cuts = only(to, "furnace_cut-list.csv");
+        Path pdf = only(to, "furnace_drawings.pdf");
+        assertThat(Outcome.run(first).code()).as("the very same set").isZero();
+        byte[] made = Files.readAllBytes(pdf);
+        Outcome other = Outcome.run("export", SAMPLE, "--to", to.toString(), "--quick", "--units", "in");
+        assertThat(other.code()).isEqualTo(2);
+        assertThat(other.err()).contains(pdf.toString(), "allow overwriting");
+        assertThat(pdf).hasBinaryContent(made);
+        Files.writeString(cuts, "mine");
+        assertThat(Outcome.run("export", SAMPLE, "--to", to.toString(), "--quick", "--units", "in", "--overwrite")
+                        .code())
+                .isZero();
+        assertThat(Files.readAllBytes(pdf)).isNotEqualTo(made);
+        assertThat(Files.readString(cuts)).isNotEqualTo("mine");
+    }
+
     private static Path only(Path folder, String end) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             List<Path> found =

@@ -19,6 +19,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -162,6 +163,16 @@ class DocumentSetTest {
         }
         write(true);
         assertThat(Files.readString(mine)).startsWith("nominalHz,centreHz");
+    }
+
+    /** The same files again: nothing is replaced, so nothing need be allowed. */
+    @Test
+    void theVerySameFilesAreNotInTheWay() throws IOException {
+        List<Path> first = write(false);
+        FileTime before = Files.getLastModifiedTime(first.get(0));
+        Files.delete(first.get(1));
+        assertThat(write(false)).isEqualTo(first).allMatch(Files::exists);
+        assertThat(Files.getLastModifiedTime(first.get(0))).isEqualTo(before);
     }
 
     @Test
