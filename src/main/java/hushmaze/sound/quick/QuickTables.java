@@ -122,7 +122,7 @@ public final class QuickTables {
             plain = plain.withAir(plain.airSquared().times(new Complex(1, -LOSS)));
             Complex air = roots == null
                     ? plain.airSquared()
-                    : roots.find(plain, BETWEEN_BROAD_FACES, grid.middle(f))[0].squared();
+                    : roots.find(plain, BETWEEN_BROAD_FACES, grid.counts(f))[0].squared();
             SlitMedia.Layer layer = fluids.cut() ? plain.high().bare() : plain.high();
             SlitMedia.Layer weighted = layer.weighted(fluids.linerWeight());
             all[f] = new SlitMedia(air, weighted, weighted);

@@ -45,7 +45,7 @@ final class SectionModes {
         SlitRoots roots = new SlitRoots(section, media[0].low().equals(media[0].high()));
         int most = enough(media.length - 1, MOST);
         for (int f = 0; f < media.length; f++) {
-            modes[f] = roots.find(media[f], most, grid.middle(f));
+            modes[f] = roots.find(media[f], most, grid.counts(f));
             axial[f] = new double[2 * modes[f].length];
             for (int m = 0; m < modes[f].length; m++) {
                 axial[f][2 * m] = modes[f][m].axial().re();
