@@ -60,7 +60,7 @@ final class FixingPages {
         job.wording().fixing(result).forEach(words -> blocks.add(job.blocks().bullet(words)));
         blocks.add(job.blocks().heading(Labels.of("cautions.fixing")));
         Labels.list("cautions.fixing").forEach(words -> blocks.add(job.blocks().bullet(words)));
-        return job.textPages(Labels.of("fixing.words"), Labels.of("type.fixing"), blocks, 1);
+        return job.textPages(Labels.of("fixing.words"), Labels.of("type.fixing"), blocks);
     }
 
     private void steps() {

@@ -46,7 +46,7 @@ final class JointPages {
         blocks.add(table(true));
         blocks.add(job.blocks().heading(Labels.of("joints.rules")));
         rules().forEach(rule -> blocks.add(job.blocks().bullet(rule, Ink.BLACK)));
-        return job.textPages(Labels.of("joints.title"), Labels.of("type.joints"), blocks, 1);
+        return job.textPages(Labels.of("joints.title"), Labels.of("type.joints"), blocks);
     }
 
     private Block table(boolean cover) {
