@@ -43,8 +43,16 @@ public record Complex(double re, double im) {
     /** Size of re + j im. */
     static double size(double re, double im) {
         double squared = re * re + im * im;
-        // the library's function is right for all numbers, and slow
-        return squared > TINY && squared < HUGE ? Math.sqrt(squared) : Math.hypot(re, im);
+        if (squared > TINY && squared < HUGE) {
+            return Math.sqrt(squared);
+        }
+        double larger = Math.max(Math.abs(re), Math.abs(im));
+        if (larger == 0 || !(larger < Double.POSITIVE_INFINITY)) {
+            return larger;
+        }
+        double r = re / larger;
+        double i = im / larger;
+        return larger * Math.sqrt(r * r + i * i);
     }
 
     /** The root with a real part that is not negative. */
