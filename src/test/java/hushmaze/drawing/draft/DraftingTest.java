@@ -34,20 +34,21 @@ class DraftingTest {
     /** By hand: at 1:10 a square of 100 mm is 10 mm on paper, one of 5 in 12.7; at 1:20 200 mm are 10 and 10 in 12.7. */
     @Test
     void theSquareToCheckThePrint() {
-        assertSquare(10, UnitSystem.METRIC, 10, "100 mm");
-        assertSquare(20, UnitSystem.METRIC, 10, "200 mm");
-        assertSquare(1, UnitSystem.METRIC, 10, "10 mm");
-        assertSquare(10, UnitSystem.INCH, 12.7, "5 in");
-        assertSquare(20, UnitSystem.INCH, 12.7, "10 in");
-        assertSquare(1, UnitSystem.INCH, 12.7, "0.5 in");
+        assertSquare(10, UnitSystem.METRIC, 10, "100 mm", "on paper 10 mm");
+        assertSquare(20, UnitSystem.METRIC, 10, "200 mm", "on paper 10 mm");
+        assertSquare(1, UnitSystem.METRIC, 10, "10 mm", "on paper 10 mm");
+        assertSquare(10, UnitSystem.INCH, 12.7, "5 in", "on paper 0.5 in");
+        assertSquare(20, UnitSystem.INCH, 12.7, "10 in", "on paper 0.5 in");
+        assertSquare(1, UnitSystem.INCH, 12.7, "0.5 in", "on paper 0.5 in");
     }
 
-    private static void assertSquare(int denominator, UnitSystem units, double side, String words) {
+    private static void assertSquare(int denominator, UnitSystem units, double side, String words, String paper) {
         Sketch square = CheckSquare.of(new Scale(denominator), units);
         Shape.Path path = (Shape.Path) square.shapes().get(0);
         assertThat(path.points().get(2).x()).isCloseTo(side, within(1e-9));
         assertThat(path.points().get(2).y()).isCloseTo(side, within(1e-9));
         assertThat(((Shape.Text) square.shapes().get(1)).text()).isEqualTo(words);
+        assertThat(((Shape.Text) square.shapes().get(2)).text()).isEqualTo(paper);
     }
 
     @Test
