@@ -4,19 +4,21 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks text into lines at its spaces, but not between a whole number and its fraction. */
 public final class Wrap {
     /** A space at which a line does not break. */
-    private static final char NO_BREAK = '\u00a0';
+    private static final String NO_BREAK = "\u00a0";
+
+    private static final Pattern BEFORE_FRACTION = Pattern.compile("(?<=\\d) (?=\\d+/\\d)");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private Wrap() {}
 
     /** What is not broken unless it is too wide by itself. */
     static String[] words(String text) {
-        return text.strip()
-                .replaceAll("(?<=\\d) (?=\\d+/\\d)", String.valueOf(NO_BREAK))
-                .split("\\s+");
+        return SPACES.split(BEFORE_FRACTION.matcher(text.strip()).replaceAll(NO_BREAK));
     }
 
     /**

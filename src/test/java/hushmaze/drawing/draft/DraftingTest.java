@@ -144,6 +144,9 @@ class DraftingTest {
     void wordsWrapAtSpaces() {
         // Size 2: one letter is 1 mm wide.
         assertThat(Wrap.lines("aa bbb cc", 6, 2, Weight.REGULAR, HALF)).containsExactly("aa bbb", "cc");
+        // a whole number keeps with its fraction, 7 letters of 1 mm
+        assertThat(Wrap.lines("about 36 7/8 in", 8, 2, Weight.REGULAR, HALF))
+                .containsExactly("about", "36\u00a07/8", "in");
         assertThat(Wrap.lines("abcdefgh", 3, 2, Weight.REGULAR, HALF)).containsExactly("abc", "def", "gh");
         assertThat(Wrap.shrunk("abcdefgh", 4, 2, Weight.REGULAR, HALF)).isEqualTo(1);
     }
