@@ -29,7 +29,9 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--to", required = true, paramLabel = "DIR", description = "Folder to write to; made if missing.")
     private Path folder;
 
-    @Option(names = "--paper", defaultValue = "A4", description = "One of ${COMPLETION-CANDIDATES} (default A4).")
+    @Option(
+            names = "--paper",
+            description = "One of ${COMPLETION-CANDIDATES} (default: A4, or Letter with units of inches).")
     private Paper paper;
 
     @Option(names = "--units", paramLabel = "mm|in", description = "Units of the documents (default: the project's).")
@@ -48,7 +50,8 @@ final class ExportCommand implements Callable<Integer> {
         LoadedProject loaded = LoadedProject.of(file, quick, spec.commandLine().getErr());
         UnitSystem system = units(loaded.project());
         String text = ProjectFile.text(loaded.project());
-        for (Path written : DocumentSet.write(loaded.assessment(), text, folder, paper, system, overwrite)) {
+        for (Path written : DocumentSet.write(
+                loaded.assessment(), text, folder, paper == null ? Paper.usual(system) : paper, system, overwrite)) {
             spec.commandLine().getErr().println("wrote " + written);
         }
         return ExitCode.DONE;

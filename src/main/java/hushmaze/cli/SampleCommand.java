@@ -60,7 +60,7 @@ final class SampleCommand implements Callable<Integer> {
                         assessment,
                         ProjectFile.text(loaded.project()),
                         folder,
-                        Paper.A4,
+                        Paper.usual(assessment.project().units()),
                         assessment.project().units(),
                         true)
                 .size();

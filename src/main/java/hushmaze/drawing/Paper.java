@@ -1,5 +1,7 @@
 package hushmaze.drawing;
 
+import hushmaze.quantity.UnitSystem;
+
 /**
  * Sizes of paper. The thin line is 0.25 mm on the small sizes and 0.35 mm on the large ones, the thick line twice that:
  * widths of the series used for technical drawings.
@@ -20,6 +22,11 @@ public enum Paper {
         this.longSide = longSide;
         this.thinLine = thinLine;
         this.large = large;
+    }
+
+    /** What is in most printers where people measure so. */
+    public static Paper usual(UnitSystem units) {
+        return units == UnitSystem.INCH ? LETTER : A4;
     }
 
     /** mm. */

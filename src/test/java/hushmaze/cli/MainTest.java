@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -181,6 +183,12 @@ class MainTest {
                         .code())
                 .isZero();
         assertThat(Files.readAllBytes(pdf)).isNotEqualTo(made);
+        try (PDDocument drawings = Loader.loadPDF(pdf.toFile())) {
+            // 8.5 by 11 inches of 72 points
+            assertThat(drawings.getPage(0).getMediaBox().getHeight())
+                    .as("Letter")
+                    .isEqualTo(792);
+        }
         assertThat(Files.readString(cuts)).isNotEqualTo("mine");
     }
 

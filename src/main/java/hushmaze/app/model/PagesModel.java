@@ -32,7 +32,7 @@ public final class PagesModel {
     private final ObjectProperty<Message> message;
     private final AtomicInteger wanted = new AtomicInteger();
     private final ReadOnlyObjectWrapper<Drawing> drawing = new ReadOnlyObjectWrapper<>();
-    private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
+    private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>();
     private final BooleanProperty watched = new SimpleBooleanProperty();
     private final IntegerProperty page = new SimpleIntegerProperty();
     private final ReadOnlyStringWrapper sought = new ReadOnlyStringWrapper("");
@@ -47,6 +47,8 @@ public final class PagesModel {
         this.runner = runner;
         this.measure = measure;
         this.message = message;
+        paper.set(Paper.usual(edit.project().units()));
+        edit.projectProperty().addListener((p, before, after) -> follow(before.units(), after.units()));
         results.assessmentProperty().addListener((p, before, after) -> draw());
         edit.pathProperty().addListener((p, before, after) -> {
             page.set(0);
@@ -59,6 +61,13 @@ public final class PagesModel {
     /** The pages; null while there are none. */
     public ReadOnlyObjectProperty<Drawing> drawingProperty() {
         return drawing.getReadOnlyProperty();
+    }
+
+    /** Who has the paper that is usual with the units keeps the usual one when they change. */
+    private void follow(UnitSystem before, UnitSystem after) {
+        if (before != after && paper.get() == Paper.usual(before)) {
+            paper.set(Paper.usual(after));
+        }
     }
 
     /** Paper of the preview and of the export. */

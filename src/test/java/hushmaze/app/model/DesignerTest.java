@@ -402,6 +402,20 @@ class DesignerTest {
     }
 
     @Test
+    void thePaperIsTheUsualOneOfTheUnitsUntilAnotherIsChosen() {
+        assertThat(designer.pages().paperProperty().get()).isEqualTo(Paper.A4);
+        designer.edit().setUnits(UnitSystem.INCH);
+        assertThat(designer.pages().paperProperty().get()).isEqualTo(Paper.LETTER);
+        designer.edit().setUnits(UnitSystem.METRIC);
+        assertThat(designer.pages().paperProperty().get()).isEqualTo(Paper.A4);
+        designer.pages().paperProperty().set(Paper.A3);
+        designer.edit().setUnits(UnitSystem.INCH);
+        assertThat(designer.pages().paperProperty().get()).isEqualTo(Paper.A3);
+        designer.files().newFrom("lesson-cabin");
+        assertThat(designer.pages().paperProperty().get()).isEqualTo(Paper.A3);
+    }
+
+    @Test
     void resultsOfAnOlderStateAreDroppedAndMarkedUntilThen() {
         HeldRunner runner = new HeldRunner();
         designer = designer(runner);
