@@ -31,12 +31,23 @@ final class WordPages {
         this.blocks = new Blocks(job.measure(), Lettering.TABLE);
     }
 
-    /** Cautions first, then methods. */
+    /** Cautions first, then methods: each on a page of its own, side by side on a large one. */
     List<Draft> pages() {
-        List<Block> all = new ArrayList<>();
-        cautions(all);
-        methods(all);
-        return job.textPages(Labels.of("words.title"), Labels.of("type.words"), all);
+        List<Block> cautions = new ArrayList<>();
+        cautions(cautions);
+        List<Block> methods = new ArrayList<>();
+        methods(methods);
+        if (job.paper().large()) {
+            cautions.addAll(methods);
+            return set(cautions);
+        }
+        List<Draft> pages = new ArrayList<>(set(cautions));
+        pages.addAll(set(methods));
+        return pages;
+    }
+
+    private List<Draft> set(List<Block> blocks) {
+        return job.textPages(Labels.of("words.title"), Labels.of("type.words"), blocks);
     }
 
     private void cautions(List<Block> all) {
