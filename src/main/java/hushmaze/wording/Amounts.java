@@ -15,7 +15,7 @@ public final class Amounts {
 
     private static final MathContext TWO_DIGITS = new MathContext(2);
     /** m. */
-    private static final double INCH = 0.0254;
+    private static final double INCH = Unit.INCH.toSi(1);
     /** Inches below which quarters count. */
     private static final double SMALL = 10;
 
@@ -57,7 +57,7 @@ public final class Amounts {
     /** About so much: two digits that count; inches in whole ones, small ones in quarters. */
     public String about(double si, Unit unit) {
         if (system == UnitSystem.INCH && unit.dimension() == Dimension.LENGTH && unit != Unit.METRE) {
-            double inches = si / INCH;
+            double inches = Unit.INCH.fromSi(si);
             return length(INCH * (inches < SMALL ? Math.round(inches * 4) / 4.0 : Math.round(inches)));
         }
         return of(BigDecimal.valueOf(si).round(TWO_DIGITS).doubleValue(), unit);

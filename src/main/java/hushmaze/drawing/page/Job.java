@@ -91,6 +91,18 @@ record Job(
         return textPages(title, type, blocks, paper.large() ? 2 : 1);
     }
 
+    /** Sets two groups of blocks, each on pages of its own, one after the other on a large page. */
+    List<Draft> textPagesApart(String title, String type, List<Block> first, List<Block> second) {
+        if (paper.large()) {
+            List<Block> both = new ArrayList<>(first);
+            both.addAll(second);
+            return textPages(title, type, both);
+        }
+        List<Draft> pages = new ArrayList<>(textPages(title, type, first));
+        pages.addAll(textPages(title, type, second));
+        return pages;
+    }
+
     /** Sets blocks in so many columns. */
     List<Draft> textPages(String title, String type, List<Block> blocks, int columns) {
         List<Draft> pages = new ArrayList<>();

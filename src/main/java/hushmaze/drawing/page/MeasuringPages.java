@@ -76,17 +76,7 @@ final class MeasuringPages {
         if (inThirds()) {
             plan(forms);
         }
-        if (job.paper().large()) {
-            words.addAll(forms);
-            return set(words);
-        }
-        List<Draft> pages = new ArrayList<>(set(words));
-        pages.addAll(set(forms));
-        return pages;
-    }
-
-    private List<Draft> set(List<Block> blocks) {
-        return job.textPages(Labels.of("measuring.title"), Labels.of("type.measuring"), blocks);
+        return job.textPagesApart(Labels.of("measuring.title"), Labels.of("type.measuring"), words, forms);
     }
 
     private void how(List<Block> all) {

@@ -124,13 +124,7 @@ final class SummaryPages {
         series.add(new Series(Labels.of("chart.path"), PATH, false, each(BandResult::path)));
         series.add(new Series(Labels.of("chart.estimate"), ESTIMATE, false, each(BandResult::estimate)));
         series.add(new Series(Labels.of("chart.walls"), WALLS, false, each(BandResult::walls)));
-        return new SpectrumChart(
-                bands(),
-                LOWEST_LEVEL,
-                highestLoss(),
-                new Range(Labels.of("chart.lossRange"), each(BandResult::low), each(BandResult::high)),
-                series,
-                job.measure());
+        return losses(series);
     }
 
     /** The path by each method that was run, and the walls beside it. */
@@ -141,6 +135,11 @@ final class SummaryPages {
         add(series, "chart.quick", QUICK, BandResult::quick);
         add(series, "chart.wave", WAVE, BandResult::wave);
         series.add(new Series(Labels.of("chart.walls"), WALLS, false, each(BandResult::walls)));
+        return losses(series);
+    }
+
+    /** Lines before the range of the box. */
+    private SpectrumChart losses(List<Series> series) {
         return new SpectrumChart(
                 bands(),
                 LOWEST_LEVEL,

@@ -37,17 +37,7 @@ final class WordPages {
         cautions(cautions);
         List<Block> methods = new ArrayList<>();
         methods(methods);
-        if (job.paper().large()) {
-            cautions.addAll(methods);
-            return set(cautions);
-        }
-        List<Draft> pages = new ArrayList<>(set(cautions));
-        pages.addAll(set(methods));
-        return pages;
-    }
-
-    private List<Draft> set(List<Block> blocks) {
-        return job.textPages(Labels.of("words.title"), Labels.of("type.words"), blocks);
+        return job.textPagesApart(Labels.of("words.title"), Labels.of("type.words"), cautions, methods);
     }
 
     private void cautions(List<Block> all) {
