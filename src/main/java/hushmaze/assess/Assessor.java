@@ -31,7 +31,7 @@ public final class Assessor {
     private final KnownBoxes known;
     private final List<KnownBoxes.Bench> benches = new ArrayList<>();
     private RoomAir roomAir;
-    /** What the paths before leave of the sheets there are only so many of. */
+    /** What the paths before leave of the sheets there are only so many of, and of those they cut. */
     private Supply supply;
 
     private Assessor(Project project, Methods methods, KnownBoxes known) {
@@ -90,17 +90,16 @@ public final class Assessor {
     }
 
     /**
-     * What the paths before one leave of the sheets there are only so many of, as far as they have boxes.
+     * What the paths before one leave of the sheets there are only so many of, and of those they cut, as far as they have boxes.
      *
      * @param effort for their layouts
      */
     public static Supply supply(Project project, int index, Effort effort, Progress progress) {
         Supply left = Supply.of(project.stock());
-        if (!left.isLimited()) {
-            return left;
-        }
         for (VentPath before : project.paths().subList(0, index)) {
-            left = before.box() == null ? left : left.after(layouts(before.box(), left, effort, progress));
+            left = before.box() == null
+                    ? left
+                    : left.after(layouts(before.box(), left, effort, progress), before.name());
         }
         return left;
     }
@@ -141,7 +140,7 @@ public final class Assessor {
         WaveResult wave = methods.wave() ? known.wave(solid, air.soundSpeed(), progress) : null;
         SoundJudge.PathSound heard = sound.judge(index, solid, flow, methods.quick(), wave);
         List<SheetLayout> layouts = known.layouts(bench, supply, methods.sheets(), progress);
-        supply = supply.after(layouts);
+        supply = supply.after(layouts, path.name());
         PathResult.Fits fits = BoxFit.fits(solid, path.brief());
         PathResult.Buildable buildable = buildable(path, bench, layouts);
         PathResult result = new PathResult(
@@ -183,13 +182,15 @@ public final class Assessor {
         boolean carried = Carried.of(solid, path.brief().construction()).ok();
         boolean placed = layouts.stream().allMatch(l -> l.unplaced().isEmpty());
         List<SheetLayout> boards = SheetLayouts.ofBoards(bench.cuts(), layouts);
-        int sheets = boards.stream().mapToInt(l -> l.sheets().size()).sum();
+        int cut = boards.stream().mapToInt(l -> l.sheets().size()).sum();
+        int keptOffcuts = boards.stream().mapToInt(l -> l.keptOffcuts().size()).sum();
         return new PathResult.Buildable(
                 bench.proved() && placed && carried,
                 solid.mass(),
                 solid.panels().size(),
                 solid.liners().size(),
-                sheets,
+                cut - keptOffcuts,
+                keptOffcuts,
                 waste(boards));
     }
 

@@ -87,9 +87,11 @@ public record PathResult(
      * @param panels number of boards to cut
      * @param linerPieces number of liner pieces to cut
      * @param sheets number of board sheets
-     * @param waste share of the board sheets that is left over, 0 to 1
+     * @param keptOffcuts number of offcuts of boards, left by the boxes of paths before, that are cut up besides
+     * @param waste share of the board sheets and these offcuts that is left over, 0 to 1
      */
-    public record Buildable(boolean ok, double mass, int panels, int linerPieces, int sheets, double waste) {}
+    public record Buildable(
+            boolean ok, double mass, int panels, int linerPieces, int sheets, int keptOffcuts, double waste) {}
 
     public PathResult {
         thirds = List.copyOf(thirds);

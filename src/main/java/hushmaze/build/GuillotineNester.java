@@ -17,7 +17,8 @@ import java.util.List;
  * <p>Cost is the sum of the prices if every size has one; at equal cost fewer sheets win. If some size has no price, prices
  * cannot be compared, and the sum of the areas counts instead, for priced sizes too. A size with the price 0 costs nothing
  * in both cases: it is on hand. So is a size of which there are so many and that has no price, where other sizes can be bought. If its stock is limited it is an offcut to be used up: such sheets are filled before any is
- * bought, and using more of them is no worse than using fewer.
+ * bought, and using more of them is no worse than using fewer. Offcuts that other boxes leave are cut up before sheets are
+ * bought too, but no more of them than spare a sheet.
  *
  * <p>The answer is a good one, not a proven best, unless its cost equals the lower bound of the cost; the layout says so.
  */

@@ -16,6 +16,7 @@ import java.util.Set;
  * @param thickness m
  * @param parts pieces, every mark once; together at most {@link #MAX_PIECES}
  * @param sheets sizes that can be had, at least one, each larger than kerf and trim
+ * @param offcuts that other boxes leave, one of each: they cost nothing but the trouble, so as few as serve are cut up
  * @param kerf width of every cut, m (0 to 12 mm), kept in whole nanometres
  * @param trim strip taken off every edge of a sheet first, the saw cut included, m (0 to 50 mm), kept in whole nanometres
  * @param leastOffcut an offcut is worth keeping if both its sides are at least this, m (0 to 10 m)
@@ -27,6 +28,7 @@ public record NestJob(
         double thickness,
         List<NestPart> parts,
         List<Sheet> sheets,
+        List<Sheet> offcuts,
         double kerf,
         double trim,
         double leastOffcut,
@@ -42,6 +44,7 @@ public record NestJob(
         InvalidValue.text("material", material, 80);
         parts = List.copyOf(InvalidValue.present("parts", parts));
         sheets = List.copyOf(InvalidValue.present("sheets", sheets));
+        offcuts = List.copyOf(InvalidValue.present("offcuts", offcuts));
         InvalidValue.within("kerf", kerf, 0, 0.012, Unit.MILLIMETRE);
         InvalidValue.within("trim", trim, 0, 0.05, Unit.MILLIMETRE);
         InvalidValue.within("leastOffcut", leastOffcut, 0, 10, Unit.MILLIMETRE);
@@ -54,6 +57,9 @@ public record NestJob(
         for (Sheet sheet : sheets) {
             requireUsable(sheet, kerf, trim);
         }
+        for (Sheet offcut : offcuts) {
+            requireUsable(offcut, kerf, trim);
+        }
         requireMarksOnce(parts);
         long pieces = parts.stream().mapToLong(NestPart::quantity).sum();
         if (pieces > MAX_PIECES) {
@@ -64,12 +70,12 @@ public record NestJob(
     /** With the usual limits for offcuts and strips; a cut without kerf is made with a knife, to which no strip is too narrow. */
     public NestJob(
             String material, double thickness, List<NestPart> parts, List<Sheet> sheets, double kerf, double trim) {
-        this(material, thickness, parts, sheets, kerf, trim, LEAST_OFFCUT, kerf == 0 ? 0 : LEAST_SAW_STRIP);
+        this(material, thickness, parts, sheets, List.of(), kerf, trim, LEAST_OFFCUT, kerf == 0 ? 0 : LEAST_SAW_STRIP);
     }
 
-    /** The same job from other sheets. */
-    NestJob from(List<Sheet> others) {
-        return new NestJob(material, thickness, parts, others, kerf, trim, leastOffcut, leastStrip);
+    /** The same job from other sheets, and from offcuts. */
+    NestJob from(List<Sheet> others, List<Sheet> kept) {
+        return new NestJob(material, thickness, parts, others, kept, kerf, trim, leastOffcut, leastStrip);
     }
 
     /** Whether a piece fits on some sheet inside the trim, however many of them there are. */

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A job in whole nanometres with one kerf added to the sides of every piece and of every sheet. In these sizes a row of
@@ -34,10 +35,12 @@ final class NestTask {
         kerf = nanometres(job.kerf());
         boughtToo = !job.sheets().stream().allMatch(sheet -> sheet.isOnHand() && sheet.price() == null);
         priced = job.sheets().stream().allMatch(sheet -> sheet.price() != null || boughtToo && sheet.isOnHand());
-        kinds = IntStream.range(0, job.sheets().size())
-                .mapToObj(i -> kind(i, job.sheets().get(i)))
-                .filter(kind -> kind.stock() > 0)
-                .toList();
+        int sheets = job.sheets().size();
+        Stream<SheetKind> bought = IntStream.range(0, sheets)
+                .mapToObj(i -> kind(i, job.sheets().get(i), cost(job.sheets().get(i))));
+        Stream<SheetKind> kept = IntStream.range(0, job.offcuts().size())
+                .mapToObj(i -> kind(sheets + i, job.offcuts().get(i), TRIFLE));
+        kinds = Stream.concat(bought, kept).filter(kind -> kind.stock() > 0).toList();
         for (int i = 0; i < job.parts().size(); i++) {
             addPart(i, job.parts().get(i));
             byMark.put(job.parts().get(i).mark(), job.parts().get(i));
@@ -84,14 +87,14 @@ final class NestTask {
         return TRIFLE + (priced || free ? sheet.price() : sheet.length() * sheet.width());
     }
 
-    private SheetKind kind(int number, Sheet sheet) {
+    private SheetKind kind(int number, Sheet sheet, double cost) {
         long trims = 2 * nanometres(job.trim());
         return new SheetKind(
                 number,
                 sheet,
                 nanometres(sheet.length()) - trims + kerf,
                 nanometres(sheet.width()) - trims + kerf,
-                cost(sheet),
+                cost,
                 sheet.stock() == null ? Integer.MAX_VALUE : sheet.stock());
     }
 

@@ -3,6 +3,7 @@ package hushmaze.build;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -60,13 +61,21 @@ public record SheetLayout(
         return total == 0 ? 0 : 1 - used / total;
     }
 
-    /** Prices of all sheets used together; empty when one of them has no price. */
+    /** Prices of all sheets used together, offcuts of other boxes for nothing; empty when a sheet has no price. */
     public OptionalDouble cost() {
-        return sheets.stream().anyMatch(plan -> plan.sheet().price() == null)
+        List<Double> prices = sheets.stream()
+                .filter(plan -> plan.from() == null)
+                .map(plan -> plan.sheet().price())
+                .toList();
+        return prices.contains(null)
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(sheets.stream()
-                        .mapToDouble(plan -> plan.sheet().price())
-                        .sum());
+                : OptionalDouble.of(
+                        prices.stream().mapToDouble(Double::doubleValue).sum());
+    }
+
+    /** Offcuts of other boxes that are cut up. */
+    public List<KeptOffcut> keptOffcuts() {
+        return sheets.stream().map(SheetPlan::from).filter(Objects::nonNull).toList();
     }
 
     /** Offcuts worth keeping, the largest first. */

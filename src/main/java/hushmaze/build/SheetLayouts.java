@@ -23,7 +23,7 @@ public final class SheetLayouts {
 
     /**
      * Layouts of boards, cut with the saw, then of liners, cut with a knife: no kerf and no trim. What one material takes of
-     * the sheets there are only so many of is gone for the next.
+     * the sheets there are only so many of is gone for the next; offcuts other boxes leave are cut up before a sheet is begun.
      *
      * @param effort for each of the layouts
      */
@@ -38,21 +38,14 @@ public final class SheetLayouts {
         for (NestJob job : Stream.concat(boards.stream(), liners.stream()).toList()) {
             SheetLayout layout = nest(job, left, effort, progress);
             layouts.add(layout);
-            left = left.after(List.of(layout));
+            left = left.without(layout);
         }
         return List.copyOf(layouts);
     }
 
-    /** A layout from what is left, which names the sheets as they are in the stock. */
     private static SheetLayout nest(NestJob job, Supply left, Effort effort, Progress progress) {
-        List<Sheet> there = left.left(job.sheets());
-        if (there.equals(job.sheets())) {
-            return GuillotineNester.nest(job, effort, progress);
-        }
-        SheetLayout laid = GuillotineNester.nest(job.from(there), effort, progress);
-        return laid.with(laid.sheets().stream()
-                .map(plan -> plan.of(job.sheets().get(there.indexOf(plan.sheet()))))
-                .toList());
+        Supply.Offer offer = left.left(job);
+        return offer.named(GuillotineNester.nest(offer.whole(), effort, progress));
     }
 
     /** Those of all layouts of a list that are of its boards; the others are of liner. */

@@ -6,22 +6,65 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A stock some of whose sheets are taken: those there are only so many of serve the material and the path that come first.
+ * A stock some of whose sheets are taken, with what the boxes that took them leave: sheets there are only so many of serve the
+ * material and the path that come first, and the offcuts of a path's sheets serve the paths after it.
  *
  * @param stock as it was
  * @param taken how many of each of its sheets are gone; those bought as needed are not counted
+ * @param keptOffcuts offcuts that are still whole
  */
-public record Supply(Stock stock, Map<Sheet, Integer> taken) {
+public record Supply(Stock stock, Map<Sheet, Integer> taken, List<KeptOffcut> keptOffcuts) {
+    /** No more offcuts of one layout than this are kept for later boxes, the largest. */
+    public static final int MOST_OFFCUTS = 6;
+
     public Supply {
         taken = Map.copyOf(taken);
+        keptOffcuts = List.copyOf(keptOffcuts);
     }
 
     /** A stock of which nothing is taken. */
     public static Supply of(Stock stock) {
-        return new Supply(stock, Map.of());
+        return new Supply(stock, Map.of(), List.of());
+    }
+
+    /**
+     * What is left once a path's box was cut.
+     *
+     * @param layouts of the box
+     * @param path its name
+     */
+    public Supply after(List<SheetLayout> layouts, String path) {
+        Supply left = this;
+        for (SheetLayout layout : layouts) {
+            left = left.without(layout);
+        }
+        List<KeptOffcut> more = new ArrayList<>(left.keptOffcuts);
+        for (SheetLayout layout : layouts) {
+            layout.offcuts().stream()
+                    .limit(MOST_OFFCUTS)
+                    .map(o -> new KeptOffcut(
+                            path, o.sheet(), layout.material(), layout.thickness(), o.length(), o.width()))
+                    .forEach(more::add);
+        }
+        return new Supply(stock, left.taken, more);
+    }
+
+    /** What is left when the sheets and offcuts of a layout are taken too. */
+    Supply without(SheetLayout layout) {
+        Map<Sheet, Integer> more = new HashMap<>(taken);
+        List<KeptOffcut> whole = new ArrayList<>(keptOffcuts);
+        for (SheetPlan plan : layout.sheets()) {
+            if (plan.from() != null) {
+                whole.remove(plan.from());
+            } else if (plan.sheet().stock() != null) {
+                more.merge(plan.sheet(), 1, Integer::sum);
+            }
+        }
+        return new Supply(stock, more, whole);
     }
 
     /** Whether there are only so many of some of its sheets. */
@@ -30,21 +73,37 @@ public record Supply(Stock stock, Map<Sheet, Integer> taken) {
                 .anyMatch(sheet -> sheet.stock() != null);
     }
 
-    /** What is left when the sheets of some layouts are taken too. */
-    public Supply after(List<SheetLayout> layouts) {
-        Map<Sheet, Integer> more = new HashMap<>(taken);
-        for (SheetLayout layout : layouts) {
-            for (SheetPlan plan : layout.sheets()) {
-                if (plan.sheet().stock() != null) {
-                    more.merge(plan.sheet(), 1, Integer::sum);
-                }
+    /**
+     * What a material can be cut from: sheets, of each as many as are left, and offcuts.
+     *
+     * @param sheets boards' or liners' of the stock
+     * @param thickness m
+     */
+    public List<Sheet> sheets(List<Sheet> sheets, String material, double thickness) {
+        List<Sheet> all = new ArrayList<>(
+                left(sheets.stream().filter(sheet -> sheet.isOf(material)).toList()));
+        for (KeptOffcut offcut : keptOffcuts) {
+            if (offcut.isOf(material, thickness)) {
+                all.add(offcut.sheet(all.size() + 1));
             }
         }
-        return new Supply(stock, more);
+        return all;
+    }
+
+    /**
+     * What a job can be cut from now: its sheets, of each as many as are left, and the offcuts of its material that it can be cut
+     * from.
+     */
+    Offer left(NestJob job) {
+        List<KeptOffcut> usable = keptOffcuts.stream()
+                .filter(o -> o.isOf(job.material(), job.thickness()))
+                .filter(o -> Math.min(o.length(), o.width()) > 2 * job.trim() + job.kerf())
+                .toList();
+        return new Offer(job, left(job.sheets()), usable);
     }
 
     /** The same sheets, of each as many as are left. */
-    List<Sheet> left(List<Sheet> sheets) {
+    private List<Sheet> left(List<Sheet> sheets) {
         Map<Sheet, Integer> gone = new HashMap<>(taken);
         List<Sheet> left = new ArrayList<>();
         for (Sheet sheet : sheets) {
@@ -58,5 +117,40 @@ public record Supply(Stock stock, Map<Sheet, Integer> taken) {
             }
         }
         return left;
+    }
+
+    /**
+     * Sheets and offcuts for one job.
+     *
+     * @param job as asked
+     * @param sheets of the job in its order, of each as many as are left
+     * @param keptOffcuts that can be cut up besides
+     */
+    record Offer(NestJob job, List<Sheet> sheets, List<KeptOffcut> keptOffcuts) {
+        /** The job with these. */
+        NestJob whole() {
+            if (keptOffcuts.isEmpty() && sheets.equals(job.sheets())) {
+                return job;
+            }
+            return job.from(
+                    sheets,
+                    IntStream.range(0, keptOffcuts.size())
+                            .mapToObj(i -> keptOffcuts.get(i).sheet(i + 1))
+                            .toList());
+        }
+
+        /** A layout of the job with these, with sheets named as they are in the stock. */
+        SheetLayout named(SheetLayout laid) {
+            List<Sheet> kept = whole().offcuts();
+            return laid.with(
+                    laid.sheets().stream().map(plan -> named(plan, kept)).toList());
+        }
+
+        private SheetPlan named(SheetPlan plan, List<Sheet> kept) {
+            int offcut = kept.indexOf(plan.sheet());
+            return offcut < 0
+                    ? plan.of(job.sheets().get(sheets.indexOf(plan.sheet())))
+                    : plan.of(keptOffcuts.get(offcut));
+        }
     }
 }

@@ -42,15 +42,15 @@ final class Appraiser {
     private final VentPath path;
     private final AirState air;
     private final SoundJudge sound;
-    private final Prices prices;
     private final BoxMaker maker;
     private final SeamPlanner planner;
     private final Kin all = new Kin(null);
     private final Map<Pattern.Kin, Kin> kins = new ConcurrentHashMap<>();
-    /** Sheets that the paths before leave. */
-    private final Supply supply;
-
     private Project project;
+    /** What the paths before leave of sheets. */
+    private Supply supply;
+
+    private Prices prices;
 
     /**
      * @param project with every flow settled
@@ -64,8 +64,8 @@ final class Appraiser {
         this.path = project.paths().get(index);
         this.air = AirState.of(project.room());
         this.sound = new SoundJudge(project);
-        this.prices = new Prices(project.stock());
-        this.supply = Assessor.supply(project, index, SHEETS, Progress.NONE);
+        this.supply = Assessor.supply(project, index, confirming.sheets(), Progress.NONE);
+        this.prices = new Prices(supply);
         this.maker = new BoxMaker(path.brief(), new Steps(project.units()));
         this.planner = new SeamPlanner(path.brief().construction(), project.stock(), project.units());
     }
@@ -79,6 +79,43 @@ final class Appraiser {
     void share(Project shared, double bonus) {
         project = shared;
         all.bonus(bonus);
+    }
+
+    /**
+     * From now on boxes are cut from what others leave; what was judged before must be judged again.
+     *
+     * @param left by the boxes of the paths before
+     */
+    void cutFrom(Supply left) {
+        supply = left;
+        prices = new Prices(left);
+    }
+
+    /** What a candidate costs now. */
+    Verdict again(Candidate candidate) {
+        if (candidate.level() == Level.ESTIMATE) {
+            double cost = expected(candidate.pattern(), candidate.sizes());
+            return Double.isInfinite(cost) ? candidate::drop : () -> candidate.costs(cost);
+        }
+        List<SheetLayout> layouts = layouts(candidate, supply);
+        double cost = prices.of(layouts);
+        return layouts.stream().allMatch(layout -> layout.unplaced().isEmpty())
+                ? () -> candidate.costs(cost)
+                : candidate::drop;
+    }
+
+    /** How the sheets of a candidate are laid out, by a short search. */
+    List<SheetLayout> layouts(Candidate candidate, Supply from) {
+        return SheetLayouts.of(CutListMaker.of(solid(candidate.box())), from, SHEETS, Progress.NONE);
+    }
+
+    /** What the sheets of some layouts cost. */
+    double cost(List<SheetLayout> layouts) {
+        return prices.of(layouts);
+    }
+
+    private double expected(Pattern pattern, Candidate.Sizes sizes) {
+        return prices.expected(pattern.build(), sizes.boards(), sizes.liners());
     }
 
     /** How an estimate ended. */
@@ -105,10 +142,11 @@ final class Appraiser {
         if (!AirJudge.verdict(path.brief(), flow).ok()) {
             return new First(End.NO_AIR, null);
         }
-        double cost = prices.expected(area(solid.panels().stream()), area(solid.liners().stream()));
         double depth = solid.outer().size(BoxFit.away(pattern.openingFace()))
                 + path.brief().standOff();
-        Candidate.Sizes sizes = new Candidate.Sizes(depth, solid.mass(), flow.pressureHigh());
+        Candidate.Sizes sizes = new Candidate.Sizes(
+                depth, solid.mass(), flow.pressureHigh(), area(solid.panels().stream()), area(solid.liners().stream()));
+        double cost = expected(pattern, sizes);
         double margin = sound.margin(index, solid, flow, Quick.NONE);
         if (Double.isInfinite(cost) || Double.isNaN(margin)) {
             return new First(End.NO_BOX, null);

@@ -1,6 +1,7 @@
 package hushmaze.size;
 
 import hushmaze.assess.Methods;
+import hushmaze.build.Supply;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
 import hushmaze.work.Progress;
@@ -69,6 +70,23 @@ final class BoxSearch {
     /** From now on the path has another share of the target; see {@link Appraiser#share}. */
     void share(Project shared, double bonus) {
         appraiser.share(shared, bonus);
+    }
+
+    /**
+     * From now on boxes are cut from what others leave. Those known cost another sum then; those for which there are too few
+     * sheets are dropped.
+     */
+    void cutFrom(Supply left) {
+        appraiser.cutFrom(left);
+        progress.check(0, "sharing sheets");
+        List<Appraiser.Verdict> verdicts = pool.known(Level.ESTIMATE).parallelStream()
+                .map(appraiser::again)
+                .toList();
+        verdicts.forEach(Appraiser.Verdict::apply);
+    }
+
+    Appraiser appraiser() {
+        return appraiser;
     }
 
     /** Tells somebody else from now on. */

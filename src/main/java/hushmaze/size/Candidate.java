@@ -25,8 +25,10 @@ final class Candidate {
      * @param depth away from the surface of the opening, m
      * @param mass kg
      * @param drop of pressure at the high edge, Pa
+     * @param boards area of all boards, m²
+     * @param liners area of all pieces of liner, m²
      */
-    record Sizes(double depth, double mass, double drop) {}
+    record Sizes(double depth, double mass, double drop, double boards, double liners) {}
 
     /**
      * @param box in one piece
@@ -116,6 +118,11 @@ final class Candidate {
         level = to;
         margins[to.ordinal()] = margin;
         kin.learn(to.ordinal() - 1, margin - margins[to.ordinal() - 1]);
+    }
+
+    /** Sheets cost another sum than before. */
+    void costs(double other) {
+        cost = other;
     }
 
     void laidOut(Box seamed, double realCost, int seamCount) {

@@ -60,6 +60,14 @@ public record Design(List<Kind> kinds, Box box, PathResult result, double cost) 
 
     /** Sheets of liner. */
     public int linerSheets() {
-        return result.layouts().stream().mapToInt(l -> l.sheets().size()).sum() - sheets();
+        return result.layouts().stream()
+                        .mapToInt(l -> l.sheets().size() - l.keptOffcuts().size())
+                        .sum()
+                - sheets();
+    }
+
+    /** Offcuts of board and liner, left by the boxes of paths before, that are cut up. */
+    public int keptOffcuts() {
+        return result.layouts().stream().mapToInt(l -> l.keptOffcuts().size()).sum();
     }
 }

@@ -1,24 +1,33 @@
 package hushmaze.size;
 
 import hushmaze.build.SheetLayout;
+import hushmaze.build.Supply;
 import hushmaze.material.Sheet;
 import hushmaze.project.Stock;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
- * What sheets cost a search: their prices if all that must be bought have one, else their areas in m². Offcuts on hand are
- * free.
+ * What sheets cost a search: their prices if all that must be bought have one, else their areas in m². Sheets on hand and
+ * offcuts that other boxes leave are free. Safe for use by several threads.
  */
 final class Prices {
     /** Most of a sheet that becomes parts, but for luck: better layouts than that are not expected; our own choice. */
     private static final double USED = 0.95;
 
-    private final Stock stock;
+    private final Supply supply;
     private final boolean money;
+    private final Map<Material, List<Sheet>> sheets = new ConcurrentHashMap<>();
 
-    Prices(Stock stock) {
-        this.stock = stock;
+    private record Material(boolean board, String name, double thickness) {}
+
+    /** @param supply what there is to cut from */
+    Prices(Supply supply) {
+        Stock stock = supply.stock();
+        this.supply = supply;
         this.money = Stream.concat(stock.boardSheets().stream(), stock.linerSheets().stream())
                 .allMatch(sheet -> sheet.price() != null || sheet.isOnHand());
     }
@@ -32,13 +41,26 @@ final class Prices {
     double of(List<SheetLayout> layouts) {
         return layouts.stream()
                 .flatMap(layout -> layout.sheets().stream())
+                .filter(plan -> plan.from() == null)
                 .mapToDouble(plan -> of(plan.sheet()))
                 .sum();
     }
 
-    /** What a box will cost, from the areas of its boards and of its liner alone, m². */
-    double expected(double boards, double liners) {
-        return cover(stock.boardSheets(), boards / USED) + cover(stock.linerSheets(), liners / USED);
+    /**
+     * What a box will cost, from the areas of its boards and of its liner alone.
+     *
+     * @param boards m²
+     * @param liners m²
+     */
+    double expected(Build build, double boards, double liners) {
+        Stock stock = supply.stock();
+        List<Sheet> walls = sheets.computeIfAbsent(
+                new Material(true, build.board().name(), build.board().thickness()),
+                m -> supply.sheets(stock.boardSheets(), m.name(), m.thickness()));
+        List<Sheet> linings = sheets.computeIfAbsent(
+                new Material(false, build.liner().name(), build.liner().thickness()),
+                m -> supply.sheets(stock.linerSheets(), m.name(), m.thickness()));
+        return cover(walls, boards / USED) + cover(linings, liners / USED);
     }
 
     private double of(Sheet sheet) {
@@ -48,23 +70,36 @@ final class Prices {
         return money ? sheet.price() : area(sheet);
     }
 
-    /** Cheapest whole sheets of such an area; infinite where the stock does not hold as much. */
-    private double cover(List<Sheet> sheets, double area) {
+    /** Cheapest whole sheets of such an area, after all that is on hand; infinite where there is not as much. */
+    private double cover(List<Sheet> all, double area) {
+        double free = 0;
+        List<Sheet> bought = new ArrayList<>();
+        for (Sheet sheet : all) {
+            if (sheet.isOnHand()) {
+                free += sheet.stock() * area(sheet);
+            } else {
+                bought.add(sheet);
+            }
+        }
+        return cheapest(bought, area - free);
+    }
+
+    private double cheapest(List<Sheet> bought, double area) {
         if (area <= 0) {
             return 0;
         }
-        if (sheets.isEmpty()) {
+        if (bought.isEmpty()) {
             return Double.POSITIVE_INFINITY;
         }
-        Sheet first = sheets.get(0);
-        List<Sheet> others = sheets.subList(1, sheets.size());
+        Sheet first = bought.get(0);
+        List<Sheet> others = bought.subList(1, bought.size());
         int most = (int) Math.ceil(area / area(first));
         most = first.stock() == null ? most : Math.min(most, first.stock());
         double least = Double.POSITIVE_INFINITY;
         for (int n = 0; n <= most; n++) {
             double cost = n * of(first);
             if (cost < least) {
-                least = Math.min(least, cost + cover(others, area - n * area(first)));
+                least = Math.min(least, cost + cheapest(others, area - n * area(first)));
             }
         }
         return least;

@@ -4,6 +4,8 @@ import hushmaze.assess.AskedFlows;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
+import hushmaze.assess.PathResult;
+import hushmaze.build.Supply;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
 import hushmaze.project.Stock;
@@ -85,10 +87,15 @@ public final class Sizing {
 
     /** Whether costs are in the user's currency; else, where a sheet to be bought has no price, in m² of sheets. */
     public static boolean inMoney(Stock stock) {
-        return new Prices(stock).inMoney();
+        return new Prices(Supply.of(stock)).inMoney();
     }
 
     private Sized sized(Integer only) {
+        if (only == null) {
+            // Boxes there are already take no sheets from those that are looked for.
+            shared = settled.withPaths(
+                    settled.paths().stream().map(path -> path.withBox(null)).toList());
+        }
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < settled.paths().size(); i++) {
             if (only == null || only == i) {
@@ -97,10 +104,9 @@ public final class Sizing {
         }
         List<BoxSearch> searches = new ArrayList<>();
         for (int n = 0; n < numbers.size(); n++) {
-            BoxSearch search = new BoxSearch(
-                    settled, numbers.get(n), confirming, part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
-            search.begin();
-            search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
+            Progress ours = part(0.3 * n / numbers.size(), 0.3 / numbers.size());
+            BoxSearch search = new BoxSearch(shared, numbers.get(n), confirming, ours);
+            begin(search);
             searches.add(search);
         }
         if (only == null) {
@@ -110,17 +116,31 @@ public final class Sizing {
         return new Sized(withBoxes(numbers, paths), paths, only != null || enoughAir(numbers, paths));
     }
 
-    /** All recommended ones first, then kind by kind. */
+    private static void begin(BoxSearch search) {
+        search.begin();
+        search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
+    }
+
+    /** All recommended ones first, each cut from what those before it leave, then kind by kind. */
     private List<PathDesigns> designs(List<BoxSearch> searches, List<Integer> numbers) {
         List<Chosen> chosen = searches.stream().map(search -> new Chosen(keep)).toList();
         List<Kind> kinds = keep == 1 ? List.of(Kind.RECOMMENDED) : List.of(Kind.values());
         double parts = kinds.size() * (double) searches.size();
+        Supply left = Supply.of(settled.stock());
         for (Kind kind : kinds) {
             for (int n = 0; n < searches.size(); n++) {
                 double done = (kind.ordinal() * searches.size() + n) / parts;
-                searches.get(n).report(part(0.3 + 0.7 * done, 0.7 / parts));
+                Progress ours = part(0.3 + 0.7 * done, 0.7 / parts);
+                searches.get(n).report(ours);
+                if (kind == Kind.RECOMMENDED && n > 0) {
+                    cutFrom(left, searches, n, numbers.get(n), ours);
+                }
                 if (chosen.get(n).add(kind, searches.get(n))) {
                     watch.found(numbers.get(n), chosen.get(n).designs());
+                }
+                if (kind == Kind.RECOMMENDED && !chosen.get(n).designs().isEmpty()) {
+                    PathResult first = chosen.get(n).designs().get(0).result();
+                    left = left.after(first.layouts(), first.path().name());
                 }
             }
         }
@@ -129,6 +149,18 @@ public final class Sizing {
             paths.add(designs(searches.get(n), chosen.get(n), numbers.get(n)));
         }
         return paths;
+    }
+
+    /** Where there are only so many sheets, boxes put aside for want of them may do now, and the search begins anew. */
+    private void cutFrom(Supply left, List<BoxSearch> searches, int n, int path, Progress ours) {
+        if (left.isLimited()) {
+            BoxSearch anew = new BoxSearch(shared, path, confirming, ours);
+            anew.cutFrom(left);
+            begin(anew);
+            searches.set(n, anew);
+        } else {
+            searches.get(n).cutFrom(left);
+        }
     }
 
     private Progress part(double from, double share) {
@@ -151,11 +183,16 @@ public final class Sizing {
         }
         double whole = 1 - given;
         double equal = whole / open.size();
+        SharedSheets sheets = new SharedSheets(
+                Supply.of(settled.stock()),
+                open.stream()
+                        .map(i -> new SharedSheets.Path(settled.paths().get(i).name(), searches.get(i)))
+                        .toList());
         for (double inHand : new double[] {Kind.IN_HAND, Kind.DOUBT}) {
-            List<List<TargetShares.Offer>> offers = open.stream()
+            List<List<TargetShares.Offer<Candidate>>> offers = open.stream()
                     .map(i -> offers(searches.get(i), equal, inHand))
                     .toList();
-            Optional<double[]> shares = TargetShares.of(offers, whole);
+            Optional<double[]> shares = TargetShares.of(offers, whole, sheets::cost);
             if (shares.isPresent()) {
                 reshare(searches, open, shares.get(), equal);
                 return;
@@ -163,9 +200,9 @@ public final class Sizing {
         }
     }
 
-    private static List<TargetShares.Offer> offers(BoxSearch search, double equal, double inHand) {
+    private static List<TargetShares.Offer<Candidate>> offers(BoxSearch search, double equal, double inHand) {
         return search.pool().known(Level.QUICK).stream()
-                .map(c -> new TargetShares.Offer(c.cost(), TargetShares.needed(equal, c.margin(), inHand)))
+                .map(c -> new TargetShares.Offer<>(c, c.cost(), TargetShares.needed(equal, c.margin(), inHand)))
                 .toList();
     }
 
@@ -178,7 +215,7 @@ public final class Sizing {
             return;
         }
         for (int i = 0; i < shares.length; i++) {
-            VentPath path = settled.paths().get(open.get(i));
+            VentPath path = shared.paths().get(open.get(i));
             double share = Math.max(1, Math.floor(shares[i] * SHARE_PARTS)) / SHARE_PARTS;
             shared = shared.withPath(open.get(i), path.withBrief(path.brief().withNoiseShare(share)));
         }

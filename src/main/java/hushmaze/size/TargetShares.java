@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Splits the allowed sound energy over several paths so that all their boxes together cost least.
@@ -13,7 +14,8 @@ import java.util.Optional;
  * the path is allowed by 10 lg of it in every band. Of each path one box is taken; the shares they need add up to no more than there is.
  * What is left over is given to all in proportion, so that all have the same more in hand.
  *
- * <p>Source: energies add; worked out here. All combinations of the cheapest boxes for their margin are looked at.
+ * <p>Source: energies add; worked out here. All combinations of the boxes that alone are the cheapest for their margin are
+ * looked at, with what they cost together: a sheet may serve several.
  */
 final class TargetShares {
     private static final double LEAST = 0.001;
@@ -23,10 +25,12 @@ final class TargetShares {
     /**
      * A box that may be taken.
      *
-     * @param cost of it
+     * @param box itself
+     * @param cost of it alone
      * @param share it needs
+     * @param <B> what boxes are
      */
-    record Offer(double cost, double share) {}
+    record Offer<B>(B box, double cost, double share) {}
 
     /** The share that a box needs, from its margin at another one; dB. */
     static double needed(double share, double margin, double inHand) {
@@ -38,17 +42,17 @@ final class TargetShares {
      *
      * @param offers of each path
      * @param whole what all together may have
+     * @param together what boxes of the first paths, one of each, cost together: no more with one box fewer
      * @return one share per path, adding up to the whole; nothing if no combination does
      */
-    static Optional<double[]> of(List<List<Offer>> offers, double whole) {
-        List<List<Offer>> fronts = offers.stream().map(TargetShares::front).toList();
-        Best best = new Best();
-        choose(fronts, new ArrayList<>(), whole, best);
-        if (best.offers == null) {
+    static <B> Optional<double[]> of(List<List<Offer<B>>> offers, double whole, ToDoubleFunction<List<B>> together) {
+        Choice<B> choice = new Choice<>(offers.stream().map(TargetShares::front).toList(), together);
+        choice.choose(new ArrayList<>(), whole);
+        if (choice.best == null) {
             return Optional.empty();
         }
-        double[] shares = best.offers.stream().mapToDouble(Offer::share).toArray();
-        double sum = best.sum();
+        double[] shares = choice.best.stream().mapToDouble(Offer::share).toArray();
+        double sum = choice.leastSum;
         for (int i = 0; i < shares.length; i++) {
             shares[i] = Math.max(LEAST, shares[i] * whole / sum);
         }
@@ -56,12 +60,12 @@ final class TargetShares {
     }
 
     /** Those that need less than every cheaper one, the cheapest first. */
-    private static List<Offer> front(List<Offer> offers) {
-        List<Offer> sorted = offers.stream()
-                .sorted(Comparator.comparingDouble(Offer::cost).thenComparingDouble(Offer::share))
+    private static <B> List<Offer<B>> front(List<Offer<B>> offers) {
+        List<Offer<B>> sorted = offers.stream()
+                .sorted(Comparator.comparingDouble((Offer<B> o) -> o.cost()).thenComparingDouble(Offer::share))
                 .toList();
-        List<Offer> front = new ArrayList<>();
-        for (Offer offer : sorted) {
+        List<Offer<B>> front = new ArrayList<>();
+        for (Offer<B> offer : sorted) {
             if (front.isEmpty() || offer.share() < front.get(front.size() - 1).share()) {
                 front.add(offer);
             }
@@ -70,41 +74,36 @@ final class TargetShares {
     }
 
     /** The cheapest combination so far; of equally cheap ones that which needs least. */
-    private static final class Best {
-        private List<Offer> offers;
+    private static final class Choice<B> {
+        private final List<List<Offer<B>>> fronts;
+        private final ToDoubleFunction<List<B>> together;
+        private List<Offer<B>> best;
+        private double leastCost = Double.POSITIVE_INFINITY;
+        private double leastSum = Double.POSITIVE_INFINITY;
 
-        double cost() {
-            return offers == null
-                    ? Double.POSITIVE_INFINITY
-                    : offers.stream().mapToDouble(Offer::cost).sum();
+        Choice(List<List<Offer<B>>> fronts, ToDoubleFunction<List<B>> together) {
+            this.fronts = fronts;
+            this.together = together;
         }
 
-        double sum() {
-            return offers.stream().mapToDouble(Offer::share).sum();
-        }
-
-        void take(List<Offer> others) {
-            double cost = others.stream().mapToDouble(Offer::cost).sum();
-            double sum = others.stream().mapToDouble(Offer::share).sum();
-            if (cost < cost() || (cost == cost() && sum < sum())) {
-                offers = List.copyOf(others);
+        void choose(List<Offer<B>> chosen, double left) {
+            double cost = together.applyAsDouble(chosen.stream().map(Offer::box).toList());
+            double sum = chosen.stream().mapToDouble(Offer::share).sum();
+            if (cost > leastCost || cost == leastCost && sum >= leastSum) {
+                return;
             }
-        }
-    }
-
-    private static void choose(List<List<Offer>> fronts, List<Offer> chosen, double left, Best best) {
-        if (chosen.stream().mapToDouble(Offer::cost).sum() > best.cost()) {
-            return;
-        }
-        if (chosen.size() == fronts.size()) {
-            best.take(chosen);
-            return;
-        }
-        for (Offer offer : fronts.get(chosen.size())) {
-            if (offer.share() <= left) {
-                chosen.add(offer);
-                choose(fronts, chosen, left - offer.share(), best);
-                chosen.remove(chosen.size() - 1);
+            if (chosen.size() == fronts.size()) {
+                best = List.copyOf(chosen);
+                leastCost = cost;
+                leastSum = sum;
+                return;
+            }
+            for (Offer<B> offer : fronts.get(chosen.size())) {
+                if (offer.share() <= left) {
+                    chosen.add(offer);
+                    choose(chosen, left - offer.share());
+                    chosen.remove(chosen.size() - 1);
+                }
             }
         }
     }

@@ -165,6 +165,7 @@ public final class AssessmentJson {
         node.put("panels", buildable.panels());
         node.put("linerPieces", buildable.linerPieces());
         node.put("sheets", buildable.sheets());
+        node.put("offcutsOfOtherBoxes", buildable.keptOffcuts());
         number(node, "wasteFraction", buildable.waste());
         joints(node, path.solid());
         Quantities quantities = path.quantities();

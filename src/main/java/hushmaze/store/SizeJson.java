@@ -85,6 +85,7 @@ public final class SizeJson {
         node.put("pressureDropPa", design.drop());
         node.put("sheets", design.sheets());
         node.put("linerSheets", design.linerSheets());
+        node.put("offcutsOfOtherBoxes", design.keptOffcuts());
         node.put("cost", design.cost());
         node.set("box", RecordWriter.write(design.box()));
         return node;

@@ -43,6 +43,9 @@ public final class SizeWording {
             lines.add("");
         }
         boolean boxes = sized.paths().stream().noneMatch(p -> p.designs().isEmpty());
+        if (boxes && sized.paths().size() > 1) {
+            lines.add(together(sized));
+        }
         if (boxes && !sized.enoughAir()) {
             lines.add(noAir());
         }
@@ -174,9 +177,8 @@ public final class SizeWording {
                 amounts.decibels(Math.abs(design.margin())),
                 amounts.mass(design.mass()),
                 amounts.pressure(design.drop()),
-                sheets(design.sheets()),
-                sheets(design.linerSheets()),
-                cost(design, inMoney));
+                sheets(design.sheets(), design.linerSheets(), design.keptOffcuts()),
+                cost(design.cost(), inMoney));
     }
 
     /** Its outer sizes, the depth last. */
@@ -190,13 +192,45 @@ public final class SizeWording {
 
     /** What its sheets cost. */
     public String cost(Design design, boolean inMoney) {
-        return inMoney
-                ? wording.text("size.cost.money", Amounts.number(design.cost(), 2))
-                : wording.text("size.cost.area", Amounts.number(design.cost(), 1));
+        return cost(design.cost(), inMoney);
     }
 
-    private String sheets(int n) {
-        return wording.text(n == 1 ? "size.sheets.one" : "size.sheets.many", Integer.toString(n));
+    private String cost(double cost, boolean inMoney) {
+        return inMoney
+                ? wording.text("size.cost.money", Amounts.number(cost, 2))
+                : wording.text("size.cost.area", Amounts.number(cost, 1));
+    }
+
+    /** "2 sheets of board, 1 sheet of liner and 1 offcut of the boxes before". */
+    private String sheets(int boards, int liners, int kept) {
+        List<String> all = new ArrayList<>();
+        count(all, "size.board", boards);
+        count(all, "size.liner", liners);
+        count(all, "size.kept", kept);
+        int last = all.size() - 1;
+        return last < 1
+                ? String.join("", all)
+                : wording.text("size.and", String.join(", ", all.subList(0, last)), all.get(last));
+    }
+
+    private void count(List<String> all, String key, int n) {
+        if (n > 0) {
+            all.add(wording.text(key + (n == 1 ? ".one" : ".many"), Integer.toString(n)));
+        }
+    }
+
+    /** What the recommended boxes of several paths take and cost together. */
+    public String together(Sized sized) {
+        List<Design> boxes = sized.paths().stream()
+                .flatMap(path -> path.recommended().stream())
+                .toList();
+        String sheets = sheets(
+                boxes.stream().mapToInt(Design::sheets).sum(),
+                boxes.stream().mapToInt(Design::linerSheets).sum(),
+                0);
+        double cost = boxes.stream().mapToDouble(Design::cost).sum();
+        return wording.text(
+                "size.together", sheets, cost(cost, sized.paths().stream().allMatch(PathDesigns::inMoney)));
     }
 
     /** What would help where no box is good, line by line. */

@@ -232,13 +232,22 @@ public final class Wording {
                 amounts.mass(b.mass()),
                 Integer.toString(b.panels()),
                 Integer.toString(b.linerPieces()),
-                count("sheets", b.sheets()),
+                sheets(b.sheets(), b.keptOffcuts()),
                 Amounts.number(100 * b.waste(), 0));
         int modules = result.solid().modules().size();
         double heaviest = result.solid().heaviestModule().mass();
         return modules == 1
                 ? sentence
                 : sentence + " " + text("buildable.parts", Integer.toString(modules), amounts.mass(heaviest));
+    }
+
+    /** Sheets of boards and offcuts of other boxes: "2 sheets and 1 offcut of the boxes before". */
+    private String sheets(int sheets, int keptOffcuts) {
+        if (keptOffcuts == 0) {
+            return count("sheets", sheets);
+        }
+        String offcuts = count("sheets.kept", keptOffcuts);
+        return sheets == 0 ? offcuts : text("sheets.and", count("sheets", sheets), offcuts);
     }
 
     /** How the box is lifted, and how it hangs or stands. */

@@ -3,12 +3,16 @@ package hushmaze.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.build.Effort;
+import hushmaze.build.KeptOffcut;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
 import hushmaze.build.Supply;
 import hushmaze.material.Board;
 import hushmaze.material.Sheet;
 import hushmaze.project.Box;
+import hushmaze.project.LinedFaces;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
@@ -17,10 +21,12 @@ import hushmaze.quantity.NoticeKind;
 import hushmaze.size.LayoutRules;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** Property tests: paths and materials of one project never take more of a sheet than there is. */
+/** Property tests: paths and materials of one project never take more of a sheet than there is, and cut up what the boxes before leave. */
 class SharedSheetsTest {
     private static Project with(Project project, Sheet... boards) {
         Stock old = project.stock();
@@ -114,6 +120,79 @@ class SharedSheetsTest {
                 .extracting(Notice::kind)
                 .contains(NoticeKind.NOT_ENOUGH_SHEETS)
                 .doesNotContain(NoticeKind.PANEL_LARGER_THAN_SHEET);
+    }
+
+    /** What is cut up is an offcut that the box it is named after leaves, of the same board, and serves once. */
+    @Test
+    void offcutsOfTheBoxesBeforeServeOnce() {
+        int served = 0;
+        for (String sample : SampleProjects.names()) {
+            Assessment all = assess(SampleProjects.read(sample));
+            Set<KeptOffcut> cutUp = new HashSet<>();
+            for (int i = 0; i < all.paths().size(); i++) {
+                for (SheetLayout layout : all.paths().get(i).layouts()) {
+                    for (KeptOffcut offcut : layout.keptOffcuts()) {
+                        served++;
+                        assertThat(cutUp.add(offcut)).as("%s", offcut).isTrue();
+                        assertThat(offcut.material()).isEqualTo(layout.material());
+                        assertThat(offcut.thickness()).isEqualTo(layout.thickness());
+                        assertThat(left(all.paths().subList(0, i), offcut)).isTrue();
+                    }
+                }
+            }
+        }
+        assertThat(served).isPositive();
+    }
+
+    private static boolean left(List<PathResult> before, KeptOffcut offcut) {
+        SheetLayout.Offcut wanted = new SheetLayout.Offcut(offcut.sheet(), offcut.length(), offcut.width());
+        return before.stream()
+                .filter(path -> path.path().name().equals(offcut.path()))
+                .flatMap(path -> path.layouts().stream())
+                .filter(layout -> layout.material().equals(offcut.material()))
+                .anyMatch(layout -> layout.offcuts().contains(wanted));
+    }
+
+    /** Two small boxes: the second needs nothing bought, and alone it needs as many sheets as the first. */
+    @Test
+    void twoSmallBoxesGoOnTheSheetsOfOne() {
+        Sheet bought = new Sheet("2500 x 1250", 2.5, 1.25, 60.0, null, "test");
+        Project cellar = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        Box old = cellar.paths().get(0).box();
+        Box small = new Box(
+                Box.Form.MAZE,
+                1,
+                0.15,
+                0.15,
+                0.4,
+                0,
+                old.shell(),
+                old.baffleBoard(),
+                1,
+                old.liner(),
+                LinedFaces.FOLD_PLANE,
+                new Port(PortFace.END, 0.15, 0.15, 0),
+                new Port(PortFace.END, 0.15, 0.15, 0),
+                old.joinery(),
+                List.of());
+        Project one = with(cellar, bought);
+        List<VentPath> both =
+                one.paths().stream().map(path -> path.withBox(small)).toList();
+        Assessment all = Assessor.assess(one.withPaths(both), Methods.ESTIMATE, Progress.NONE);
+        PathResult.Buildable first = all.paths().get(0).buildable();
+        PathResult.Buildable second = all.paths().get(1).buildable();
+        assertThat(first.sheets()).isOne();
+        assertThat(first.keptOffcuts()).isZero();
+        assertThat(second.sheets()).isZero();
+        assertThat(second.keptOffcuts()).isPositive();
+        assertThat(second.ok()).isTrue();
+        assertThat(all.paths().get(1).layouts())
+                .allMatch(layout -> layout.cost().orElseThrow() == 0);
+        Assessment alone = Assessor.assess(one.withPaths(both.subList(1, 2)), Methods.ESTIMATE, Progress.NONE);
+        assertThat(alone.paths().get(0).buildable().sheets()).isOne();
+        Supply left = Assessor.supply(all.project(), 1, Methods.ESTIMATE.sheets(), Progress.NONE);
+        assertThat(left.keptOffcuts())
+                .containsAll(all.paths().get(1).layouts().get(0).keptOffcuts());
     }
 
     @Test

@@ -24,35 +24,45 @@ class SupplyTest {
                 new Screw("screw", 0.004, 0.045, 0.0025, "test")));
     }
 
-    private static SheetLayout layout(Supply supply, int parts) {
-        NestJob job = new NestJob(
+    private static NestJob job(Supply supply, int parts) {
+        return new NestJob(
                 "MDF",
                 0.018,
                 List.of(new NestPart("B1", parts, 0.9, 0.5, false)),
-                supply.left(supply.stock().boardSheets()),
+                supply.stock().boardSheets(),
                 0.003,
                 0);
-        return GuillotineNester.nest(job, Effort.rounds(0), Progress.NONE);
+    }
+
+    private static SheetLayout layout(Supply supply, NestJob job) {
+        Supply.Offer offer = supply.left(job);
+        return offer.named(GuillotineNester.nest(offer.whole(), Effort.rounds(0), Progress.NONE));
+    }
+
+    private static SheetLayout layout(Supply supply, int parts) {
+        return layout(supply, job(supply, parts));
+    }
+
+    private static List<Sheet> left(Supply supply) {
+        return supply.left(job(supply, 1)).sheets();
     }
 
     @Test
     void whatIsTakenIsGone() {
         Supply all = supply(PIECE, BOUGHT);
-        assertThat(all.isLimited()).isTrue();
-        assertThat(supply(BOUGHT).isLimited()).isFalse();
         // a piece of 1000 x 600 holds one part of 900 x 500 and no more
         SheetLayout first = layout(all, 1);
         assertThat(first.sheets()).extracting(SheetPlan::sheet).containsExactly(PIECE);
-        Supply left = all.after(List.of(first));
-        assertThat(left.left(List.of(PIECE, BOUGHT))).containsExactly(PIECE.having(1), BOUGHT);
-        Supply none = left.after(List.of(first));
-        assertThat(none.left(List.of(PIECE, BOUGHT))).containsExactly(PIECE.having(0), BOUGHT);
+        Supply left = all.without(first);
+        assertThat(left(left)).containsExactly(PIECE.having(1), BOUGHT);
+        Supply none = left.without(first);
+        assertThat(left(none)).containsExactly(PIECE.having(0), BOUGHT);
         assertThat(layout(none, 1).sheets()).extracting(SheetPlan::sheet).containsExactly(BOUGHT);
-        Supply nothing = supply(PIECE).after(List.of(first, first));
+        Supply nothing = supply(PIECE).without(first).without(first);
         assertThat(layout(nothing, 1).unplaced()).containsExactly("B1");
         // those bought as needed are not counted
         SheetLayout big = layout(none, 6);
-        assertThat(none.after(List.of(big))).isEqualTo(none);
+        assertThat(none.without(big)).isEqualTo(none);
     }
 
     /** The same sheets in two lines of the list: the second serves when the first is used up. */
@@ -60,9 +70,70 @@ class SupplyTest {
     void linesOfTheSameSheetsAddUp() {
         Supply twice = supply(PIECE, PIECE);
         SheetLayout one = layout(twice, 1);
-        Supply left = twice.after(List.of(one, one, one));
-        assertThat(left.left(List.of(PIECE, PIECE))).containsExactly(PIECE.having(0), PIECE.having(1));
-        assertThat(left.after(List.of(one)).left(List.of(PIECE, PIECE)))
-                .containsExactly(PIECE.having(0), PIECE.having(0));
+        Supply gone = twice.without(one).without(one).without(one);
+        assertThat(left(gone)).containsExactly(PIECE.having(0), PIECE.having(1));
+        assertThat(left(gone.without(one))).containsExactly(PIECE.having(0), PIECE.having(0));
+    }
+
+    /** By hand: one part of 900 x 500 leaves most of a sheet of 2440 x 1220, on which there is room for three more at least. */
+    @Test
+    void theNextBoxIsCutFromWhatTheOneBeforeLeaves() {
+        Supply all = supply(BOUGHT);
+        SheetLayout first = layout(all, 1);
+        Supply after = all.after(List.of(first), "first");
+        assertThat(after.keptOffcuts()).isNotEmpty().allMatch(o -> o.path().equals("first") && o.sheet() == 1);
+        assertThat(after.keptOffcuts())
+                .extracting(KeptOffcut::length)
+                .containsExactlyElementsOf(
+                        first.offcuts().stream().map(SheetLayout.Offcut::length).toList());
+        SheetLayout second = layout(after, 1);
+        assertThat(second.unplaced()).isEmpty();
+        assertThat(second.sheets()).hasSize(1);
+        KeptOffcut used = second.sheets().get(0).from();
+        assertThat(after.keptOffcuts()).contains(used);
+        assertThat(second.keptOffcuts()).containsExactly(used);
+        assertThat(second.sheets().get(0).sheet().length()).isEqualTo(used.length());
+        assertThat(second.sheets().get(0).sheet().width()).isEqualTo(used.width());
+        assertThat(second.cost()).hasValue(0);
+        // what is cut up is gone; what it leaves is there for the third
+        Supply third = after.after(List.of(second), "second");
+        assertThat(third.keptOffcuts()).doesNotContain(used);
+        assertThat(third.keptOffcuts())
+                .filteredOn(o -> o.path().equals("second"))
+                .hasSameSizeAs(second.offcuts());
+        // five parts go on one sheet; box by box, two are enough
+        SheetLayout fifth = null;
+        Supply left = all;
+        int bought = 0;
+        for (int box = 0; box < 5; box++) {
+            fifth = layout(left, 1);
+            bought += fifth.sheets().size() - fifth.keptOffcuts().size();
+            left = left.after(List.of(fifth), "box " + box);
+        }
+        assertThat(bought).isBetween(1, 2);
+        assertThat(fifth.unplaced()).isEmpty();
+    }
+
+    @Test
+    void offcutsAreOfTheirBoardAndThickness() {
+        Supply all = supply(BOUGHT);
+        Supply after = all.after(List.of(layout(all, 1)), "first");
+        List<NestPart> parts = List.of(new NestPart("B1", 1, 0.9, 0.5, false));
+        NestJob other = new NestJob("plywood", 0.018, parts, List.of(BOUGHT), 0.003, 0);
+        NestJob thin = new NestJob("MDF", 0.012, parts, List.of(BOUGHT), 0.003, 0);
+        for (NestJob job : List.of(other, thin)) {
+            assertThat(after.left(job).keptOffcuts()).isEmpty();
+            assertThat(layout(after, job).sheets()).extracting(SheetPlan::sheet).containsExactly(BOUGHT);
+        }
+    }
+
+    /** A sheet is not begun for what an offcut holds, whatever the sheet costs, and without any price too. */
+    @Test
+    void offcutsComeFirst() {
+        for (Double price : new Double[] {null, 0.5, 40.0}) {
+            Supply all = supply(new Sheet("2440 x 1220", 2.44, 1.22, price, null, "test"));
+            Supply after = all.after(List.of(layout(all, 1)), "first");
+            assertThat(layout(after, 2).sheets()).allMatch(plan -> plan.from() != null);
+        }
     }
 }

@@ -228,6 +228,7 @@ public final class SampleAssessment {
                         solid.panels().size(),
                         solid.liners().size(),
                         judged.buildable().sheets(),
+                        judged.buildable().keptOffcuts(),
                         0.23),
                 bands(BandSet.THIRD_OCTAVE, judged.path()),
                 octaves,

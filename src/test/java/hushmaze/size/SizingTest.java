@@ -9,7 +9,9 @@ import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.TestRooms;
+import hushmaze.build.Supply;
 import hushmaze.material.Board;
+import hushmaze.material.Sheet;
 import hushmaze.project.Brief;
 import hushmaze.project.Choices;
 import hushmaze.project.Opening;
@@ -17,6 +19,7 @@ import hushmaze.project.PortFace;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Space;
+import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -161,6 +164,61 @@ class SizingTest {
             assertThat(whole.paths().get(i).quiet().margin())
                     .isCloseTo(sized.paths().get(i).designs().get(0).margin(), within(1e-9));
         }
+    }
+
+    private static Project with(Project project, Sheet... boards) {
+        Stock old = project.stock();
+        return new Project(
+                project.formatVersion(),
+                project.name(),
+                project.titleBlock(),
+                project.units(),
+                project.room(),
+                new Stock(List.of(boards), old.linerSheets(), old.saw(), old.screw()),
+                project.paths(),
+                project.readings());
+    }
+
+    /** The costs told are those of the boxes together, in the order of the paths, as an assessment of all has them. */
+    private static void requireSameSheets(Sized sized, Project project) {
+        Assessment whole = Assessor.assess(sized.project(), SOON, Progress.NONE);
+        Prices prices = new Prices(Supply.of(project.stock()));
+        for (int i = 0; i < sized.paths().size(); i++) {
+            Design design = sized.paths().get(i).recommended().orElseThrow();
+            PathResult result = whole.paths().get(i);
+            assertThat(result.layouts()).isEqualTo(design.result().layouts());
+            assertThat(prices.of(result.layouts())).isEqualTo(design.cost());
+            assertThat(result.buildable().ok()).isTrue();
+        }
+    }
+
+    @Test
+    void boxesOfOneRoomAreCutFromTheSameSheets() {
+        Project project = project(
+                path("in", 24, new Space(0.5, 0.34, 0.25), FEW), path("out", 24, new Space(0.5, 0.34, 0.25), FEW));
+        Sized sized = sized(project, 1);
+        requireSameSheets(sized, project);
+        Design first = sized.paths().get(0).recommended().orElseThrow();
+        Design second = sized.paths().get(1).recommended().orElseThrow();
+        assertThat(second.keptOffcuts()).isPositive();
+        assertThat(second.cost()).isLessThan(first.cost());
+    }
+
+    /** Boards enough for both, but not for twice the best of one. */
+    @Test
+    void sheetsThereAreOnlySoManyOfAreTakenOnce() {
+        Sheet few = new Sheet("quarter sheet", 1.22, 0.61, null, 3, "invented for a test");
+        Project project = with(
+                project(
+                        path("in", 24, new Space(0.5, 0.34, 0.25), FEW),
+                        path("out", 24, new Space(0.5, 0.34, 0.25), FEW)),
+                few);
+        Sized sized = sized(project, 1);
+        requireSameSheets(sized, project);
+        int used = sized.paths().stream()
+                .mapToInt(path -> path.recommended().orElseThrow().sheets())
+                .sum();
+        assertThat(used).isBetween(2, 3);
     }
 
     @Test

@@ -89,10 +89,18 @@ final class DesignCard extends HBox {
                         figure("found.depth", model.amounts().length(design.depth())),
                         figure("found.mass", model.amounts().mass(design.mass())),
                         figure("found.drop", model.amounts().pressure(design.drop())),
-                        figure("found.sheets", String.valueOf(design.sheets()), String.valueOf(design.linerSheets())),
+                        figure(
+                                "found.sheets",
+                                String.valueOf(design.sheets()),
+                                String.valueOf(design.linerSheets()),
+                                kept(design.keptOffcuts())),
                         figure("found.cost", model.cost(design)),
                         figure("found.passes", passes(design.box())));
         return figures;
+    }
+
+    private static String kept(int offcuts) {
+        return offcuts == 0 ? "" : Texts.of("found.sheets.kept." + (offcuts == 1 ? "one" : "many"), offcuts);
     }
 
     private static String passes(Box box) {

@@ -2,6 +2,7 @@ package hushmaze.drawing.page;
 
 import hushmaze.build.CutNode;
 import hushmaze.build.CutSequence;
+import hushmaze.build.KeptOffcut;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
 import hushmaze.drawing.Anchor;
@@ -89,7 +90,7 @@ final class SheetPages {
 
     private String title(SheetLayout layout, int index) {
         return Labels.of(
-                "sheet.title",
+                layout.sheets().get(index).from() == null ? "sheet.title" : "sheet.title.kept",
                 layout.material(),
                 String.valueOf(index + 1),
                 String.valueOf(layout.sheets().size()));
@@ -102,11 +103,16 @@ final class SheetPages {
         int settings = CutSequence.of(plan).fenceSettings();
         return Labels.of(
                         "sheet.words",
-                        plan.sheet().name(),
+                        name(plan),
                         job.thickness(layout.thickness()),
                         cutting,
                         job.figures().percent(plan.waste()))
                 + (plan.kerf() > 0 ? Labels.of("sheet.settings", String.valueOf(settings)) : "");
+    }
+
+    private static String name(SheetPlan plan) {
+        KeptOffcut from = plan.from();
+        return from == null ? plan.sheet().name() : Labels.of("sheet.kept", String.valueOf(from.sheet()), from.path());
     }
 
     private Block table(SheetPlan plan) {

@@ -1,9 +1,11 @@
 package hushmaze.drawing.page;
 
 import hushmaze.assess.PathResult;
+import hushmaze.build.KeptOffcut;
 import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
+import hushmaze.build.Supply;
 import hushmaze.build.joint.CollarPlan;
 import hushmaze.build.joint.FastenerList;
 import hushmaze.drawing.Ink;
@@ -18,12 +20,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What to buy and what it weighs. */
 final class ShoppingBlocks {
-    /** No more offcuts than this are listed. */
-    private static final int MOST_OFFCUTS = 6;
-
     private final Job job;
 
     ShoppingBlocks(Job job) {
@@ -35,6 +35,7 @@ final class ShoppingBlocks {
         List<Block> all = new ArrayList<>();
         all.add(job.blocks().heading(Labels.of("shopping.title")));
         all.add(table());
+        kept().forEach(words -> all.add(job.blocks().remark(words)));
         all.add(job.blocks().remark(Labels.of("shopping.remark", job.amounts().mass(build.mass())) + " " + sheets()));
         all.add(small());
         all.add(job.blocks()
@@ -140,12 +141,35 @@ final class ShoppingBlocks {
         List<String> offcuts = layouts.stream()
                 .flatMap(l -> l.offcuts().stream()
                         .map(o -> l.material() + " " + job.amounts().sizes(o.length(), o.width())))
-                .limit(MOST_OFFCUTS)
+                .limit(Supply.MOST_OFFCUTS)
                 .toList();
         if (!offcuts.isEmpty()) {
             words.add(Labels.of("shopping.offcuts", String.join("; ", offcuts)));
         }
         return String.join(" ", words);
+    }
+
+    /** Which offcuts come from boxes before, and which are kept for boxes after. */
+    private List<String> kept() {
+        List<String> words = new ArrayList<>();
+        cutUp(job.result()).forEach(o -> words.add(words("shopping.kept", o, o.path())));
+        String name = job.result().path().name();
+        for (PathResult other : job.assessment().paths()) {
+            cutUp(other)
+                    .filter(o -> o.path().equals(name))
+                    .forEach(o ->
+                            words.add(words("shopping.keep", o, other.path().name())));
+        }
+        return words;
+    }
+
+    private static Stream<KeptOffcut> cutUp(PathResult result) {
+        return result.layouts().stream().flatMap(layout -> layout.keptOffcuts().stream());
+    }
+
+    private String words(String key, KeptOffcut o, String path) {
+        return Labels.of(
+                key, o.material(), job.amounts().sizes(o.length(), o.width()), String.valueOf(o.sheet()), path);
     }
 
     private Block table() {
