@@ -29,6 +29,7 @@ import hushmaze.work.Progress;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
@@ -91,6 +92,11 @@ final class Appraiser {
         prices = new Prices(left);
     }
 
+    /** What there is to cut from. */
+    Supply supply() {
+        return supply;
+    }
+
     /** What a candidate costs now. */
     Verdict again(Candidate candidate) {
         if (candidate.level() == Level.ESTIMATE) {
@@ -122,46 +128,94 @@ final class Appraiser {
     enum End {
         NO_BOX,
         NO_AIR,
+        NOT_CARRIED,
+        NO_SHEETS,
         DONE
     }
 
     /**
      * A first judgement.
      *
-     * @param candidate null if it does not keep the limits on air, or is no box
+     * @param candidate null if it is no box, or does not keep the limits on air, carrying and sheets
      */
     record First(End end, Candidate candidate) {}
 
     First first(Pattern pattern, Candidate lead) {
-        Box box = maker.box(pattern).orElse(null);
-        Solid solid = box == null ? null : solid(box);
-        if (solid == null || facesBuilding(solid)) {
-            return new First(End.NO_BOX, null);
+        Kept kept = kept(pattern);
+        if (kept.end() != End.DONE) {
+            return new First(kept.end(), null);
         }
-        PathAir flow = AirJudge.air(path, solid, air);
-        if (!AirJudge.verdict(path.brief(), flow).ok()) {
-            return new First(End.NO_AIR, null);
-        }
+        Solid solid = kept.solid();
         double depth = solid.outer().size(BoxFit.away(pattern.openingFace()))
                 + path.brief().standOff();
         Candidate.Sizes sizes = new Candidate.Sizes(
-                depth, solid.mass(), flow.pressureHigh(), area(solid.panels().stream()), area(solid.liners().stream()));
+                depth,
+                solid.mass(),
+                kept.flow().pressureHigh(),
+                area(solid.panels().stream()),
+                area(solid.liners().stream()));
         double cost = expected(pattern, sizes);
-        double margin = sound.margin(index, solid, flow, Quick.NONE);
-        if (Double.isInfinite(cost) || Double.isNaN(margin)) {
+        if (Double.isInfinite(cost)) {
+            return new First(End.NO_SHEETS, null);
+        }
+        double margin = sound.margin(index, solid, kept.flow(), Quick.NONE);
+        if (Double.isNaN(margin)) {
             return new First(End.NO_BOX, null);
         }
         Kin kin = kins.computeIfAbsent(pattern.kin(), key -> new Kin(all));
-        return new First(End.DONE, new Candidate(pattern, box, sizes, margin, cost, lead, kin));
+        return new First(End.DONE, new Candidate(pattern, solid.box(), sizes, margin, cost, lead, kin));
     }
 
-    /** Whether a pattern is a box that keeps the limits on air; its sound is not looked at. */
+    /** Whether a pattern is a box that keeps the limits on air, carrying and sheets; its sound is not looked at. */
     boolean keepsLimits(Pattern pattern) {
+        Kept kept = kept(pattern);
+        return kept.end() == End.DONE
+                && Double.isFinite(prices.expected(
+                        pattern.build(), area(kept.solid().panels().stream()), area(kept.solid().liners().stream())));
+    }
+
+    /**
+     * How far a pattern keeps the limits that come before sound and cost.
+     *
+     * @param solid null where it is no box
+     * @param flow null where it was not looked at
+     */
+    private record Kept(End end, Solid solid, PathAir flow) {}
+
+    private Kept kept(Pattern pattern) {
         Solid solid = maker.box(pattern).map(Appraiser::solid).orElse(null);
-        return solid != null
-                && !facesBuilding(solid)
-                && AirJudge.verdict(path.brief(), AirJudge.air(path, solid, air))
-                        .ok();
+        if (solid == null || facesBuilding(solid)) {
+            return new Kept(End.NO_BOX, null, null);
+        }
+        PathAir flow = AirJudge.air(path, solid, air);
+        if (!AirJudge.verdict(path.brief(), flow).ok()) {
+            return new Kept(End.NO_AIR, solid, flow);
+        }
+        if (!planner.mends(solid)) {
+            return new Kept(planner.isCarriedWhole(solid) ? End.NO_SHEETS : End.NOT_CARRIED, solid, flow);
+        }
+        return new Kept(End.DONE, solid, flow);
+    }
+
+    /**
+     * How much of boards, or of liner, a box takes that keeps all limits but the sheets of it.
+     *
+     * @return m² of sheets at the least; nothing if it keeps another limit not
+     */
+    OptionalDouble sheetsNeeded(Pattern pattern, boolean boards) {
+        Kept kept = kept(pattern);
+        if (kept.end() != End.DONE) {
+            return OptionalDouble.empty();
+        }
+        double panels = area(kept.solid().panels().stream());
+        double liners = area(kept.solid().liners().stream());
+        boolean enough = Double.isFinite(prices.expected(pattern.build(), boards ? 0 : panels, boards ? liners : 0));
+        return enough ? OptionalDouble.of(Prices.sheets(boards ? panels : liners)) : OptionalDouble.empty();
+    }
+
+    /** Area of the sheets that there are for a build's boards or liner, m²; infinite where some are bought as needed. */
+    double sheetsThere(Build build, boolean boards) {
+        return prices.there(build, boards);
     }
 
     /** What is to be written into a candidate once it was judged; judging itself changes nothing. */

@@ -4,13 +4,18 @@ import hushmaze.assess.Methods;
 import hushmaze.build.Supply;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
+import hushmaze.quantity.Unit;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -34,6 +39,10 @@ final class BoxSearch {
             new EnumMap<>(Map.of(Level.QUICK, 120, Level.LINERS, 14, Level.ASSESSED, 3));
     /** Most leaders whose neighbours are tried. */
     private static final int MOST_SURROUNDED = 30;
+    /** Most of the smallest boxes tried where larger ones go on no sheets, and how many at once. */
+    private static final int MOST_SMALL = 64;
+
+    private static final int SOME_SMALL = 16;
     /** Lines judged between two looks at whether the work is still wanted. */
     private static final int CHUNK = 64;
 
@@ -110,7 +119,7 @@ final class BoxSearch {
         Map<Boolean, List<PatternGrid.Line>> lines = grid.lines().stream()
                 .collect(
                         Collectors.partitioningBy(line -> line.longest().build().layers() == 1));
-        tally = tally.plus(new Tally(grid.tooNarrow(), 0, 0, 0, 0, 0));
+        tally = tally.plus(Tally.noRoom(grid.tooNarrow()));
         double all = lines.get(true).size() + lines.get(false).size();
         judge(lines.get(true), false, 0, all);
         Candidate quietest = pool.best(Kind.QUIETEST, Level.ESTIMATE);
@@ -124,16 +133,39 @@ final class BoxSearch {
         judge(lines, true, 0, lines.size());
     }
 
-    /** Whether any box of the grid keeps the limits on space and air. */
+    /** Whether any box of the grid keeps the limits on space, air, carrying and sheets. */
     boolean hasBox() {
-        for (PatternGrid.Line line : grid.lines()) {
+        List<PatternGrid.Line> lines = grid.lines();
+        for (int from = 0; from < lines.size(); from += CHUNK) {
             progress.check(0, "looking for a box");
-            if (line.lengths().stream()
-                    .anyMatch(l -> appraiser.keepsLimits(line.longest().ofLength(l)))) {
+            List<PatternGrid.Line> some = lines.subList(from, Math.min(lines.size(), from + CHUNK));
+            if (some.parallelStream().flatMap(PatternGrid.Line::all).anyMatch(appraiser::keepsLimits)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /**
+     * How much of boards, or of liner, any box of the grid takes at the least that keeps all other limits, m² of sheets.
+     *
+     * @return nothing if there is none, or there are as many sheets
+     */
+    Optional<Relaxation> moreSheets(boolean boards) {
+        progress.check(0, "looking for a box");
+        double least = grid.lines().parallelStream()
+                .flatMap(PatternGrid.Line::all)
+                .map(pattern -> appraiser.sheetsNeeded(pattern, boards))
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .min()
+                .orElse(0);
+        double there = grid.lines().stream()
+                .mapToDouble(line -> appraiser.sheetsThere(line.longest().build(), boards))
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        Relaxation.Limit limit = boards ? Relaxation.Limit.BOARD_SHEETS : Relaxation.Limit.LINER_SHEETS;
+        return there < least ? Optional.of(new Relaxation(limit, there, least, Unit.SQUARE_METRE)) : Optional.empty();
     }
 
     private void judge(List<PatternGrid.Line> lines, boolean longestOnly, int done, double all) {
@@ -152,26 +184,21 @@ final class BoxSearch {
 
     private Judged judged(PatternGrid.Line line, boolean longestOnly) {
         List<Candidate> found = new ArrayList<>();
-        int noRoom = 0;
-        int noAir = 0;
-        int left = 0;
+        Tally ended = Tally.NONE;
         boolean enough = false;
         for (double length : line.lengths()) {
             if (enough) {
-                left++;
+                ended = ended.plus(Tally.hopeless(1));
                 continue;
             }
             Appraiser.First first = appraiser.first(line.longest().ofLength(length), null);
-            switch (first.end()) {
-                case NO_BOX -> noRoom++;
-                case NO_AIR -> noAir++;
-                case DONE -> {
-                    found.add(first.candidate());
-                    enough = longestOnly || first.candidate().margin(Level.ESTIMATE) < HOPELESS;
-                }
+            ended = ended.plus(Tally.of(first.end()));
+            if (first.end() == Appraiser.End.DONE) {
+                found.add(first.candidate());
+                enough = longestOnly || first.candidate().margin(Level.ESTIMATE) < HOPELESS;
             }
         }
-        return new Judged(found, new Tally(noRoom, noAir, left, found.size(), 0, 0));
+        return new Judged(found, ended);
     }
 
     /**
@@ -182,13 +209,36 @@ final class BoxSearch {
      */
     Map<Kind, Candidate> settle(List<Kind> kinds, Level target) {
         Map<Level, Integer> left = new EnumMap<>(MOST);
+        Map<Kind, Candidate> leaders = settled(kinds, target, left);
+        if (pool.known(Level.QUICK).isEmpty() && trySmallest()) {
+            leaders = settled(kinds, target, left);
+        }
+        leaders.values().removeIf(c -> c.level().compareTo(target) < 0);
+        return leaders;
+    }
+
+    /**
+     * Where all that was laid out was put aside for want of sheets: the boxes that take the least of boards, until one is
+     * found that goes on what there is.
+     */
+    private boolean trySmallest() {
+        List<Candidate> smallest = pool.known(Level.ESTIMATE).stream()
+                .sorted(Comparator.comparingDouble(c -> c.sizes().boards()))
+                .limit(MOST_SMALL)
+                .toList();
+        for (int from = 0; from < smallest.size() && pool.known(Level.QUICK).isEmpty(); from += SOME_SMALL) {
+            judge(smallest.subList(from, Math.min(smallest.size(), from + SOME_SMALL)));
+        }
+        return !pool.known(Level.QUICK).isEmpty();
+    }
+
+    private Map<Kind, Candidate> settled(List<Kind> kinds, Level target, Map<Level, Integer> left) {
         Map<Kind, Candidate> leaders = leaders(kinds, target, left);
         while (!surround(leaders.values())
                 || !raise(leaders.values(), target, left)
                 || !surround(pool.bestOfForms(kinds.get(0)))) {
             leaders = leaders(kinds, target, left);
         }
-        leaders.values().removeIf(c -> c.level().compareTo(target) < 0);
         return leaders;
     }
 
@@ -228,13 +278,9 @@ final class BoxSearch {
         List<Appraiser.First> firsts =
                 around.parallelStream().map(p -> appraiser.first(p, leader)).toList();
         for (Appraiser.First first : firsts) {
-            switch (first.end()) {
-                case NO_BOX -> tally = tally.plus(new Tally(1, 0, 0, 0, 0, 0));
-                case NO_AIR -> tally = tally.plus(new Tally(0, 1, 0, 0, 0, 0));
-                case DONE -> {
-                    tally = tally.plus(new Tally(0, 0, 0, 1, 0, 0));
-                    pool.add(Collections.singleton(first.candidate()));
-                }
+            tally = tally.plus(Tally.of(first.end()));
+            if (first.end() == Appraiser.End.DONE) {
+                pool.add(Collections.singleton(first.candidate()));
             }
         }
     }
@@ -253,20 +299,20 @@ final class BoxSearch {
         if (batch.isEmpty()) {
             return !assessOne(leaders, target, left);
         }
-        progress.check(0, "comparing boxes");
         batch.forEach(c -> left.merge(c.level().next(), -1, Integer::sum));
-        tally = tally.plus(new Tally(
-                0,
-                0,
-                0,
-                0,
-                batch.stream().filter(c -> c.level() == Level.ESTIMATE).count(),
-                0));
+        judge(batch);
+        return false;
+    }
+
+    /** Judges some at their next level. */
+    private void judge(Collection<Candidate> batch) {
+        progress.check(0, "comparing boxes");
+        tally = tally.plus(Tally.quick(
+                batch.stream().filter(c -> c.level() == Level.ESTIMATE).count()));
         List<Appraiser.Verdict> verdicts = batch.parallelStream()
                 .map(c -> appraiser.next(c, Progress.NONE))
                 .toList();
         verdicts.forEach(Appraiser.Verdict::apply);
-        return false;
     }
 
     /** The wave solution uses all processors by itself. */
@@ -274,7 +320,7 @@ final class BoxSearch {
         for (Candidate leader : leaders) {
             if (leader.level() == Level.LINERS && target == Level.ASSESSED && left.get(Level.ASSESSED) > 0) {
                 left.merge(Level.ASSESSED, -1, Integer::sum);
-                tally = tally.plus(new Tally(0, 0, 0, 0, 0, 1));
+                tally = tally.plus(Tally.inFull());
                 appraiser.next(leader, progress).apply();
                 return true;
             }

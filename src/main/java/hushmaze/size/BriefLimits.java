@@ -11,7 +11,7 @@ import hushmaze.quantity.Unit;
 final class BriefLimits {
     private BriefLimits() {}
 
-    /** The limit's value, SI; NaN when the brief does not set it. */
+    /** The limit's value, SI; of several numbers the first; NaN when the brief does not set it. */
     static double get(Brief brief, Relaxation.Limit limit) {
         Doorway door = brief.construction().doorway();
         return switch (limit) {
@@ -29,12 +29,17 @@ final class BriefLimits {
             case DOORWAY_WIDTH -> door == null ? Double.NaN : door.width();
             case DOORWAY_HEIGHT -> door == null ? Double.NaN : door.height();
             case OPENING -> brief.opening().width();
+            case SPACE -> brief.space().width();
+            case DOORWAY -> door == null ? Double.NaN : door.width();
+            case BOARD_SHEETS, LINER_SHEETS -> Double.NaN;
         };
     }
 
     static Unit unit(Relaxation.Limit limit) {
         return switch (limit) {
-            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, DOORWAY_WIDTH, DOORWAY_HEIGHT, OPENING -> Unit.MILLIMETRE;
+            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, SPACE, DOORWAY_WIDTH, DOORWAY_HEIGHT, DOORWAY, OPENING ->
+                Unit.MILLIMETRE;
+            case BOARD_SHEETS, LINER_SHEETS -> Unit.SQUARE_METRE;
             case PRESSURE_DROP -> Unit.PASCAL;
             case PATH_VELOCITY, OPENING_VELOCITY -> Unit.METRE_PER_SECOND;
             case FLOW -> Unit.LITRE_PER_SECOND;
@@ -62,6 +67,16 @@ final class BriefLimits {
                 carried(brief, c.maxMass(), new Doorway(value, c.doorway().height()));
             case DOORWAY_HEIGHT ->
                 carried(brief, c.maxMass(), new Doorway(c.doorway().width(), value));
+            case SPACE -> {
+                double more = value / s.width();
+                yield brief.withSpace(new Space(value, s.height() * more, s.depth() * more));
+            }
+            case DOORWAY -> {
+                Doorway door = c.doorway();
+                yield carried(brief, c.maxMass(), new Doorway(value, door.height() * value / door.width()));
+            }
+            case BOARD_SHEETS, LINER_SHEETS ->
+                throw new IllegalArgumentException(limit + " is none of a brief's limits");
             case OPENING -> brief.withAirFrom(enlarged(brief.opening(), value), brief.flow(), brief.drive());
         };
     }

@@ -28,6 +28,15 @@ record Freedom(List<Build> builds, int linerLayers, List<PortFace> openingFaces,
         roomFaces = List.copyOf(roomFaces);
     }
 
+    /** Only what takes the least room, mass and sheets of every board and liner: walls of one layer, broad faces bare. */
+    Freedom lightest() {
+        int least = builds.stream().mapToInt(Build::layers).min().orElse(1);
+        List<Build> light = builds.stream()
+                .filter(build -> build.layers() == least && build.lined().equals(LinedFaces.FOLD_PLANE))
+                .toList();
+        return light.isEmpty() ? this : new Freedom(light, 1, openingFaces, roomFaces);
+    }
+
     static Freedom of(Brief brief) {
         Choices choices = brief.choicesOrFree();
         Construction wished = brief.construction();

@@ -185,7 +185,7 @@ public final class LayoutRules {
         Relaxer relaxer =
                 new Relaxer(brief -> !candidates(path, brief, 1, progress).isEmpty(), STEPS, HALVINGS);
         // A larger opening asks for larger boxes, which takes long to try and helps rarely: the search tries that.
-        List<Relaxation.Limit> limits = new ArrayList<>(List.of(Relaxation.Limit.values()));
+        List<Relaxation.Limit> limits = new ArrayList<>(Relaxation.Limit.single());
         limits.remove(Relaxation.Limit.OPENING);
         return relaxer.relaxations(path.brief(), limits);
     }

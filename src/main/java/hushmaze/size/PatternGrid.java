@@ -6,6 +6,7 @@ import hushmaze.project.PortFace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The patterns a search begins with: every form and number of passes, both ways round, every pair of faces, each build, and
@@ -44,7 +45,12 @@ final class PatternGrid {
      * @param longest as a pattern
      * @param lengths from the longest down, m
      */
-    record Line(Pattern longest, List<Double> lengths) {}
+    record Line(Pattern longest, List<Double> lengths) {
+        /** Each of them. */
+        Stream<Pattern> all() {
+            return lengths.stream().map(longest::ofLength);
+        }
+    }
 
     /** All lines that have room in the space and whose passes are wide enough for the air. */
     List<Line> lines() {

@@ -53,14 +53,29 @@ final class Prices {
      * @param liners m²
      */
     double expected(Build build, double boards, double liners) {
+        return cover(sheets(build, true), sheets(boards)) + cover(sheets(build, false), sheets(liners));
+    }
+
+    /** Area of sheets that parts of an area take, m². */
+    static double sheets(double parts) {
+        return parts / USED;
+    }
+
+    /** Area of all sheets for a build's boards or liner, m²; infinite where some are bought as needed. */
+    double there(Build build, boolean boards) {
+        return sheets(build, boards).stream()
+                .mapToDouble(sheet -> sheet.stock() == null ? Double.POSITIVE_INFINITY : sheet.stock() * area(sheet))
+                .sum();
+    }
+
+    private List<Sheet> sheets(Build build, boolean boards) {
         Stock stock = supply.stock();
-        List<Sheet> walls = sheets.computeIfAbsent(
-                new Material(true, build.board().name(), build.board().thickness()),
-                m -> supply.sheets(stock.boardSheets(), m.name(), m.thickness()));
-        List<Sheet> linings = sheets.computeIfAbsent(
-                new Material(false, build.liner().name(), build.liner().thickness()),
-                m -> supply.sheets(stock.linerSheets(), m.name(), m.thickness()));
-        return cover(walls, boards / USED) + cover(linings, liners / USED);
+        Material material = boards
+                ? new Material(true, build.board().name(), build.board().thickness())
+                : new Material(false, build.liner().name(), build.liner().thickness());
+        return sheets.computeIfAbsent(
+                material,
+                m -> supply.sheets(boards ? stock.boardSheets() : stock.linerSheets(), m.name(), m.thickness()));
     }
 
     private double of(Sheet sheet) {

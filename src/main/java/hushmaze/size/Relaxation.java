@@ -1,9 +1,10 @@
 package hushmaze.size;
 
 import hushmaze.quantity.Unit;
+import java.util.List;
 
 /**
- * One limit that, relaxed alone, would let a box be laid out.
+ * One limit that, relaxed alone, would let a box be laid out, or be quiet enough.
  *
  * @param limit which
  * @param from as asked, SI
@@ -24,6 +25,35 @@ public record Relaxation(Limit limit, double from, double to, Unit unit) {
         DOORWAY_WIDTH,
         DOORWAY_HEIGHT,
         /** The opening's width, its height along with it. */
-        OPENING
+        OPENING,
+        /** The space's width, its height and depth along with it. */
+        SPACE,
+        /** The doorway's width, its height along with it. */
+        DOORWAY,
+        /** Area of the boards there are. */
+        BOARD_SHEETS,
+        /** Area of the liner there is. */
+        LINER_SHEETS;
+
+        /** Limits of a brief that are one number. */
+        static List<Limit> single() {
+            return List.of(
+                    SPACE_WIDTH,
+                    SPACE_HEIGHT,
+                    SPACE_DEPTH,
+                    PRESSURE_DROP,
+                    PATH_VELOCITY,
+                    OPENING_VELOCITY,
+                    FLOW,
+                    MASS,
+                    DOORWAY_WIDTH,
+                    DOORWAY_HEIGHT,
+                    OPENING);
+        }
+
+        /** Those that are several numbers, which change in the same measure. */
+        static List<Limit> several() {
+            return List.of(SPACE, DOORWAY);
+        }
     }
 }

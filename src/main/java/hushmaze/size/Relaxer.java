@@ -41,7 +41,13 @@ final class Relaxer {
         this.halvings = halvings;
     }
 
-    /** Every limit that helps alone, with the least that does. */
+    /** Every limit that helps alone, with the least that does; those of several numbers where none of one number does. */
+    List<Relaxation> relaxations(Brief brief) {
+        List<Relaxation> single = relaxations(brief, Relaxation.Limit.single());
+        return single.isEmpty() ? relaxations(brief, Relaxation.Limit.several()) : single;
+    }
+
+    /** Those of some limits that help alone. */
     List<Relaxation> relaxations(Brief brief, List<Relaxation.Limit> limits) {
         List<Relaxation> found = new ArrayList<>();
         for (Relaxation.Limit limit : limits) {
@@ -86,11 +92,14 @@ final class Relaxer {
     /** The next value a person would name, if that does as well: sizes go in steps, so what is more generous may not. */
     private double rounded(Brief brief, Relaxation.Limit limit, double value) {
         double step = switch (limit) {
-            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, DOORWAY_WIDTH, DOORWAY_HEIGHT, OPENING -> LENGTH;
+            case SPACE_WIDTH, SPACE_HEIGHT, SPACE_DEPTH, SPACE, DOORWAY_WIDTH, DOORWAY_HEIGHT, DOORWAY, OPENING ->
+                LENGTH;
             case PRESSURE_DROP -> PRESSURE;
             case PATH_VELOCITY, OPENING_VELOCITY -> VELOCITY;
             case FLOW -> FLOW;
             case MASS -> MASS;
+            case BOARD_SHEETS, LINER_SHEETS ->
+                throw new IllegalArgumentException(limit + " is none of a brief's limits");
         };
         double steps = value / step;
         double whole = step * (limit == Relaxation.Limit.FLOW ? Math.floor(steps + EVEN) : Math.ceil(steps - EVEN));

@@ -229,7 +229,13 @@ public final class Sizing {
         boolean money = inMoney(settled.stock());
         List<Design> designs = chosen.designs();
         if (designs.isEmpty()) {
-            return new PathDesigns(path, designs, search.tally(), money, 0, relaxations(path, null, 0));
+            return new PathDesigns(
+                    path,
+                    designs,
+                    search.tally(),
+                    money,
+                    0,
+                    relaxations(path, search.appraiser().supply()));
         }
         double margin = designs.stream().mapToDouble(Design::margin).max().orElseThrow();
         if (margin >= 0) {
@@ -241,19 +247,46 @@ public final class Sizing {
                 path, designs, search.tally(), money, -margin, relaxations(path, quietest.pattern(), estimate));
     }
 
-    /** What would let a box be found, or one be quiet enough by the estimate, which differs from the best methods so much. */
-    private List<Relaxation> relaxations(int path, Pattern like, double estimate) {
-        Relaxer relaxer = new Relaxer(brief -> possible(brief, path, like, estimate), STEPS, HALVINGS);
-        List<Relaxation.Limit> limits = new ArrayList<>(List.of(Relaxation.Limit.values()));
-        return relaxer.relaxations(shared.paths().get(path).brief(), limits);
+    /** What would let a box be found; nothing where there are some that keep the limits, but no sheets that hold their parts. */
+    private List<Relaxation> relaxations(int path, Supply left) {
+        Brief brief = shared.paths().get(path).brief();
+        if (hasBox(brief, path, left)) {
+            return List.of();
+        }
+        BoxSearch light = lightest(brief, path, left);
+        List<Relaxation> more = new ArrayList<>();
+        light.moreSheets(true).ifPresent(more::add);
+        light.moreSheets(false).ifPresent(more::add);
+        if (more.stream().anyMatch(sheets -> sheets.from() == 0)) {
+            return more;
+        }
+        more.addAll(new Relaxer(relaxed -> hasBox(relaxed, path, left), STEPS, HALVINGS).relaxations(brief));
+        return more;
     }
 
-    private boolean possible(Brief brief, int path, Pattern like, double estimate) {
+    private boolean hasBox(Brief brief, int path, Supply left) {
+        return lightest(brief, path, left).hasBox();
+    }
+
+    /** A search of what takes the least room, mass and sheets: where it finds nothing, nothing is. */
+    private BoxSearch lightest(Brief brief, int path, Supply left) {
         VentPath old = shared.paths().get(path);
         Project relaxed = shared.withPath(path, old.withBrief(brief));
-        if (like == null) {
-            return new BoxSearch(relaxed, path, confirming, Freedom.of(brief), progress).hasBox();
-        }
+        BoxSearch search =
+                new BoxSearch(relaxed, path, confirming, Freedom.of(brief).lightest(), progress);
+        search.cutFrom(left);
+        return search;
+    }
+
+    /** What would let a box be quiet enough by the estimate, which differs from the best methods so much. */
+    private List<Relaxation> relaxations(int path, Pattern like, double estimate) {
+        return new Relaxer(brief -> quietEnough(brief, path, like, estimate), STEPS, HALVINGS)
+                .relaxations(shared.paths().get(path).brief());
+    }
+
+    private boolean quietEnough(Brief brief, int path, Pattern like, double estimate) {
+        VentPath old = shared.paths().get(path);
+        Project relaxed = shared.withPath(path, old.withBrief(brief));
         Freedom freedom = new Freedom(
                 List.of(like.build()),
                 like.build().lined().most(),

@@ -64,6 +64,8 @@ public final class SizeJson {
         node.put("all", tally.all());
         node.put("noRoom", tally.noRoom());
         node.put("noAir", tally.noAir());
+        node.put("notCarried", tally.notCarried());
+        node.put("noSheets", tally.noSheets());
         node.put("hopeless", tally.hopeless());
         node.put("estimated", tally.estimated());
         node.put("quick", tally.quick());

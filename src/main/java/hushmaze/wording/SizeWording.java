@@ -103,6 +103,7 @@ public final class SizeWording {
                 whole(tally.all()),
                 whole(tally.noRoom()),
                 whole(tally.noAir()),
+                some("size.looked.notCarried", tally.notCarried()) + some("size.looked.noSheets", tally.noSheets()),
                 whole(tally.hopeless()),
                 whole(tally.estimated()),
                 whole(tally.quick()),
@@ -239,6 +240,9 @@ public final class SizeWording {
         if (!path.designs().isEmpty() && path.shortfall() == 0) {
             return ways;
         }
+        if (path.designs().isEmpty() && path.tally().estimated() > 0) {
+            return List.of(wording.text("size.noLayout", whole(path.tally().quick())));
+        }
         if (path.designs().isEmpty() && path.relaxations().isEmpty()) {
             return List.of(wording.text("size.noHelp"));
         }
@@ -250,6 +254,10 @@ public final class SizeWording {
             ways.add("- " + wording.relaxation(relaxation));
         }
         return ways;
+    }
+
+    private String some(String key, long n) {
+        return n == 0 ? "" : wording.text(key, whole(n));
     }
 
     private static String whole(long n) {

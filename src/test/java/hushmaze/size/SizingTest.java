@@ -149,6 +149,64 @@ class SizingTest {
         assertThat(sized(relaxed, 1).paths().get(0).designs()).isNotEmpty();
     }
 
+    private static VentPath carried(VentPath path, double mass) {
+        Brief brief = path.brief();
+        return path.withBrief(brief.withConstruction(brief.construction().carried(mass, null)));
+    }
+
+    private static List<Relaxation> ways(Project project) {
+        PathDesigns found = sized(project, 1).paths().get(0);
+        assertThat(found.designs()).isEmpty();
+        return found.relaxations();
+    }
+
+    /** No box is as light as 1 kg in however many parts; more space does not help, a larger mass does. */
+    @Test
+    void aBoxTooHeavyInAnyNumberOfPartsIsToldAsThat() {
+        VentPath path = path("in", 26, new Space(0.6, 0.34, 0.25), FEW);
+        List<Relaxation> ways = ways(project(carried(path, 1)));
+        assertThat(ways).extracting(Relaxation::limit).contains(Relaxation.Limit.MASS);
+        assertThat(ways)
+                .extracting(Relaxation::limit)
+                .doesNotContain(Relaxation.Limit.SPACE_WIDTH, Relaxation.Limit.PRESSURE_DROP);
+        double enough = ways.stream()
+                .filter(way -> way.limit() == Relaxation.Limit.MASS)
+                .findFirst()
+                .orElseThrow()
+                .to();
+        PathDesigns relaxed = sized(project(carried(path, enough)), 1).paths().get(0);
+        assertThat(relaxed.designs()).isNotEmpty();
+        assertThat(relaxed.designs().get(0).result().solid().heaviestModule().mass())
+                .isLessThanOrEqualTo(enough);
+    }
+
+    /** A space too small in all three directions: none of them alone helps, all together do. */
+    @Test
+    void whereNoNumberAloneHelpsSeveralInTheSameMeasureAreTold() {
+        Space small = new Space(0.2, 0.15, 0.07);
+        List<Relaxation> ways = ways(project(path("in", 26, small, FEW)));
+        assertThat(ways).extracting(Relaxation::limit).containsExactly(Relaxation.Limit.SPACE);
+        double more = ways.get(0).to() / small.width();
+        Space enough = new Space(more * small.width(), more * small.height(), more * small.depth());
+        assertThat(sized(project(path("in", 26, enough, FEW)), 1).paths().get(0).designs())
+                .isNotEmpty();
+    }
+
+    @Test
+    void whereThereAreTooFewSheetsThatIsTold() {
+        Project project = project(path("in", 26, new Space(0.6, 0.34, 0.25), FEW));
+        Sheet none = new Sheet("2440 x 1220", 2.44, 1.22, 40.0, 0, "invented for a test");
+        List<Relaxation> ways = ways(with(project, none));
+        assertThat(ways).extracting(Relaxation::limit).containsExactly(Relaxation.Limit.BOARD_SHEETS);
+        assertThat(ways.get(0).from()).isZero();
+        assertThat(ways.get(0).to()).isBetween(0.05, 1.0);
+        double side = Math.sqrt(1.3 * ways.get(0).to());
+        Sheet small = new Sheet("small", side, side, 40.0, 1, "invented for a test");
+        PathDesigns found = sized(with(project, small), 1).paths().get(0);
+        assertThat(found.tally().estimated()).isPositive();
+        assertThat(found.tally().noSheets()).isPositive();
+    }
+
     /** A loud path and a faint one: equal shares would ask more of the loud one's box than it can give. */
     @Test
     void theTargetIsSharedWhereThatHelps() {

@@ -16,7 +16,7 @@ class SizeWordingTest {
     private final SizeWording words = new SizeWording(UnitSystem.METRIC);
 
     private static PathDesigns nothing(List<Relaxation> ways) {
-        return new PathDesigns(0, List.of(), new Tally(1000, 200, 30, 4, 0, 0), true, 0, ways);
+        return new PathDesigns(0, List.of(), new Tally(1000, 200, 0, 0, 30, 0, 0, 0), true, 0, ways);
     }
 
     @Test
@@ -28,8 +28,17 @@ class SizeWordingTest {
 
     @Test
     void whatBecameOfBoxesIsSaidInFigures() {
-        assertThat(words.looked(new Tally(1000, 200, 30, 4, 3, 2)))
-                .contains("1,234 boxes", "1,000", "200", "30", "4 were judged", "3 of them", "2 by the wave");
+        assertThat(words.looked(new Tally(1000, 170, 20, 10, 30, 4, 3, 2)))
+                .contains(
+                        "1,234 boxes",
+                        "1,000",
+                        "170",
+                        "20 were too heavy",
+                        "10 took more",
+                        "30",
+                        "4 were judged",
+                        "3 of them",
+                        "2 by the wave");
     }
 
     @Test
