@@ -6,7 +6,7 @@ import hushmaze.assess.Methods;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.ProjectFile;
 import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
@@ -48,7 +48,7 @@ record LoadedProject(Project project, Assessment assessment) {
     }
 
     private static LoadedProject of(Project project, boolean quick, PrintWriter talk, Progress progress) {
-        Project complete = LayoutRules.complete(project, progress);
+        Project complete = FirstLayout.complete(project, progress);
         Wording wording = new Wording(project.units());
         project.paths().stream()
                 .filter(path -> path.box() == null)

@@ -57,16 +57,17 @@ final class Appraiser {
      * @param project with every flow settled
      * @param index of the path
      * @param confirming methods of the last level
+     * @param left what the boxes of the paths before leave of sheets
      */
-    Appraiser(Project project, int index, Methods confirming) {
+    Appraiser(Project project, int index, Methods confirming, Supply left) {
         this.confirming = confirming;
         this.project = project;
         this.index = index;
         this.path = project.paths().get(index);
         this.air = AirState.of(project.room());
         this.sound = new SoundJudge(project);
-        this.supply = Assessor.supply(project, index, confirming.sheets(), Progress.NONE);
-        this.prices = new Prices(supply);
+        this.supply = left;
+        this.prices = new Prices(left);
         this.maker = new BoxMaker(path.brief(), new Steps(project.units()));
         this.planner = new SeamPlanner(path.brief().construction(), project.stock(), project.units());
     }

@@ -1,5 +1,6 @@
 package hushmaze.size;
 
+import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.build.Supply;
 import hushmaze.project.Brief;
@@ -52,6 +53,8 @@ final class BoxSearch {
     private final Pool pool = new Pool();
     private Tally tally = Tally.NONE;
     private int surrounded;
+    private int mostQuick = MOST.get(Level.QUICK);
+    private int mostSurrounded = MOST_SURROUNDED;
     private Progress progress;
 
     /**
@@ -64,13 +67,23 @@ final class BoxSearch {
 
     /** @param confirming methods of the last level */
     BoxSearch(Project project, int path, Methods confirming, Progress progress) {
-        this(project, path, confirming, Freedom.of(project.paths().get(path).brief()), progress);
+        this(
+                project,
+                path,
+                confirming,
+                Freedom.of(project.paths().get(path).brief()),
+                Assessor.supply(project, path, confirming.sheets(), progress),
+                progress);
     }
 
-    BoxSearch(Project project, int path, Methods confirming, Freedom freedom, Progress progress) {
+    /**
+     * @param freedom what it may choose among
+     * @param left what the boxes of the paths before leave of sheets
+     */
+    BoxSearch(Project project, int path, Methods confirming, Freedom freedom, Supply left, Progress progress) {
         Brief brief = project.paths().get(path).brief();
         Steps steps = new Steps(project.units());
-        this.appraiser = new Appraiser(project, path, confirming);
+        this.appraiser = new Appraiser(project, path, confirming, left);
         this.grid = new PatternGrid(brief, freedom, steps);
         this.neighbours = new Neighbours(brief, freedom, steps);
         this.progress = progress;
@@ -96,6 +109,12 @@ final class BoxSearch {
 
     Appraiser appraiser() {
         return appraiser;
+    }
+
+    /** From now on judges no more than so many by the quick wave, and looks around no more than so many leaders. */
+    void sparing(int quick, int around) {
+        mostQuick = quick;
+        mostSurrounded = around;
     }
 
     /** Tells somebody else from now on. */
@@ -209,6 +228,7 @@ final class BoxSearch {
      */
     Map<Kind, Candidate> settle(List<Kind> kinds, Level target) {
         Map<Level, Integer> left = new EnumMap<>(MOST);
+        left.put(Level.QUICK, mostQuick);
         Map<Kind, Candidate> leaders = settled(kinds, target, left);
         if (pool.known(Level.QUICK).isEmpty() && trySmallest()) {
             leaders = settled(kinds, target, left);
@@ -261,7 +281,7 @@ final class BoxSearch {
     private boolean surround(Iterable<Candidate> leaders) {
         boolean nothing = true;
         for (Candidate leader : leaders) {
-            boolean worth = leader.level() != Level.ESTIMATE && !leader.surrounded() && surrounded < MOST_SURROUNDED;
+            boolean worth = leader.level() != Level.ESTIMATE && !leader.surrounded() && surrounded < mostSurrounded;
             if (worth) {
                 nothing = false;
                 surrounded++;

@@ -17,8 +17,10 @@ import java.util.List;
  * @param linerLayers most layers of liner on a face
  * @param openingFaces that may lie over the opening
  * @param roomFaces that may have the port in the room
+ * @param linings whether boxes may be lined otherwise than the builds are
  */
-record Freedom(List<Build> builds, int linerLayers, List<PortFace> openingFaces, List<PortFace> roomFaces) {
+record Freedom(
+        List<Build> builds, int linerLayers, List<PortFace> openingFaces, List<PortFace> roomFaces, boolean linings) {
     private static final List<PortFace> OVER_OPENING = List.of(PortFace.BACK, PortFace.END, PortFace.SIDE);
     private static final List<PortFace> IN_ROOM = List.of(PortFace.FRONT, PortFace.END, PortFace.SIDE);
 
@@ -34,9 +36,22 @@ record Freedom(List<Build> builds, int linerLayers, List<PortFace> openingFaces,
         List<Build> light = builds.stream()
                 .filter(build -> build.layers() == least && build.lined().equals(LinedFaces.FOLD_PLANE))
                 .toList();
-        return light.isEmpty() ? this : new Freedom(light, 1, openingFaces, roomFaces);
+        return light.isEmpty() ? this : new Freedom(light, 1, openingFaces, roomFaces, linings);
     }
 
+    /** The one build and the faces that are wished for. */
+    static Freedom asWished(Brief brief) {
+        Construction wished = brief.construction();
+        LinedFaces lined = wished.linedBroadFaces() ? LinedFaces.ALL : LinedFaces.FOLD_PLANE;
+        return new Freedom(
+                List.of(new Build(wished.board(), wished.shellLayers(), wished.baffleLayers(), wished.liner(), lined)),
+                1,
+                List.of(wished.openingFace()),
+                List.of(wished.roomFace()),
+                false);
+    }
+
+    /** What the brief lets be chosen among. */
     static Freedom of(Brief brief) {
         Choices choices = brief.choicesOrFree();
         Construction wished = brief.construction();
@@ -58,6 +73,7 @@ record Freedom(List<Build> builds, int linerLayers, List<PortFace> openingFaces,
                 builds,
                 choices.linerLayers(),
                 choices.openingFaces().isEmpty() ? OVER_OPENING : choices.openingFaces(),
-                choices.roomFaces().isEmpty() ? IN_ROOM : choices.roomFaces());
+                choices.roomFaces().isEmpty() ? IN_ROOM : choices.roomFaces(),
+                true);
     }
 }

@@ -90,7 +90,9 @@ final class Neighbours {
                 all.add(pattern.ofBuild(other));
             }
         }
-        linings(all, pattern);
+        if (freedom.linings()) {
+            linings(all, pattern);
+        }
     }
 
     /** Baffles bare, and one layer of liner more or less on the sides and baffles, the ends, the broad faces. */

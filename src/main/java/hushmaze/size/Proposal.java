@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the rule set found for a brief.
+ * What a first layout found for a brief.
  *
  * @param box the proposed box; empty when none fits
  * @param quietEnough whether the box meets the target at the pessimistic edge

@@ -6,7 +6,6 @@ import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.build.Supply;
-import hushmaze.project.Brief;
 import hushmaze.project.Project;
 import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
@@ -154,8 +153,8 @@ public final class Sizing {
     /** Where there are only so many sheets, boxes put aside for want of them may do now, and the search begins anew. */
     private void cutFrom(Supply left, List<BoxSearch> searches, int n, int path, Progress ours) {
         if (left.isLimited()) {
-            BoxSearch anew = new BoxSearch(shared, path, confirming, ours);
-            anew.cutFrom(left);
+            Freedom freedom = Freedom.of(shared.paths().get(path).brief());
+            BoxSearch anew = new BoxSearch(shared, path, confirming, freedom, left, ours);
             begin(anew);
             searches.set(n, anew);
         } else {
@@ -235,7 +234,7 @@ public final class Sizing {
                     search.tally(),
                     money,
                     0,
-                    relaxations(path, search.appraiser().supply()));
+                    helping(search, path).toFindABox(STEPS, HALVINGS));
         }
         double margin = designs.stream().mapToDouble(Design::margin).max().orElseThrow();
         if (margin >= 0) {
@@ -244,58 +243,16 @@ public final class Sizing {
         Candidate quietest = chosen.quietest();
         double estimate = quietest.margin(Level.ESTIMATE) - quietest.margin(Level.ASSESSED);
         return new PathDesigns(
-                path, designs, search.tally(), money, -margin, relaxations(path, quietest.pattern(), estimate));
+                path,
+                designs,
+                search.tally(),
+                money,
+                -margin,
+                helping(search, path).toBeQuiet(quietest.pattern(), estimate, STEPS, HALVINGS));
     }
 
-    /** What would let a box be found; nothing where there are some that keep the limits, but no sheets that hold their parts. */
-    private List<Relaxation> relaxations(int path, Supply left) {
-        Brief brief = shared.paths().get(path).brief();
-        if (hasBox(brief, path, left)) {
-            return List.of();
-        }
-        BoxSearch light = lightest(brief, path, left);
-        List<Relaxation> more = new ArrayList<>();
-        light.moreSheets(true).ifPresent(more::add);
-        light.moreSheets(false).ifPresent(more::add);
-        if (more.stream().anyMatch(sheets -> sheets.from() == 0)) {
-            return more;
-        }
-        more.addAll(new Relaxer(relaxed -> hasBox(relaxed, path, left), STEPS, HALVINGS).relaxations(brief));
-        return more;
-    }
-
-    private boolean hasBox(Brief brief, int path, Supply left) {
-        return lightest(brief, path, left).hasBox();
-    }
-
-    /** A search of what takes the least room, mass and sheets: where it finds nothing, nothing is. */
-    private BoxSearch lightest(Brief brief, int path, Supply left) {
-        VentPath old = shared.paths().get(path);
-        Project relaxed = shared.withPath(path, old.withBrief(brief));
-        BoxSearch search =
-                new BoxSearch(relaxed, path, confirming, Freedom.of(brief).lightest(), progress);
-        search.cutFrom(left);
-        return search;
-    }
-
-    /** What would let a box be quiet enough by the estimate, which differs from the best methods so much. */
-    private List<Relaxation> relaxations(int path, Pattern like, double estimate) {
-        return new Relaxer(brief -> quietEnough(brief, path, like, estimate), STEPS, HALVINGS)
-                .relaxations(shared.paths().get(path).brief());
-    }
-
-    private boolean quietEnough(Brief brief, int path, Pattern like, double estimate) {
-        VentPath old = shared.paths().get(path);
-        Project relaxed = shared.withPath(path, old.withBrief(brief));
-        Freedom freedom = new Freedom(
-                List.of(like.build()),
-                like.build().lined().most(),
-                List.of(like.openingFace()),
-                List.of(like.roomFace()));
-        BoxSearch search = new BoxSearch(relaxed, path, confirming, freedom, progress);
-        search.beginWithLongest();
-        Candidate quietest = search.pool().best(Kind.QUIETEST, Level.ESTIMATE);
-        return quietest != null && quietest.margin(Level.ESTIMATE) >= estimate;
+    private WhatHelps helping(BoxSearch search, int path) {
+        return new WhatHelps(shared, path, Freedom::of, search.appraiser().supply(), progress);
     }
 
     private Project withBoxes(List<Integer> numbers, List<PathDesigns> designs) {

@@ -43,7 +43,7 @@ public final class Sweep {
         double value = range.value(step);
         try {
             Project asked = projects.apply(value);
-            Project complete = LayoutRules.complete(asked, progress);
+            Project complete = FirstLayout.complete(asked, progress);
             List<Boolean> laidOut = asked.paths().stream()
                     .map(VentPath::box)
                     .map(box -> box == null)

@@ -1,2 +1,2 @@
-/** Finds a box for a brief: for now by a rule set that tries a small grid of boxes and judges each. */
+/** Finds boxes for a brief: a first one at once, the best of several kinds by a longer search; and tells which limits are in the way. */
 package hushmaze.size;

@@ -10,7 +10,7 @@ import hushmaze.project.PathReadings;
 import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.RoomReadings;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.TestProjects;
 import hushmaze.work.Progress;
 import java.util.List;
@@ -30,9 +30,9 @@ class AirComparisonTest {
     @BeforeAll
     static void assess() {
         Project asked = TestRooms.project(TestRooms.nc(25), null, TestRooms.path("way", Purpose.SUPPLY, 40, null));
-        booth = Assessor.assess(LayoutRules.complete(asked, Progress.NONE), Methods.ESTIMATE, Progress.NONE);
+        booth = Assessor.assess(FirstLayout.complete(asked, Progress.NONE), Methods.ESTIMATE, Progress.NONE);
         cellar = Assessor.assess(
-                LayoutRules.complete(TestProjects.read("trio-cellar"), Progress.NONE), Methods.ESTIMATE, Progress.NONE);
+                FirstLayout.complete(TestProjects.read("trio-cellar"), Progress.NONE), Methods.ESTIMATE, Progress.NONE);
     }
 
     private static List<Line> lines(Assessment assessment, Double flow, RoomReadings room) {

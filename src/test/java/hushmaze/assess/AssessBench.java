@@ -2,7 +2,7 @@ package hushmaze.assess;
 
 import hushmaze.air.AirState;
 import hushmaze.project.Project;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
@@ -22,7 +22,7 @@ public final class AssessBench {
         for (String name : SampleProjects.names()) {
             Project asked = SampleProjects.read(name);
             long start = System.nanoTime();
-            Project project = LayoutRules.complete(asked, Progress.NONE);
+            Project project = FirstLayout.complete(asked, Progress.NONE);
             double layout = (System.nanoTime() - start) / 1e6;
             double check = 0;
             for (int i = 0; i < warmUp; i++) {

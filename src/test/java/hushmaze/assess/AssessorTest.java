@@ -22,7 +22,7 @@ import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.AssessmentJson;
 import hushmaze.store.SampleProjects;
 import hushmaze.wording.Wording;
@@ -40,7 +40,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class AssessorTest {
     private static Assessment assess(Project project) {
-        return Assessor.assess(LayoutRules.complete(project, Progress.NONE), Methods.QUICK, Progress.NONE);
+        return Assessor.assess(FirstLayout.complete(project, Progress.NONE), Methods.QUICK, Progress.NONE);
     }
 
     private static Project twoPaths() {
@@ -143,7 +143,7 @@ class AssessorTest {
 
     @Test
     void theSameProjectGivesTheSameAssessment() {
-        Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
+        Project project = FirstLayout.complete(twoPaths(), Progress.NONE);
         Wording wording = new Wording(project.units());
         String once = AssessmentJson.of(Assessor.assess(project, Methods.QUICK, Progress.NONE), wording);
         String again = AssessmentJson.of(Assessor.assess(project, Methods.QUICK, Progress.NONE), wording);
@@ -223,7 +223,7 @@ class AssessorTest {
 
     @Test
     void tooFewSheetsAndTooSmallSheetsAreToldApart() {
-        Project project = LayoutRules.complete(twoPaths(), Progress.NONE);
+        Project project = FirstLayout.complete(twoPaths(), Progress.NONE);
         Assessment none = Assessor.assess(withBoardSheet(project, 2.44, 1.22, 0), Methods.QUICK, Progress.NONE);
         assertThat(kinds(none.paths().get(0).notices(), Severity.STOP))
                 .contains(NoticeKind.NOT_ENOUGH_SHEETS)

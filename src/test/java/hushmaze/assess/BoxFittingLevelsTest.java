@@ -8,7 +8,7 @@ import hushmaze.project.Project;
 import hushmaze.project.Reading;
 import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.util.List;
@@ -29,7 +29,7 @@ class BoxFittingLevelsTest {
     }
 
     private static void explained(Methods methods) {
-        Project project = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        Project project = FirstLayout.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
         Assessment assessment = Assessor.assess(project, methods, Progress.NONE);
         for (PathResult path : assessment.paths()) {
             Comparison comparison = Comparison.of(

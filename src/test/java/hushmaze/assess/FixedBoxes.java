@@ -5,7 +5,7 @@ import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.TestProjects;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import java.util.List;
 
 /** The heavy box of a sample project, hung and set up in other ways, for tests. */
 public final class FixedBoxes {
-    private static final Project CELLAR = LayoutRules.complete(TestProjects.read("trio-cellar"), Progress.NONE);
+    private static final Project CELLAR = FirstLayout.complete(TestProjects.read("trio-cellar"), Progress.NONE);
 
     private FixedBoxes() {}
 

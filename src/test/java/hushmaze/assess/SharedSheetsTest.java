@@ -18,7 +18,7 @@ import hushmaze.project.Stock;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.util.HashSet;
@@ -42,7 +42,7 @@ class SharedSheetsTest {
     }
 
     private static Assessment assess(Project project) {
-        return Assessor.assess(LayoutRules.complete(project, Progress.NONE), Methods.ESTIMATE, Progress.NONE);
+        return Assessor.assess(FirstLayout.complete(project, Progress.NONE), Methods.ESTIMATE, Progress.NONE);
     }
 
     private static long used(Assessment all, Sheet sheet) {
@@ -79,7 +79,7 @@ class SharedSheetsTest {
     @Test
     void materialsOfOneBoxShareToo() {
         Sheet two = new Sheet("2440 x 1220, two left", 2.44, 1.22, null, 2, "test");
-        Project cellar = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        Project cellar = FirstLayout.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
         VentPath path = cellar.paths().get(0);
         Board board = path.box().shell().get(0);
         Board other = new Board(
@@ -104,7 +104,7 @@ class SharedSheetsTest {
     void anOffcutIsOfOneBoard() {
         Sheet large = new Sheet("2800 x 2070, one left", 2.8, 2.07, null, 1, "Plywood 18 mm", "test");
         Sheet bought = new Sheet("2500 x 1250", 2.5, 1.25, 60.0, null, "test");
-        Project cellar = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        Project cellar = FirstLayout.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
         VentPath path = cellar.paths().get(0);
         Project one = with(cellar, large, bought).withPaths(List.of(path));
         assertThat(used(assess(one), large)).isZero();
@@ -157,7 +157,7 @@ class SharedSheetsTest {
     @Test
     void twoSmallBoxesGoOnTheSheetsOfOne() {
         Sheet bought = new Sheet("2500 x 1250", 2.5, 1.25, 60.0, null, "test");
-        Project cellar = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        Project cellar = FirstLayout.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
         Box old = cellar.paths().get(0).box();
         Box small = new Box(
                 Box.Form.MAZE,

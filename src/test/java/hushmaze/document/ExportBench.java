@@ -4,7 +4,7 @@ import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
@@ -23,7 +23,7 @@ public final class ExportBench {
     public static void main(String[] args) throws IOException {
         Path folder = Files.createTempDirectory("hushmaze-bench");
         for (String name : SampleProjects.names()) {
-            Project project = LayoutRules.complete(SampleProjects.read(name), Progress.NONE);
+            Project project = FirstLayout.complete(SampleProjects.read(name), Progress.NONE);
             StringBuilder line = new StringBuilder(String.format(
                     Locale.ROOT, "%-14s %d paths, s:", name, project.paths().size()));
             for (int i = 0; i < RUNS; i++) {

@@ -21,7 +21,7 @@ import hushmaze.project.Project;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.solid.Cutout;
 import hushmaze.solid.Groove;
 import hushmaze.store.SampleProjects;
@@ -101,7 +101,7 @@ class PdfWriterTest {
     void lengthIsPrintedAlongTheLengthAndWidthAlongTheWidth() throws IOException {
         int compared = 0;
         for (String name : SampleProjects.names()) {
-            Project project = LayoutRules.complete(SampleProjects.read(name), Progress.NONE);
+            Project project = FirstLayout.complete(SampleProjects.read(name), Progress.NONE);
             Assessment assessment = Assessor.assess(project, Methods.ESTIMATE, Progress.NONE);
             for (PathResult result : assessment.paths()) {
                 try (PDDocument pdf = Loader.loadPDF(bytes(assessment, result, Paper.A4, project.units()))) {

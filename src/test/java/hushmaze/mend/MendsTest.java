@@ -25,7 +25,7 @@ import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.size.ResizedBox;
 import hushmaze.solid.SolidBuilder;
 import hushmaze.wording.MendWording;
@@ -52,11 +52,11 @@ class MendsTest {
                 new VentPath("in", Purpose.SUPPLY, TestRooms.brief(level, null, space, Opening.Beyond.INDOORS), null);
         VentPath out =
                 new VentPath("out", Purpose.RETURN, TestRooms.brief(level, null, space, Opening.Beyond.INDOORS), null);
-        return LayoutRules.complete(TestRooms.project(TestRooms.nc(25), null, in, out), Progress.NONE);
+        return FirstLayout.complete(TestRooms.project(TestRooms.nc(25), null, in, out), Progress.NONE);
     }
 
     private static Project room() {
-        return room(40, new Space(0.9, 0.7, 0.4));
+        return room(36, new Space(0.9, 0.7, 0.4));
     }
 
     private static Project with(Project project, UnaryOperator<Box> change) {

@@ -1,6 +1,7 @@
 package hushmaze.size;
 
 import hushmaze.assess.Methods;
+import hushmaze.build.Supply;
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
 import hushmaze.project.LinedFaces;
@@ -31,7 +32,7 @@ final class FullGrid {
      */
     static FullGrid of(Project project, int path, double step) {
         Brief brief = project.paths().get(path).brief();
-        Appraiser appraiser = new Appraiser(project, path, Methods.QUICK);
+        Appraiser appraiser = new Appraiser(project, path, Methods.QUICK, Supply.of(project.stock()));
         List<Candidate> all = patterns(brief, Freedom.of(brief), new Steps(project.units()), step).parallelStream()
                 .map(p -> appraiser.first(p, null))
                 .filter(first -> first.end() == Appraiser.End.DONE)

@@ -9,7 +9,7 @@ import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
 import org.junit.jupiter.api.Test;
@@ -22,7 +22,7 @@ class AirJsonTest {
 
     private static Assessment sample(String name) {
         return Assessor.assess(
-                LayoutRules.complete(TestProjects.read(name), Progress.NONE), Methods.ESTIMATE, Progress.NONE);
+                FirstLayout.complete(TestProjects.read(name), Progress.NONE), Methods.ESTIMATE, Progress.NONE);
     }
 
     @Test

@@ -11,7 +11,7 @@ import hushmaze.project.Drive;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.TestProjects;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ class AirWordingTest {
     private final Wording metric = new Wording(UnitSystem.METRIC);
 
     private static Project laidOut(String name) {
-        return LayoutRules.complete(TestProjects.read(name), Progress.NONE);
+        return FirstLayout.complete(TestProjects.read(name), Progress.NONE);
     }
 
     private static Assessment assess(Project project) {

@@ -5,7 +5,7 @@ import hushmaze.document.DocumentSet;
 import hushmaze.document.ExportFailure;
 import hushmaze.drawing.Paper;
 import hushmaze.project.Project;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.Autosave;
 import hushmaze.store.ProjectFile;
 import hushmaze.store.SampleProjects;
@@ -167,7 +167,7 @@ public final class FileModel {
         exporting.set(true);
         runner.run(
                 progress -> {
-                    Project whole = LayoutRules.complete(asked, progress);
+                    Project whole = FirstLayout.complete(asked, progress);
                     Assessment assessment = known.orElseGet(() -> results.assess(whole, results.best(), progress));
                     String text = ProjectFile.text(whole);
                     return DocumentSet.write(assessment, text, folder, paper, asked.units(), true);

@@ -9,7 +9,7 @@ import hushmaze.project.Box;
 import hushmaze.project.KeptBox;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.util.ArrayList;
@@ -191,7 +191,7 @@ public final class KeptModel {
                 progress -> {
                     Progress ours = progress.asLongAs(() -> ticket == wanted.get());
                     ours.check(0, asked.name());
-                    Project whole = LayoutRules.complete(asked, ours);
+                    Project whole = FirstLayout.complete(asked, ours);
                     Assessment all = Assessor.assess(whole, methods, boxes, ours);
                     return all.paths().get(path);
                 },

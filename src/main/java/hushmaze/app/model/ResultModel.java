@@ -9,7 +9,7 @@ import hushmaze.project.Box;
 import hushmaze.project.Project;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.InvalidValue;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.size.NoBox;
 import hushmaze.size.Proposal;
 import hushmaze.size.Relaxation;
@@ -197,7 +197,7 @@ public final class ResultModel {
 
     private Judged judged(Project project, Methods methods, Progress progress) {
         progress.check(0, project.name());
-        Project whole = LayoutRules.complete(project, progress);
+        Project whole = FirstLayout.complete(project, progress);
         return new Judged(whole, Assessor.assess(whole, methods, boxes, progress));
     }
 
@@ -216,7 +216,7 @@ public final class ResultModel {
         Project asked = edit.project();
         int path = edit.path();
         runner.run(
-                progress -> new LayoutRules(asked).propose(path, progress),
+                progress -> new FirstLayout(asked).propose(path, progress),
                 proposal -> {
                     layingOut.set(false);
                     take(proposal, asked, path);

@@ -13,7 +13,7 @@ import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.size.Sized;
 import hushmaze.sound.criterion.AWeighting;
 import hushmaze.store.Presets;
@@ -54,7 +54,7 @@ class GuideModelTest {
     }
 
     private static Sized laidOut(Project project) {
-        return new Sized(LayoutRules.complete(project, Progress.NONE), List.of(), true);
+        return new Sized(FirstLayout.complete(project, Progress.NONE), List.of(), true);
     }
 
     private static void toTheEnd(GuideModel guide) {

@@ -12,8 +12,8 @@ import hushmaze.project.Space;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Unit;
 import hushmaze.size.Design;
+import hushmaze.size.FirstLayout;
 import hushmaze.size.Kind;
-import hushmaze.size.LayoutRules;
 import hushmaze.size.PathDesigns;
 import hushmaze.size.Relaxation;
 import hushmaze.size.ResizedBox;
@@ -48,7 +48,7 @@ public final class PreparedFinds implements SizingModel.Finder {
     }
 
     private static Design design(Project project, double longer, Kind... kinds) {
-        Project laidOut = LayoutRules.complete(project, Progress.NONE);
+        Project laidOut = FirstLayout.complete(project, Progress.NONE);
         VentPath path = laidOut.paths().get(0);
         Box box = path.box();
         Project whole = laidOut.withPath(

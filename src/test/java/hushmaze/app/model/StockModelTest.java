@@ -9,7 +9,7 @@ import hushmaze.project.Box;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Project;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.nio.file.Path;
@@ -130,7 +130,7 @@ class StockModelTest {
     /** Any face can be chosen, from any other, for both ends; an opening never grows. */
     @Test
     void openingsGoIntoAnyFace() {
-        designer.edit().edit("box", p -> LayoutRules.complete(p, Progress.NONE));
+        designer.edit().edit("box", p -> FirstLayout.complete(p, Progress.NONE));
         PortFaces faces = new PortFaces(designer.edit());
         List<String> refused = new ArrayList<>();
         for (String end : List.of("openingPort", "roomPort")) {

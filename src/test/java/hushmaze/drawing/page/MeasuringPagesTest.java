@@ -18,7 +18,7 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.draft.FormTable;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.util.List;
@@ -59,7 +59,7 @@ class MeasuringPagesTest {
 
     @Test
     void thirdsHaveTheirRowsToo() {
-        Project cabin = LayoutRules.complete(SampleProjects.read("lesson-cabin"), Progress.NONE);
+        Project cabin = FirstLayout.complete(SampleProjects.read("lesson-cabin"), Progress.NONE);
         Assessment assessment = Assessor.assess(cabin, Methods.ESTIMATE, Progress.NONE);
         PathResult result = assessment.paths().get(0);
         for (Paper paper : Paper.values()) {

@@ -27,7 +27,7 @@ import hushmaze.project.RoomReadings;
 import hushmaze.quantity.BandLevels;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.size.LayoutRules;
+import hushmaze.size.FirstLayout;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.util.Arrays;
@@ -119,7 +119,7 @@ class ReportPagesTest {
     /** The sample's sound figures are made up, so it takes a box whose figures are its own. */
     @Test
     void whatExplainsTheReadingsIsSaidWithItsCaution() {
-        Project project = LayoutRules.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
+        Project project = FirstLayout.complete(SampleProjects.read("trio-cellar"), Progress.NONE);
         PathResult path = Assessor.assess(project, Methods.ESTIMATE, Progress.NONE)
                 .paths()
                 .get(0);

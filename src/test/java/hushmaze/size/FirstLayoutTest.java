@@ -31,12 +31,12 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Property: a proposed box keeps every limit of its brief; when none is found, the relaxations named really help. */
-class LayoutRulesTest {
+class FirstLayoutTest {
     private static final double SLACK = 1e-6;
 
     private static Proposal propose(Brief brief) {
         VentPath path = new VentPath("in", Purpose.SUPPLY, brief, null);
-        return new LayoutRules(TestRooms.project(TestRooms.nc(20), null, path)).propose(0, Progress.NONE);
+        return new FirstLayout(TestRooms.project(TestRooms.nc(20), null, path)).propose(0, Progress.NONE);
     }
 
     @Test
@@ -181,7 +181,7 @@ class LayoutRulesTest {
     void moreSpaceNeverMakesTheProposedBoxWorse() {
         Brief small = TestRooms.brief(75, null, new Space(0.7, 0.5, 0.25), Opening.Beyond.INDOORS);
         Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, small, null));
-        Proposal tight = new LayoutRules(project).propose(0, Progress.NONE);
+        Proposal tight = new FirstLayout(project).propose(0, Progress.NONE);
         Proposal roomy = propose(TestRooms.brief(75, null, new Space(1.4, 1.0, 0.5), Opening.Beyond.INDOORS));
         assertThat(tight.quietEnough()).isFalse();
         SoundJudge judge = new SoundJudge(project);
@@ -199,7 +199,7 @@ class LayoutRulesTest {
     @Test
     void cancelStopsTheSearch() {
         VentPath path = TestRooms.path("in", Purpose.SUPPLY, 60, null);
-        LayoutRules rules = new LayoutRules(TestRooms.project(TestRooms.nc(20), null, path));
+        FirstLayout rules = new FirstLayout(TestRooms.project(TestRooms.nc(20), null, path));
         Progress cancelled = (fraction, doing) -> {
             throw new Progress.Cancelled();
         };
