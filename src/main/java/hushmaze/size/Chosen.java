@@ -1,6 +1,7 @@
 package hushmaze.size;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -69,6 +70,70 @@ final class Chosen {
             case CHEAPEST -> other.cost() <= one.cost() * (1 + ALIKE);
             case LEAST_RESISTANCE -> other.sizes().drop() <= one.sizes().drop() * (1 + 2 * ALIKE);
             case LIGHTEST -> other.sizes().mass() <= one.sizes().mass() * (1 + ALIKE);
+        };
+    }
+
+    /**
+     * Gives every name to the design that has the best figure of all that are kept: boxes are alike within some percent while they
+     * are looked for, and the one found for one thing may turn out a trifle better at another.
+     *
+     * @param recommendedToo whether the recommended one may be another, too
+     */
+    void rename(boolean recommendedToo) {
+        for (Kind kind : Kind.values()) {
+            int holder = holder(kind);
+            if (holder >= 0 && (kind != Kind.RECOMMENDED || recommendedToo)) {
+                int best = holder;
+                for (int i = 0; i < kept.size(); i++) {
+                    best = better(kind, kept.get(i), kept.get(best)) ? i : best;
+                }
+                kinds.get(holder).remove(kind);
+                kinds.get(best).add(kind);
+                Collections.sort(kinds.get(best));
+            }
+        }
+        int first = holder(Kind.RECOMMENDED);
+        if (first > 0) {
+            kept.add(0, kept.remove(first));
+            kinds.add(0, kinds.remove(first));
+        }
+        for (int i = kept.size() - 1; i >= 0; i--) {
+            if (kinds.get(i).isEmpty()) {
+                kept.remove(i);
+                kinds.remove(i);
+            }
+        }
+    }
+
+    private int holder(Kind kind) {
+        for (int i = 0; i < kept.size(); i++) {
+            if (kinds.get(i).contains(kind)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether a design is better for certain at what a kind is for; those that are quiet enough come before others. */
+    private static boolean better(Kind kind, Candidate one, Candidate other) {
+        if (kind == Kind.RECOMMENDED) {
+            return kind.order().compare(one, other) < 0;
+        }
+        if (Kind.quiet(one) != Kind.quiet(other)) {
+            return Kind.quiet(one);
+        }
+        return figure(kind, one) < figure(kind, other);
+    }
+
+    /** The less, the better. */
+    private static double figure(Kind kind, Candidate c) {
+        return switch (kind) {
+            case RECOMMENDED -> throw new IllegalArgumentException("no single figure makes a box the recommended one");
+            case QUIETEST -> -c.margin();
+            case SHALLOWEST -> c.sizes().depth();
+            case CHEAPEST -> c.cost();
+            case LEAST_RESISTANCE -> c.sizes().drop();
+            case LIGHTEST -> c.sizes().mass();
         };
     }
 

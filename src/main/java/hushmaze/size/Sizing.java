@@ -145,6 +145,9 @@ public final class Sizing {
         }
         List<PathDesigns> paths = new ArrayList<>();
         for (int n = 0; n < searches.size(); n++) {
+            // The offcuts of the recommended box were counted with for the paths after it.
+            chosen.get(n).rename(n == searches.size() - 1);
+            watch.found(numbers.get(n), chosen.get(n).designs());
             paths.add(designs(searches.get(n), chosen.get(n), numbers.get(n)));
         }
         return paths;
