@@ -12,8 +12,11 @@ import hushmaze.project.VentPath;
 import hushmaze.quantity.Energy;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Finds the boxes for a project: for every path a few that differ in kind, each assessed as documents are.
@@ -101,39 +104,38 @@ public final class Sizing {
                 numbers.add(i);
             }
         }
-        List<BoxSearch> searches = new ArrayList<>();
-        for (int n = 0; n < numbers.size(); n++) {
-            Progress ours = part(0.3 * n / numbers.size(), 0.3 / numbers.size());
-            BoxSearch search = new BoxSearch(shared, numbers.get(n), confirming, ours);
-            begin(search);
-            searches.add(search);
+        List<BoxSearch> searches = new ArrayList<>(Collections.nCopies(numbers.size(), null));
+        Supply left = only == null
+                ? Supply.of(settled.stock())
+                : Assessor.supply(settled, only, confirming.sheets(), progress);
+        List<Integer> open = withoutShare();
+        if (only == null && open.size() > 1) {
+            for (int n = 0; n < numbers.size(); n++) {
+                BoxSearch search = search(n, left, part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
+                search.begin();
+                search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
+                searches.set(n, search);
+            }
+            share(searches, open);
         }
-        if (only == null) {
-            share(searches);
-        }
-        List<PathDesigns> paths = designs(searches, numbers);
+        List<PathDesigns> paths = designs(searches, numbers, left);
         return new Sized(withBoxes(numbers, paths), paths, only != null || enoughAir(numbers, paths));
     }
 
-    private static void begin(BoxSearch search) {
-        search.begin();
-        search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
-    }
-
     /** All recommended ones first, each cut from what those before it leave, then kind by kind. */
-    private List<PathDesigns> designs(List<BoxSearch> searches, List<Integer> numbers) {
+    private List<PathDesigns> designs(List<BoxSearch> searches, List<Integer> numbers, Supply whole) {
         List<Chosen> chosen = searches.stream().map(search -> new Chosen(keep)).toList();
         List<Kind> kinds = keep == 1 ? List.of(Kind.RECOMMENDED) : List.of(Kind.values());
         double parts = kinds.size() * (double) searches.size();
-        Supply left = Supply.of(settled.stock());
+        Supply left = whole;
         for (Kind kind : kinds) {
             for (int n = 0; n < searches.size(); n++) {
                 double done = (kind.ordinal() * searches.size() + n) / parts;
                 Progress ours = part(0.3 + 0.7 * done, 0.7 / parts);
-                searches.get(n).report(ours);
-                if (kind == Kind.RECOMMENDED && n > 0) {
+                if (kind == Kind.RECOMMENDED) {
                     cutFrom(left, searches, n, numbers.get(n), ours);
                 }
+                searches.get(n).report(ours);
                 if (chosen.get(n).add(kind, searches.get(n))) {
                     watch.found(numbers.get(n), chosen.get(n).designs());
                 }
@@ -153,37 +155,46 @@ public final class Sizing {
         return paths;
     }
 
-    /** Where there are only so many sheets, boxes put aside for want of them may do now, and the search begins anew. */
+    /**
+     * A search of what can be cut from the sheets that are left. One that was begun before they were taken begins anew where there
+     * are only so many of them: boxes put aside for want of sheets may do with offcuts now.
+     */
     private void cutFrom(Supply left, List<BoxSearch> searches, int n, int path, Progress ours) {
-        if (left.isLimited()) {
-            Freedom freedom = Freedom.of(shared.paths().get(path).brief());
-            BoxSearch anew = new BoxSearch(shared, path, confirming, freedom, left, ours);
-            begin(anew);
-            searches.set(n, anew);
-        } else {
-            searches.get(n).cutFrom(left);
+        BoxSearch begun = searches.get(n);
+        if (begun == null || n > 0 && left.isLimited()) {
+            BoxSearch search = search(path, left, ours);
+            search.begin();
+            searches.set(n, search);
+        } else if (n > 0) {
+            begun.cutFrom(left);
         }
+    }
+
+    private BoxSearch search(int path, Supply left, Progress ours) {
+        Freedom freedom = Freedom.of(shared.paths().get(path).brief());
+        return new BoxSearch(shared, path, confirming, freedom, left, ours);
     }
 
     private Progress part(double from, double share) {
         return (fraction, doing) -> progress.check(from + share * fraction, doing);
     }
 
+    /** Numbers of the paths that leave their share of the target open. */
+    private List<Integer> withoutShare() {
+        return IntStream.range(0, settled.paths().size())
+                .filter(i -> settled.paths().get(i).brief().noiseShare() == null)
+                .boxed()
+                .toList();
+    }
+
     /** Splits the target anew among the paths that leave their share open. */
-    private void share(List<BoxSearch> searches) {
-        List<Integer> open = new ArrayList<>();
-        double given = 0;
-        for (int i = 0; i < settled.paths().size(); i++) {
-            Double share = settled.paths().get(i).brief().noiseShare();
-            given += share == null ? 0 : share;
-            if (share == null) {
-                open.add(i);
-            }
-        }
-        if (open.size() < 2) {
-            return;
-        }
-        double whole = 1 - given;
+    private void share(List<BoxSearch> searches, List<Integer> open) {
+        double whole = 1
+                - settled.paths().stream()
+                        .map(path -> path.brief().noiseShare())
+                        .filter(Objects::nonNull)
+                        .mapToDouble(Double::doubleValue)
+                        .sum();
         double equal = whole / open.size();
         SharedSheets sheets = new SharedSheets(
                 Supply.of(settled.stock()),

@@ -60,6 +60,11 @@ final class FullGrid {
         return new Best(best.pattern(), best.cost(), best.margin(Level.QUICK));
     }
 
+    /** The most margin of any, dB. */
+    double most() {
+        return judged.stream().mapToDouble(c -> c.margin(Level.QUICK)).max().orElseThrow();
+    }
+
     private static List<Pattern> patterns(Brief brief, Freedom freedom, Steps steps, double step) {
         List<Pattern> all = new ArrayList<>();
         for (Build build : builds(freedom)) {
