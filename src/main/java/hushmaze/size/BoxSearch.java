@@ -38,8 +38,16 @@ final class BoxSearch {
     /** Most boxes judged at each level, per round of a search. */
     private static final Map<Level, Integer> MOST =
             new EnumMap<>(Map.of(Level.QUICK, 120, Level.LINERS, 14, Level.ASSESSED, 3));
-    /** Most leaders whose neighbours are tried. */
+    /** Most leaders whose neighbours are tried, per round of a search. */
     private static final int MOST_SURROUNDED = 30;
+    /** How much louder by the quick wave another form may be to be assessed beside a leader, dB, and how many are. */
+    private static final double NEARLY = 1.5;
+
+    private static final int MOST_FORMS = 2;
+    /** How much less than it should have in hand a box has at the least around which safe and cheaper ones are looked for, dB. */
+    private static final double NEARLY_SAFE = 1;
+
+    private static final int MOST_CHEAPER = 16;
     /** Most of the smallest boxes tried where larger ones go on no sheets, and how many at once. */
     private static final int MOST_SMALL = 64;
 
@@ -53,6 +61,7 @@ final class BoxSearch {
     private final Pool pool = new Pool();
     private Tally tally = Tally.NONE;
     private int surrounded;
+    private int surroundedCheaper;
     private int mostQuick = MOST.get(Level.QUICK);
     private int mostSurrounded = MOST_SURROUNDED;
     private Progress progress;
@@ -227,6 +236,8 @@ final class BoxSearch {
      * @return the leaders that are known so well, without those of kinds that have none
      */
     Map<Kind, Candidate> settle(List<Kind> kinds, Level target) {
+        surrounded = 0;
+        surroundedCheaper = 0;
         Map<Level, Integer> left = new EnumMap<>(MOST);
         left.put(Level.QUICK, mostQuick);
         Map<Kind, Candidate> leaders = settled(kinds, target, left);
@@ -256,10 +267,31 @@ final class BoxSearch {
         Map<Kind, Candidate> leaders = leaders(kinds, target, left);
         while (!surround(leaders.values())
                 || !raise(leaders.values(), target, left)
-                || !surround(pool.bestOfForms(kinds.get(0)))) {
+                || !surround(pool.bestOfForms(kinds.get(0)))
+                || !surroundCheaper(leaders.get(Kind.RECOMMENDED))) {
             leaders = leaders(kinds, target, left);
         }
         return leaders;
+    }
+
+    /**
+     * Tries what lies around boxes that are cheaper than the recommended one and lack little of what it has in hand: one that has it
+     * may be among them. True if there is nothing left to try.
+     */
+    private boolean surroundCheaper(Candidate recommended) {
+        if (recommended == null || !Kind.safe(recommended)) {
+            return true;
+        }
+        Optional<Candidate> next = pool.bestOfCheaper(recommended).stream()
+                .filter(c -> c.margin() >= Kind.IN_HAND - NEARLY_SAFE && !c.surrounded())
+                .findFirst();
+        if (next.isEmpty() || surroundedCheaper >= MOST_CHEAPER) {
+            return true;
+        }
+        surroundedCheaper++;
+        next.get().surround();
+        surround(next.get());
+        return false;
     }
 
     private Map<Kind, Candidate> leaders(List<Kind> kinds, Level target, Map<Level, Integer> left) {
@@ -301,6 +333,26 @@ final class BoxSearch {
             tally = tally.plus(Tally.of(first.end()));
             if (first.end() == Appraiser.End.DONE) {
                 pool.add(Collections.singleton(first.candidate()));
+            }
+        }
+    }
+
+    /**
+     * Assesses the best of other forms that are nearly as quiet as a leader by the quick wave: the wave solution moves forms by
+     * unlike amounts, by more than a decibel. Serves where every half decibel counts.
+     */
+    void compareForms(Candidate leader) {
+        List<Candidate> others = pool.bestOfForms(Kind.QUIETEST).stream()
+                .filter(c -> !c.pattern().isOfFormOf(leader.pattern()))
+                .filter(c -> c.margin(Level.QUICK) >= leader.margin(Level.QUICK) - NEARLY)
+                .sorted(Comparator.comparingDouble(c -> -c.margin(Level.QUICK)))
+                .limit(MOST_FORMS)
+                .toList();
+        judge(others.stream().filter(c -> c.level() == Level.QUICK).toList());
+        for (Candidate other : others) {
+            if (other.level() == Level.LINERS) {
+                tally = tally.plus(Tally.inFull());
+                appraiser.next(other, progress).apply();
             }
         }
     }

@@ -37,6 +37,10 @@ final class Chosen {
             return false;
         }
         leader = search.settle(wanted, Level.ASSESSED).get(kind);
+        if (kind == Kind.RECOMMENDED && leader != null && !Kind.safe(leader)) {
+            search.compareForms(leader);
+            leader = search.settle(wanted, Level.ASSESSED).get(kind);
+        }
         if (leader == null || isAnother(kind, leader)) {
             return leader != null;
         }

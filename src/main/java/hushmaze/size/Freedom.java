@@ -65,6 +65,11 @@ record Freedom(
                         Build bare = new Build(board, layers, wished.baffleLayers(), liner, LinedFaces.NONE);
                         builds.add(bare.lined(new LinedFaces(plies, plies, plies, 0)));
                         builds.add(bare.lined(new LinedFaces(plies, plies, plies, plies)));
+                        if (plies == 1) {
+                            // Where lined baffles leave no room for one more pass, bare ones may.
+                            builds.add(bare.lined(LinedFaces.FOLD_PLANE.withBaffles(0)));
+                            builds.add(bare.lined(LinedFaces.ALL.withBaffles(0)));
+                        }
                     }
                 }
             }

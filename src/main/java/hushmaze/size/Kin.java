@@ -30,7 +30,7 @@ final class Kin {
         if (counts[from] > 0) {
             return sums[from] / counts[from];
         }
-        return all == null ? 0 : all.step(from);
+        return all == null || from == Level.LINERS.ordinal() ? 0 : all.step(from);
     }
 
     /** What another share of the target than the one margins were judged at gives, dB. */

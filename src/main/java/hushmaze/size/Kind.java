@@ -56,7 +56,7 @@ public enum Kind {
     }
 
     /** Whether it also has something in hand, as far as is known. */
-    private static boolean safe(Candidate c) {
+    static boolean safe(Candidate c) {
         return c.margin() >= IN_HAND + (c.level() == Level.ASSESSED ? 0 : DOUBT);
     }
 

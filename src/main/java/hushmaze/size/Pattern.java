@@ -30,6 +30,11 @@ record Pattern(
         double length,
         double gap,
         double mouth) {
+    /** Whether another is of the same form and number of passes. */
+    boolean isOfFormOf(Pattern other) {
+        return form == other.form && passes == other.passes;
+    }
+
     /** A straight maze without sizes yet, its room port as small as may be. */
     static Pattern straight(boolean turned, PortFace openingFace, PortFace roomFace, Build build) {
         return new Pattern(Box.Form.MAZE, 1, turned, openingFace, roomFace, build, 0, 0, 0, 0, 1);

@@ -2,6 +2,7 @@ package hushmaze.size;
 
 import hushmaze.project.Box;
 import hushmaze.project.Brief;
+import hushmaze.project.LinedFaces;
 import hushmaze.project.PortFace;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,10 +75,14 @@ final class PatternGrid {
     }
 
     private void add(List<Line> lines, Place place, Pattern kind) {
-        for (int passes = 1; passes <= Box.MAX_PASSES; passes++) {
+        LinedFaces lined = kind.build().lined();
+        boolean bareBaffles = lined.baffles() == 0 && lined.walls() > 0;
+        for (int passes = bareBaffles ? 2 : 1; passes <= Box.MAX_PASSES; passes++) {
             addMazes(lines, place, kind, passes);
         }
-        addChambers(lines, place, kind.ofForm(Box.Form.OFFSET_CHAMBER));
+        if (!bareBaffles) {
+            addChambers(lines, place, kind.ofForm(Box.Form.OFFSET_CHAMBER));
+        }
     }
 
     private void addMazes(List<Line> lines, Place place, Pattern kind, int passes) {

@@ -2,6 +2,7 @@ package hushmaze.size;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,15 +38,29 @@ final class Pool {
         return best;
     }
 
-    /** The best of a kind of every form and number of passes, among those that were judged by more than the estimate. */
+    /** The best of a kind of every form, number of passes and most layers of liner, among those that were judged by more than the estimate. */
     List<Candidate> bestOfForms(Kind kind) {
         Map<List<Object>, Candidate> best = new LinkedHashMap<>();
         for (Candidate candidate : known(Level.QUICK)) {
-            List<Object> form =
-                    List.of(candidate.pattern().form(), candidate.pattern().passes());
+            Pattern pattern = candidate.pattern();
+            List<Object> form = List.of(
+                    pattern.form(), pattern.passes(), pattern.build().lined().most());
             best.merge(form, candidate, (a, b) -> kind.order().compare(b, a) < 0 ? b : a);
         }
         return List.copyOf(best.values());
+    }
+
+    /** Of every cost below that of a box the one with the most margin, the most first. */
+    List<Candidate> bestOfCheaper(Candidate than) {
+        Map<Double, Candidate> best = new LinkedHashMap<>();
+        for (Candidate candidate : known(Level.ESTIMATE)) {
+            if (candidate.cost() < than.cost()) {
+                best.merge(candidate.cost(), candidate, (a, b) -> b.margin() > a.margin() ? b : a);
+            }
+        }
+        return best.values().stream()
+                .sorted(Comparator.comparingDouble(c -> -c.margin()))
+                .toList();
     }
 
     /** Those known at least so well. */
