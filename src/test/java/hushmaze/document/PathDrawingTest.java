@@ -3,6 +3,9 @@ package hushmaze.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.assess.Assessment;
+import hushmaze.assess.Assessor;
+import hushmaze.assess.Methods;
+import hushmaze.build.KeptOffcut;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Ink;
@@ -23,13 +26,17 @@ import hushmaze.project.Opening;
 import hushmaze.project.PathReadings;
 import hushmaze.project.Port;
 import hushmaze.project.PortFace;
+import hushmaze.project.Project;
 import hushmaze.project.Reading.Scale;
 import hushmaze.project.RoomReadings;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.RandomBoxes;
+import hushmaze.work.Progress;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Property: over seeded random boxes, papers and units nothing leaves the page's frame and no two texts overlap. */
@@ -91,6 +98,46 @@ class PathDrawingTest {
                 }
             }
         }
+    }
+
+    /** The box of a path whose name is as long as may be, and the same box again, cut from what the first leaves. */
+    @Test
+    void offcutsAreToldOnThePagesOfBothBoxes() {
+        Project sample = SampleAssessment.twoPaths(UnitSystem.METRIC).project();
+        VentPath first = named(sample.paths().get(0), "wide ".repeat(12).strip());
+        VentPath second = named(first, "the same once more");
+        Project both = sample.withPaths(List.of(first, second));
+        Assessment assessment = Assessor.assess(both, Methods.ESTIMATE, Progress.NONE);
+        KeptOffcut kept = assessment.paths().get(1).layouts().stream()
+                .flatMap(layout -> layout.keptOffcuts().stream())
+                .findFirst()
+                .orElseThrow();
+        assertThat(kept.path()).isEqualTo(first.name());
+        for (Paper paper : Paper.values()) {
+            for (int path = 0; path < 2; path++) {
+                for (Page page : draw(assessment, path, paper, UnitSystem.METRIC).pages()) {
+                    insideFrame(page, paper + " " + page.title());
+                    textsApart(page, paper + " " + page.title());
+                }
+            }
+        }
+        assertThat(words(draw(assessment, 0, Paper.A4, UnitSystem.METRIC)))
+                .contains("Keep " + kept.material())
+                .contains("the box “" + second.name() + "” is cut from it");
+        assertThat(words(draw(assessment, 1, Paper.A4, UnitSystem.METRIC)))
+                .contains("nothing to buy, it is left over from sheet " + kept.sheet())
+                .contains(": an offcut");
+    }
+
+    private static VentPath named(VentPath path, String name) {
+        return new VentPath(name, path.purpose(), path.brief(), path.box());
+    }
+
+    private static String words(Drawing drawing) {
+        return drawing.pages().stream()
+                .flatMap(page -> texts(page).stream())
+                .map(Shape.Text::text)
+                .collect(Collectors.joining(" "));
     }
 
     @Test

@@ -9,12 +9,14 @@ import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Sketch;
+import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Flow;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
+import hushmaze.drawing.draft.Wrap;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -61,7 +63,10 @@ final class SheetPages {
         words.add(table(plan));
         words.add(job.blocks().remark(Labels.of("sequence.remark")));
         double left = area.width() - BESIDE - BETWEEN;
-        Scale alone = scale(plan, area.width(), area.height() - WORDS);
+        List<String> above =
+                Wrap.lines(words(layout, plan), area.width(), Lettering.TEXT, Weight.REGULAR, job.measure());
+        double top = WORDS + (above.size() - 1) * Lettering.TEXT * Lettering.LEADING;
+        Scale alone = scale(plan, area.width(), area.height() - top);
         Scale shared = scale(plan, left, area.height());
         Bounds beside = new Bounds(area.x1() - BESIDE, area.y0(), area.x1(), area.y1());
         List<Sketch> column = Flow.pages(words, beside, 1);
@@ -71,8 +76,12 @@ final class SheetPages {
             set(page, plan, shared, new Bounds(area.x0(), area.y0(), area.x0() + left, area.y1()));
             return new Draft(title(layout, index), Labels.of("type.sheet"), shared, job.drawingSheet(), page);
         }
-        set(page, plan, alone, new Bounds(area.x0(), area.y0() + WORDS, area.x1(), area.y1()));
-        page.text(area.centreX(), area.y0() + Lettering.TEXT, words(layout, plan), Lettering.TEXT, Anchor.MIDDLE);
+        set(page, plan, alone, new Bounds(area.x0(), area.y0() + top, area.x1(), area.y1()));
+        double y = area.y0() + Lettering.TEXT;
+        for (String line : above) {
+            page.text(area.centreX(), y, line, Lettering.TEXT, Anchor.MIDDLE);
+            y += Lettering.TEXT * Lettering.LEADING;
+        }
         sequences.add(job.blocks().heading(title(layout, index)));
         sequences.add(table(plan));
         return new Draft(title(layout, index), Labels.of("type.sheet"), alone, job.drawingSheet(), page);
