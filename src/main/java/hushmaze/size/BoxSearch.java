@@ -38,7 +38,7 @@ final class BoxSearch {
     /** Most boxes judged at each level, per round of a search. */
     private static final Map<Level, Integer> MOST =
             new EnumMap<>(Map.of(Level.QUICK, 120, Level.LINERS, 14, Level.ASSESSED, 3));
-    /** Most leaders whose neighbours are tried, per round of a search. */
+    /** Most leaders whose neighbours are tried. */
     private static final int MOST_SURROUNDED = 30;
     /** How much louder by the quick wave another form may be to be assessed beside a leader, dB, and how many are. */
     private static final double NEARLY = 1.5;
@@ -236,8 +236,6 @@ final class BoxSearch {
      * @return the leaders that are known so well, without those of kinds that have none
      */
     Map<Kind, Candidate> settle(List<Kind> kinds, Level target) {
-        surrounded = 0;
-        surroundedCheaper = 0;
         Map<Level, Integer> left = new EnumMap<>(MOST);
         left.put(Level.QUICK, mostQuick);
         Map<Kind, Candidate> leaders = settled(kinds, target, left);

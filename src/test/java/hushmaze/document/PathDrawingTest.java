@@ -115,7 +115,8 @@ class PathDrawingTest {
         assertThat(kept.path()).isEqualTo(first.name());
         for (Paper paper : Paper.values()) {
             for (int path = 0; path < 2; path++) {
-                for (Page page : draw(assessment, path, paper, UnitSystem.METRIC).pages()) {
+                for (Page page :
+                        draw(assessment, path, paper, UnitSystem.METRIC).pages()) {
                     insideFrame(page, paper + " " + page.title());
                     textsApart(page, paper + " " + page.title());
                 }
