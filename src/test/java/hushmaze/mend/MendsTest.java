@@ -55,8 +55,10 @@ class MendsTest {
         return FirstLayout.complete(TestRooms.project(TestRooms.nc(25), null, in, out), Progress.NONE);
     }
 
+    private static final Project USUAL = room(36, new Space(0.9, 0.7, 0.4));
+
     private static Project room() {
-        return room(36, new Space(0.9, 0.7, 0.4));
+        return USUAL;
     }
 
     private static Project with(Project project, UnaryOperator<Box> change) {
