@@ -79,6 +79,11 @@ public record Project(
         return new Project(formatVersion, name, titleBlock, units, room, stock, others, readings);
     }
 
+    /** The same project with other sheets, saw or screw. */
+    public Project withStock(Stock other) {
+        return new Project(formatVersion, name, titleBlock, units, room, other, paths, readings);
+    }
+
     /** The same project shown and printed in some units. */
     public Project in(UnitSystem other) {
         return new Project(formatVersion, name, titleBlock, other, room, stock, paths, readings);

@@ -109,14 +109,6 @@ public final class FirstLayout {
     private Project withPlenty() {
         Stock old = project.stock();
         List<Sheet> plenty = List.of(new Sheet("any", ANY_PART, ANY_PART, null, null, "to lay out without sheets"));
-        return new Project(
-                project.formatVersion(),
-                project.name(),
-                project.titleBlock(),
-                project.units(),
-                project.room(),
-                new Stock(plenty, plenty, old.saw(), old.screw()),
-                project.paths(),
-                project.readings());
+        return project.withStock(new Stock(plenty, plenty, old.saw(), old.screw()));
     }
 }

@@ -1,6 +1,7 @@
 package hushmaze.size;
 
 import hushmaze.quantity.Unit;
+import java.util.EnumSet;
 import java.util.List;
 
 /**
@@ -37,18 +38,7 @@ public record Relaxation(Limit limit, double from, double to, Unit unit) {
 
         /** Limits of a brief that are one number. */
         static List<Limit> single() {
-            return List.of(
-                    SPACE_WIDTH,
-                    SPACE_HEIGHT,
-                    SPACE_DEPTH,
-                    PRESSURE_DROP,
-                    PATH_VELOCITY,
-                    OPENING_VELOCITY,
-                    FLOW,
-                    MASS,
-                    DOORWAY_WIDTH,
-                    DOORWAY_HEIGHT,
-                    OPENING);
+            return List.copyOf(EnumSet.range(SPACE_WIDTH, OPENING));
         }
 
         /** Those that are several numbers, which change in the same measure. */

@@ -30,15 +30,7 @@ import org.junit.jupiter.api.Test;
 class SharedSheetsTest {
     private static Project with(Project project, Sheet... boards) {
         Stock old = project.stock();
-        return new Project(
-                project.formatVersion(),
-                project.name(),
-                project.titleBlock(),
-                project.units(),
-                project.room(),
-                new Stock(List.of(boards), old.linerSheets(), old.saw(), old.screw()),
-                project.paths(),
-                project.readings());
+        return project.withStock(new Stock(List.of(boards), old.linerSheets(), old.saw(), old.screw()));
     }
 
     private static Assessment assess(Project project) {

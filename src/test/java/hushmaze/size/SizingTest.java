@@ -226,15 +226,7 @@ class SizingTest {
 
     private static Project with(Project project, Sheet... boards) {
         Stock old = project.stock();
-        return new Project(
-                project.formatVersion(),
-                project.name(),
-                project.titleBlock(),
-                project.units(),
-                project.room(),
-                new Stock(List.of(boards), old.linerSheets(), old.saw(), old.screw()),
-                project.paths(),
-                project.readings());
+        return project.withStock(new Stock(List.of(boards), old.linerSheets(), old.saw(), old.screw()));
     }
 
     /** The costs told are those of the boxes together, in the order of the paths, as an assessment of all has them. */
