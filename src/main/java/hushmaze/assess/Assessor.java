@@ -182,14 +182,14 @@ public final class Assessor {
         boolean carried = Carried.of(solid, path.brief().construction()).ok();
         boolean placed = layouts.stream().allMatch(l -> l.unplaced().isEmpty());
         List<SheetLayout> boards = SheetLayouts.ofBoards(bench.cuts(), layouts);
-        int cut = boards.stream().mapToInt(l -> l.sheets().size()).sum();
+        int sheets = boards.stream().mapToInt(SheetLayout::fromStock).sum();
         int keptOffcuts = boards.stream().mapToInt(l -> l.keptOffcuts().size()).sum();
         return new PathResult.Buildable(
                 bench.proved() && placed && carried,
                 solid.mass(),
                 solid.panels().size(),
                 solid.liners().size(),
-                cut - keptOffcuts,
+                sheets,
                 keptOffcuts,
                 waste(boards));
     }

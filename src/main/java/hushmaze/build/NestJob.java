@@ -8,6 +8,7 @@ import hushmaze.quantity.UnitSystem;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Pieces of one material to be cut from sheets.
@@ -54,11 +55,8 @@ public record NestJob(
         if (sheets.isEmpty()) {
             throw new InvalidValue("sheets", "no sheet", "at least one sheet size", "");
         }
-        for (Sheet sheet : sheets) {
+        for (Sheet sheet : Stream.concat(sheets.stream(), offcuts.stream()).toList()) {
             requireUsable(sheet, kerf, trim);
-        }
-        for (Sheet offcut : offcuts) {
-            requireUsable(offcut, kerf, trim);
         }
         requireMarksOnce(parts);
         long pieces = parts.stream().mapToLong(NestPart::quantity).sum();

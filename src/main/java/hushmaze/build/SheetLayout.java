@@ -73,6 +73,11 @@ public record SheetLayout(
                         prices.stream().mapToDouble(Double::doubleValue).sum());
     }
 
+    /** How many sheets of the stock are cut, offcuts of other boxes not counted. */
+    public int fromStock() {
+        return sheets.size() - keptOffcuts().size();
+    }
+
     /** Offcuts of other boxes that are cut up. */
     public List<KeptOffcut> keptOffcuts() {
         return sheets.stream().map(SheetPlan::from).filter(Objects::nonNull).toList();

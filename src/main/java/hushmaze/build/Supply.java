@@ -80,14 +80,9 @@ public record Supply(Stock stock, Map<Sheet, Integer> taken, List<KeptOffcut> ke
      * @param thickness m
      */
     public List<Sheet> sheets(List<Sheet> sheets, String material, double thickness) {
-        List<Sheet> all = new ArrayList<>(
-                left(sheets.stream().filter(sheet -> sheet.isOf(material)).toList()));
-        for (KeptOffcut offcut : keptOffcuts) {
-            if (offcut.isOf(material, thickness)) {
-                all.add(offcut.sheet(all.size() + 1));
-            }
-        }
-        return all;
+        List<Sheet> of = sheets.stream().filter(sheet -> sheet.isOf(material)).toList();
+        return Stream.concat(left(of).stream(), sheets(keptOffcuts(material, thickness)).stream())
+                .toList();
     }
 
     /**
@@ -95,11 +90,10 @@ public record Supply(Stock stock, Map<Sheet, Integer> taken, List<KeptOffcut> ke
      * from.
      */
     Offer left(NestJob job) {
-        List<KeptOffcut> usable = keptOffcuts.stream()
-                .filter(o -> o.isOf(job.material(), job.thickness()))
+        List<KeptOffcut> usable = keptOffcuts(job.material(), job.thickness()).stream()
                 .filter(o -> Math.min(o.length(), o.width()) > 2 * job.trim() + job.kerf())
                 .toList();
-        return new Offer(job, left(job.sheets()), usable);
+        return new Offer(job, job.from(left(job.sheets()), sheets(usable)), usable);
     }
 
     /** The same sheets, of each as many as are left. */
@@ -122,35 +116,32 @@ public record Supply(Stock stock, Map<Sheet, Integer> taken, List<KeptOffcut> ke
     /**
      * Sheets and offcuts for one job.
      *
-     * @param job as asked
-     * @param sheets of the job in its order, of each as many as are left
-     * @param keptOffcuts that can be cut up besides
+     * @param asked the job as it was
+     * @param whole the job with what is left of its sheets, in the same order, and with the offcuts
+     * @param keptOffcuts these offcuts, in the same order
      */
-    record Offer(NestJob job, List<Sheet> sheets, List<KeptOffcut> keptOffcuts) {
-        /** The job with these. */
-        NestJob whole() {
-            if (keptOffcuts.isEmpty() && sheets.equals(job.sheets())) {
-                return job;
-            }
-            return job.from(
-                    sheets,
-                    IntStream.range(0, keptOffcuts.size())
-                            .mapToObj(i -> keptOffcuts.get(i).sheet(i + 1))
-                            .toList());
-        }
-
+    record Offer(NestJob asked, NestJob whole, List<KeptOffcut> keptOffcuts) {
         /** A layout of the job with these, with sheets named as they are in the stock. */
         SheetLayout named(SheetLayout laid) {
-            List<Sheet> kept = whole().offcuts();
-            return laid.with(
-                    laid.sheets().stream().map(plan -> named(plan, kept)).toList());
+            return laid.with(laid.sheets().stream().map(this::named).toList());
         }
 
-        private SheetPlan named(SheetPlan plan, List<Sheet> kept) {
-            int offcut = kept.indexOf(plan.sheet());
+        private SheetPlan named(SheetPlan plan) {
+            int offcut = whole.offcuts().indexOf(plan.sheet());
             return offcut < 0
-                    ? plan.of(job.sheets().get(sheets.indexOf(plan.sheet())))
+                    ? plan.of(asked.sheets().get(whole.sheets().indexOf(plan.sheet())))
                     : plan.of(keptOffcuts.get(offcut));
         }
+    }
+
+    /** Offcuts as sheets, numbered. */
+    private static List<Sheet> sheets(List<KeptOffcut> offcuts) {
+        return IntStream.range(0, offcuts.size())
+                .mapToObj(i -> offcuts.get(i).sheet(i + 1))
+                .toList();
+    }
+
+    private List<KeptOffcut> keptOffcuts(String material, double thickness) {
+        return keptOffcuts.stream().filter(o -> o.isOf(material, thickness)).toList();
     }
 }

@@ -149,12 +149,8 @@ final class Appraiser {
         Solid solid = kept.solid();
         double depth = solid.outer().size(BoxFit.away(pattern.openingFace()))
                 + path.brief().standOff();
-        Candidate.Sizes sizes = new Candidate.Sizes(
-                depth,
-                solid.mass(),
-                kept.flow().pressureHigh(),
-                area(solid.panels().stream()),
-                area(solid.liners().stream()));
+        Candidate.Sizes sizes =
+                new Candidate.Sizes(depth, solid.mass(), kept.flow().pressureHigh(), kept.boards(), kept.liners());
         double cost = expected(pattern, sizes);
         if (Double.isInfinite(cost)) {
             return new First(End.NO_SHEETS, null);
@@ -171,8 +167,7 @@ final class Appraiser {
     boolean keepsLimits(Pattern pattern) {
         Kept kept = kept(pattern);
         return kept.end() == End.DONE
-                && Double.isFinite(prices.expected(
-                        pattern.build(), area(kept.solid().panels().stream()), area(kept.solid().liners().stream())));
+                && Double.isFinite(prices.expected(pattern.build(), kept.boards(), kept.liners()));
     }
 
     /**
@@ -181,7 +176,17 @@ final class Appraiser {
      * @param solid null where it is no box
      * @param flow null where it was not looked at
      */
-    private record Kept(End end, Solid solid, PathAir flow) {}
+    private record Kept(End end, Solid solid, PathAir flow) {
+        /** Area of all boards, m². */
+        double boards() {
+            return area(solid.panels().stream());
+        }
+
+        /** Area of all pieces of liner, m². */
+        double liners() {
+            return area(solid.liners().stream());
+        }
+    }
 
     private Kept kept(Pattern pattern) {
         Solid solid = maker.box(pattern).map(Appraiser::solid).orElse(null);
@@ -208,10 +213,11 @@ final class Appraiser {
         if (kept.end() != End.DONE) {
             return OptionalDouble.empty();
         }
-        double panels = area(kept.solid().panels().stream());
-        double liners = area(kept.solid().liners().stream());
-        boolean enough = Double.isFinite(prices.expected(pattern.build(), boards ? 0 : panels, boards ? liners : 0));
-        return enough ? OptionalDouble.of(Prices.sheets(boards ? panels : liners)) : OptionalDouble.empty();
+        boolean enough = Double.isFinite(
+                prices.expected(pattern.build(), boards ? 0 : kept.boards(), boards ? kept.liners() : 0));
+        return enough
+                ? OptionalDouble.of(Prices.sheets(boards ? kept.boards() : kept.liners()))
+                : OptionalDouble.empty();
     }
 
     /** Area of the sheets that there are for a build's boards or liner, m²; infinite where some are bought as needed. */

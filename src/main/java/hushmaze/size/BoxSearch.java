@@ -181,17 +181,21 @@ final class BoxSearch {
      */
     Optional<Relaxation> moreSheets(boolean boards) {
         progress.check(0, "looking for a box");
-        double least = grid.lines().parallelStream()
+        List<PatternGrid.Line> lines = grid.lines();
+        double there = lines.stream()
+                .mapToDouble(line -> appraiser.sheetsThere(line.longest().build(), boards))
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        if (Double.isInfinite(there)) {
+            return Optional.empty();
+        }
+        double least = lines.parallelStream()
                 .flatMap(PatternGrid.Line::all)
                 .map(pattern -> appraiser.sheetsNeeded(pattern, boards))
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .min()
                 .orElse(0);
-        double there = grid.lines().stream()
-                .mapToDouble(line -> appraiser.sheetsThere(line.longest().build(), boards))
-                .max()
-                .orElse(Double.POSITIVE_INFINITY);
         Relaxation.Limit limit = boards ? Relaxation.Limit.BOARD_SHEETS : Relaxation.Limit.LINER_SHEETS;
         return there < least ? Optional.of(new Relaxation(limit, there, least, Unit.SQUARE_METRE)) : Optional.empty();
     }

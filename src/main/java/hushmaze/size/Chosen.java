@@ -69,11 +69,9 @@ final class Chosen {
         }
         return switch (kind) {
             case RECOMMENDED -> false;
-            case QUIETEST -> one.margin() - other.margin() < ALIKE_DECIBELS;
-            case SHALLOWEST -> other.sizes().depth() <= one.sizes().depth() * (1 + ALIKE);
-            case CHEAPEST -> other.cost() <= one.cost() * (1 + ALIKE);
-            case LEAST_RESISTANCE -> other.sizes().drop() <= one.sizes().drop() * (1 + 2 * ALIKE);
-            case LIGHTEST -> other.sizes().mass() <= one.sizes().mass() * (1 + ALIKE);
+            case QUIETEST -> figure(kind, other) - figure(kind, one) < ALIKE_DECIBELS;
+            case SHALLOWEST, CHEAPEST, LIGHTEST -> figure(kind, other) <= figure(kind, one) * (1 + ALIKE);
+            case LEAST_RESISTANCE -> figure(kind, other) <= figure(kind, one) * (1 + 2 * ALIKE);
         };
     }
 

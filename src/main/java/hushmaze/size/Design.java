@@ -1,6 +1,7 @@
 package hushmaze.size;
 
 import hushmaze.assess.PathResult;
+import hushmaze.build.SheetLayout;
 import hushmaze.project.Box;
 import hushmaze.project.Construction;
 import hushmaze.project.Mounting;
@@ -60,10 +61,7 @@ public record Design(List<Kind> kinds, Box box, PathResult result, double cost) 
 
     /** Sheets of liner. */
     public int linerSheets() {
-        return result.layouts().stream()
-                        .mapToInt(l -> l.sheets().size() - l.keptOffcuts().size())
-                        .sum()
-                - sheets();
+        return result.layouts().stream().mapToInt(SheetLayout::fromStock).sum() - sheets();
     }
 
     /** Offcuts of board and liner, left by the boxes of paths before, that are cut up. */

@@ -5,7 +5,8 @@ package hushmaze.size;
  *
  * <p>A method more can only take something off, since the least counts. So of the quick wave nothing bad is expected before it
  * was run on a box of the kind, and then a little better than the best it did, ever less the more were tried: every kind of box, and
- * the better ones of it, get their chance. Of later methods what they did on the average is expected, of any box where there was none of the kind.
+ * the better ones of it, get their chance. Of other liners what they did on the average is expected, of any box where there was
+ * none of the kind. Of the assessment the same, but nothing where there was none of the kind: it moves kinds by unlike amounts.
  */
 final class Kin {
     /** By how much a second box of a kind is hoped to come off better than the first, dB; ever less for later ones. */

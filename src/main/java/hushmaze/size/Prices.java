@@ -41,7 +41,6 @@ final class Prices {
     double of(List<SheetLayout> layouts) {
         return layouts.stream()
                 .flatMap(layout -> layout.sheets().stream())
-                .filter(plan -> plan.from() == null)
                 .mapToDouble(plan -> of(plan.sheet()))
                 .sum();
     }

@@ -207,16 +207,16 @@ public final class SizeWording {
         List<String> all = new ArrayList<>();
         count(all, "size.board", boards);
         count(all, "size.liner", liners);
-        count(all, "size.kept", kept);
+        count(all, "sheets.kept", kept);
         int last = all.size() - 1;
         return last < 1
                 ? String.join("", all)
-                : wording.text("size.and", String.join(", ", all.subList(0, last)), all.get(last));
+                : wording.text("sheets.and", String.join(", ", all.subList(0, last)), all.get(last));
     }
 
     private void count(List<String> all, String key, int n) {
         if (n > 0) {
-            all.add(wording.text(key + (n == 1 ? ".one" : ".many"), Integer.toString(n)));
+            all.add(wording.count(key, n));
         }
     }
 

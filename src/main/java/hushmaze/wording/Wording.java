@@ -442,7 +442,8 @@ public final class Wording {
         };
     }
 
-    private String count(String key, int n) {
+    /** So many of something: the text KEY.one or KEY.many. */
+    String count(String key, int n) {
         return text(key + (n == 1 ? ".one" : ".many"), Integer.toString(n));
     }
 

@@ -44,7 +44,7 @@ class SupplyTest {
     }
 
     private static List<Sheet> left(Supply supply) {
-        return supply.left(job(supply, 1)).sheets();
+        return supply.left(job(supply, 1)).whole().sheets();
     }
 
     @Test
