@@ -45,7 +45,7 @@ public final class DesignerApp extends Application {
             commands.beginWithGuide(file);
         }
         DesignerWindow window = new DesignerWindow(designer, commands, stage);
-        FirstFrame.tell(window.scene(), designer);
+        FirstFrame.tell(window, designer);
         window.show();
         if (asks) {
             commands.beginWithGuide(file);

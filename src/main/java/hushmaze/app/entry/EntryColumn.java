@@ -14,7 +14,10 @@ import hushmaze.store.Presets;
 import hushmaze.store.TargetPreset;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.scene.control.Accordion;
 import javafx.scene.control.Label;
@@ -38,9 +41,13 @@ public final class EntryColumn extends VBox {
     private final PathsModel paths;
     private final Designer designer;
     private final Accordion groups = new Accordion();
+    /** What makes the entries of the groups that were not opened yet. */
+    private final Map<TitledPane, Supplier<VBox>> makers = new HashMap<>();
+
     private final List<Entry> entries = new ArrayList<>();
 
-    public EntryColumn(Designer designer) {
+    /** @param later for the entries of the group that is open at first */
+    public EntryColumn(Designer designer, Executor later) {
         this.designer = designer;
         this.edit = designer.edit();
         this.make = new Entries(edit);
@@ -67,6 +74,14 @@ public final class EntryColumn extends VBox {
         add("extras", extra::all);
         drawings();
         groups.setExpandedPane(groups.getPanes().get(0));
+        groups.getPanes()
+                .forEach(pane -> pane.expandedProperty().addListener((p, before, open) -> {
+                    if (open) {
+                        fill(pane);
+                    }
+                }));
+        later.execute(
+                () -> groups.getPanes().stream().filter(TitledPane::isExpanded).forEach(this::fill));
         edit.projectProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
         edit.pathProperty().addListener((p, before, after) -> entries.forEach(Entry::refresh));
     }
@@ -236,6 +251,7 @@ public final class EntryColumn extends VBox {
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no group " + place.group()));
         groups.setExpandedPane(group);
+        fill(group);
         settle();
         if (place.fold() != null && group.lookup("#fold-" + place.fold()) instanceof TitledPane fold) {
             fold.setExpanded(true);
@@ -266,14 +282,17 @@ public final class EntryColumn extends VBox {
         pane.setAnimated(false);
         pane.setMnemonicParsing(true);
         pane.setId("group-" + key);
-        pane.expandedProperty().addListener((p, before, open) -> {
-            if (open && pane.getContent() == null) {
-                ScrollPane scroll = new ScrollPane(content.get());
-                scroll.setFitToWidth(true);
-                scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-                pane.setContent(scroll);
-            }
-        });
+        makers.put(pane, content);
         groups.getPanes().add(pane);
+    }
+
+    private void fill(TitledPane pane) {
+        Supplier<VBox> content = makers.remove(pane);
+        if (content != null) {
+            ScrollPane scroll = new ScrollPane(content.get());
+            scroll.setFitToWidth(true);
+            scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+            pane.setContent(scroll);
+        }
     }
 }

@@ -18,6 +18,7 @@ import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
@@ -58,12 +59,19 @@ public final class ResultModel {
     private final ReadOnlyBooleanWrapper refining = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper layingOut = new ReadOnlyBooleanWrapper();
 
+    private Executor refiner = Runnable::run;
+
     ResultModel(EditModel edit, TaskRunner runner, List<Methods> stages, ObjectProperty<Message> message) {
         this.stages = List.copyOf(stages);
         this.edit = edit;
         this.runner = runner;
         this.message = message;
         edit.projectProperty().addListener((p, before, after) -> follow());
+    }
+
+    /** Lets somebody decide when results are refined, who runs what is handed over on the window's thread; at first at once. */
+    public void refineBy(Executor refiner) {
+        this.refiner = refiner;
     }
 
     /** The newest results, perhaps of an older state of the project; null before the first. */
@@ -150,10 +158,12 @@ public final class ResultModel {
         assessment.set(result.assessment());
         state.set(State.CURRENT);
         edit.amend(asked, answered);
-        // Amending a project that left a box open has begun the next stage already.
-        if (ticket == wanted.get()) {
-            run(stage + 1, answered, ticket);
-        }
+        refiner.execute(() -> {
+            // Amending a project that left a box open has begun the next stage already.
+            if (ticket == wanted.get()) {
+                run(stage + 1, answered, ticket);
+            }
+        });
     }
 
     private Progress whileWanted(Progress progress, int ticket) {

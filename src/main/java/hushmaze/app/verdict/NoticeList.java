@@ -31,6 +31,9 @@ import javafx.scene.layout.VBox;
 /** The notices of a path and its room by severity, each with the changes that would mend it and the way to its cause. */
 final class NoticeList extends VBox {
     private static final List<Severity> ORDER = List.of(Severity.STOP, Severity.WARNING, Severity.NOTE);
+    /** As many as a small window shows. */
+    private static final int AT_FIRST = 3;
+
     private static final double WRAP = 200;
     private static final double MEND_WIDTH = 270;
 
@@ -38,6 +41,7 @@ final class NoticeList extends VBox {
     private final CauseLink.Ways ways;
     private final Map<Notice, Ways> offers = new HashMap<>();
     private final Map<Told, Node> lines = new HashMap<>();
+    private int most = AT_FIRST;
 
     /** What stands below a notice: changes that were found, then links to its cause. */
     private record Ways(Pane pane, List<Hyperlink> links) {}
@@ -51,6 +55,11 @@ final class NoticeList extends VBox {
         getStyleClass().add("notices");
         designer.mends().watchedProperty().set(true);
         designer.mends().offers().addListener((MapChangeListener<Notice, List<Offer>>) c -> showOffers(c.getKey()));
+    }
+
+    /** Shows no longer the first few alone. */
+    void showAll() {
+        most = Integer.MAX_VALUE;
     }
 
     void clear() {
@@ -69,6 +78,7 @@ final class NoticeList extends VBox {
                         .forEach(n -> now.putIfAbsent(new Told(severity, wording.notice(n)), n));
             }
         }
+        now.keySet().retainAll(now.keySet().stream().limit(most).toList());
         lines.keySet().retainAll(now.keySet());
         offers.keySet().retainAll(now.values());
         List<Node> shown = new ArrayList<>();

@@ -10,6 +10,7 @@ import hushmaze.assess.PathResult;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
@@ -54,8 +55,9 @@ public final class VerdictColumn extends VBox {
     /**
      * @param view shows a view of the middle by its name
      * @param entry opens an entry
+     * @param later for notices that are not in sight at first
      */
-    public VerdictColumn(Designer designer, Consumer<String> view, Consumer<EntryPlace> entry) {
+    public VerdictColumn(Designer designer, Consumer<String> view, Consumer<EntryPlace> entry, Executor later) {
         this.designer = designer;
         this.ways = new CauseLink.Ways(view, entry, designer.pages()::seek);
         this.notices = new NoticeList(designer, ways);
@@ -99,6 +101,10 @@ public final class VerdictColumn extends VBox {
         designer.edit().pathProperty().addListener((p, before, after) -> show());
         show();
         showState();
+        later.execute(() -> {
+            notices.showAll();
+            show();
+        });
     }
 
     private static ScrollPane scroll(Node content) {

@@ -41,6 +41,7 @@ public final class DesignerWindow {
     private SplitPane columns;
     private GuidePane guide;
     private final Theme theme;
+    private final FirstFrameFirst later;
 
     public DesignerWindow(Designer designer, Commands commands, Stage stage) {
         ScreenFonts.load();
@@ -51,6 +52,8 @@ public final class DesignerWindow {
         this.commands = commands.after(root::requestFocus);
         root.getStyleClass().add("designer");
         this.scene = new Scene(root, WIDTH, HEIGHT);
+        this.later = new FirstFrameFirst(scene);
+        designer.results().refineBy(later);
         this.theme = new Theme(scene, designer.settings());
         Views views = new Views(designer, this.commands::readings);
         Menus menus = new Menus(designer, this.commands, theme, views, this::close);
@@ -82,6 +85,11 @@ public final class DesignerWindow {
     /** What the window shows. */
     public Scene scene() {
         return scene;
+    }
+
+    /** Whether the window has all that it shows, what it leaves for after its first frame too. */
+    public boolean isWhole() {
+        return later.isDone();
     }
 
     /** Shows the window. */
@@ -129,8 +137,8 @@ public final class DesignerWindow {
     }
 
     private SplitPane columns(Views views) {
-        EntryColumn entries = new EntryColumn(designer);
-        VerdictColumn verdict = new VerdictColumn(designer, views::show, entries::show);
+        EntryColumn entries = new EntryColumn(designer, later);
+        VerdictColumn verdict = new VerdictColumn(designer, views::show, entries::show, later);
         SplitPane all = new SplitPane(entries, views, verdict);
         SplitPane.setResizableWithParent(entries, false);
         SplitPane.setResizableWithParent(verdict, false);

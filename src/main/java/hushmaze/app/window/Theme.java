@@ -14,7 +14,7 @@ import javafx.scene.Scene;
 
 /** Light or dark, and how large the texts are; as it was in the last run. */
 public final class Theme {
-    /** Of texts of the normal size, pixels. */
+    /** Of texts of the normal size, pixels; as in {@code window.css}. */
     private static final double TEXT_PX = 14;
 
     private final Scene scene;
@@ -49,10 +49,13 @@ public final class Theme {
     private void apply() {
         Application.setUserAgentStylesheet(
                 dark.get() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
-        scene.getStylesheets().setAll(sheet("window.css"), sheet(dark.get() ? "dark.css" : "light.css"), textSize());
+        scene.getStylesheets().setAll(sheet("window.css"), sheet(dark.get() ? "dark.css" : "light.css"));
+        if (settings.settings().textPercent() != Settings.NORMAL) {
+            scene.getStylesheets().add(textSize());
+        }
     }
 
-    /** A style sheet of its own, because menus and tips have windows of their own and take over the sheets alone. */
+    /** A style sheet after the others, because menus and tips have windows of their own and take over the sheets alone. */
     private String textSize() {
         String css = String.format(
                 Locale.ROOT,
