@@ -61,6 +61,14 @@ public final class DrawingChoice extends BorderPane {
                 () -> {});
     }
 
+    /** The air: path and room at work, and place by place along its way. */
+    public static DrawingChoice air(Designer designer) {
+        return new DrawingChoice(
+                designer,
+                List.of(new Kind("air.work", pages -> pages::air), new Kind("air.way", pages -> pages::airWay)),
+                () -> {});
+    }
+
     /** What the drawing is on. */
     DrawingView view() {
         return view;

@@ -18,18 +18,28 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
 
-/** Over a page: a line at the place that is pointed at, or gone to with the arrow keys, and a card with what it tells. */
+/**
+ * Over a page: a line at the place that is pointed at, or gone to with the arrow keys, and a card with what it tells. Places
+ * that lie below each other, each as wide as all, are gone through from top to bottom and underlined.
+ */
 final class PageHints extends Pane {
     private static final double CARD = 300;
     /** From the line to the card. */
     private static final double BESIDE = 12;
     /** From the foot of a chart to the card: the figures of its axis stay free. */
     private static final double BELOW = 26;
+    /** What is so many times as wide as high is a row. */
+    private static final double ROW = 4;
 
     /** A place in pixels. */
     private record Place(Bounds area, Told told) {
         double x() {
             return area.centreX();
+        }
+
+        /** Whether it is a row: the others lie above and below. */
+        boolean isRow() {
+            return area.width() > ROW * area.height();
         }
     }
 
@@ -102,7 +112,8 @@ final class PageHints extends Pane {
             case LEFT -> show(places.get(at < 0 ? last : Math.max(0, at - 1)));
             case HOME -> show(places.get(0));
             case END -> show(places.get(last));
-            case UP, DOWN -> other();
+            case UP -> other(places.get(Math.max(0, at - 1)));
+            case DOWN -> other(places.get(Math.min(last, at + 1)));
             case ESCAPE -> hide();
             default -> {
                 return false;
@@ -111,9 +122,13 @@ final class PageHints extends Pane {
         return true;
     }
 
-    /** The same place in the other chart, where there are two. */
-    private void other() {
+    /** The same place in the other chart, where there are two; the next row, where there are rows. */
+    private void other(Place next) {
         Place from = shown == null ? places.get(0) : shown;
+        if (from.isRow()) {
+            show(next);
+            return;
+        }
         places.stream()
                 .filter(p -> p.area().y0() != from.area().y0())
                 .min(Comparator.comparingDouble(p -> Math.abs(p.x() - from.x())))
@@ -131,10 +146,11 @@ final class PageHints extends Pane {
             return;
         }
         shown = place;
-        line.setStartX(Math.round(place.x()) + 0.5);
-        line.setEndX(Math.round(place.x()) + 0.5);
-        line.setStartY(place.area().y0());
-        line.setEndY(place.area().y1());
+        boolean row = place.isRow();
+        line.setStartX(row ? place.area().x0() : Math.round(place.x()) + 0.5);
+        line.setEndX(row ? place.area().x1() : Math.round(place.x()) + 0.5);
+        line.setStartY(row ? Math.round(place.area().y1()) + 0.5 : place.area().y0());
+        line.setEndY(row ? Math.round(place.area().y1()) + 0.5 : place.area().y1());
         line.setVisible(true);
         fill(place.told());
         card.setVisible(true);
@@ -168,7 +184,11 @@ final class PageHints extends Pane {
         double height = card.prefHeight(width);
         double x;
         double y;
-        if (places.stream().anyMatch(p -> p.area().y0() > shown.area().y1())) {
+        if (shown.isRow()) {
+            x = shown.area().x1() - width;
+            double under = shown.area().y1() + BESIDE;
+            y = under + height <= getHeight() ? under : shown.area().y0() - BESIDE - height;
+        } else if (places.stream().anyMatch(p -> p.area().y0() > shown.area().y1())) {
             x = shown.x() - width / 2;
             y = shown.area().y1() + BELOW;
         } else if (places.stream().anyMatch(p -> p.area().y1() < shown.area().y0())) {

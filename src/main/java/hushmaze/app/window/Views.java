@@ -9,7 +9,6 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.Texts;
 import hushmaze.app.sheet.CutView;
 import hushmaze.app.sheet.DrawingChoice;
-import hushmaze.app.sheet.DrawingView;
 import hushmaze.app.sheet.PagesView;
 import hushmaze.app.solid.SolidPane;
 import hushmaze.app.verdict.Tip;
@@ -46,7 +45,7 @@ final class Views extends VBox {
                 () -> new SolidPane(designer),
                 () -> DrawingChoice.spectra(designer),
                 () -> new FieldView(designer),
-                () -> new DrawingView(designer, Texts.of("view.air"), pages -> pages::air),
+                () -> DrawingChoice.air(designer),
                 () -> new PagesView(designer),
                 () -> new FoundPane(designer),
                 () -> new KeptView(designer),

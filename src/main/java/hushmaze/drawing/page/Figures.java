@@ -25,7 +25,11 @@ record Figures(UnitSystem units) {
     }
 
     String velocityUnit() {
-        return (inch() ? Unit.FOOT_PER_MINUTE : Unit.METRE_PER_SECOND).symbol();
+        return speedUnit().symbol();
+    }
+
+    Unit speedUnit() {
+        return inch() ? Unit.FOOT_PER_MINUTE : Unit.METRE_PER_SECOND;
     }
 
     Unit flowUnit() {

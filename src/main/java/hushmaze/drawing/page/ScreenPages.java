@@ -17,6 +17,8 @@ import hushmaze.drawing.draft.FanChart;
 import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.drawing.draft.SpectrumChart;
+import hushmaze.drawing.draft.WayChart;
+import hushmaze.drawing.draft.Wrap;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
@@ -38,6 +40,8 @@ public final class ScreenPages {
     private static final double LEAST_CHART = 58;
 
     private static final double MOST_LARGER = 1.5;
+    /** A narrower chart of two would be figures more than bars, mm. */
+    private static final double LEAST_WAY = 120;
 
     private final Job job;
     /** The parts pulled apart, once they were asked for. */
@@ -181,6 +185,30 @@ public final class ScreenPages {
         double below = pressure.isPresent() ? MARGIN + each + BETWEEN : MARGIN;
         chart(sketch, charts.co2Title(), below, each, h -> charts.co2().draw(room, h, told::co2));
         return page(charts.co2Title(), width, height, sketch);
+    }
+
+    /** How fast the air is along its way and what pressure that takes. */
+    public Page airWay(double givenWidth, double givenHeight) {
+        AirWay way = new AirWay(job);
+        WayChart chart = way.chart();
+        double head = Lettering.HEADING * Lettering.LEADING + 1.5;
+        double words = Lettering.TABLE * Lettering.LEADING;
+        double least = chart.leastHeight() + head + 2 * words + 2 * MARGIN;
+        double times = Math.max(1, Math.max(least / givenHeight, LEAST_WAY / givenWidth));
+        double width = times * givenWidth;
+        double height = times * givenHeight;
+        double room = width - 2 * MARGIN;
+        List<String> remark = Wrap.lines(way.remark(), room, Lettering.TABLE, Weight.REGULAR, job.measure());
+        double below = remark.size() * words + BETWEEN / 2;
+        Sketch sketch = new Sketch();
+        Sketch drawn = chart.draw(room, height - head - below - 2 * MARGIN);
+        chart(sketch, Labels.of("air.way"), MARGIN, height, h -> drawn);
+        double y = MARGIN + head + drawn.bounds(job.measure()).y1() + BETWEEN / 2;
+        for (String line : remark) {
+            y += words;
+            sketch.text(MARGIN, y, line, Lettering.TABLE, Weight.REGULAR, Anchor.START, Ink.BLACK);
+        }
+        return page(Labels.of("air.way"), width, height, sketch);
     }
 
     private static void chart(Sketch on, String title, double y, double height, Function<Double, Sketch> chart) {

@@ -27,8 +27,11 @@ class ScreenPagesTest {
             Assessment assessment = SampleAssessment.twoPaths(units);
             for (PathResult result : assessment.paths()) {
                 ScreenPages pages = new ScreenPages(assessment, result, units, MEASURE);
-                for (Page page :
-                        List.of(pages.plan(width, height), pages.section(width, height), pages.faces(width, height))) {
+                for (Page page : List.of(
+                        pages.plan(width, height),
+                        pages.section(width, height),
+                        pages.faces(width, height),
+                        pages.airWay(width, height))) {
                     assertThat(page.width() / page.height()).isCloseTo(width / height, within(1e-9));
                     Bounds sheet = new Bounds(0, 0, page.width(), page.height());
                     assertThat(page.shapes()).isNotEmpty();

@@ -3,6 +3,8 @@ package hushmaze.drawing.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.air.Loss;
+import hushmaze.air.PathAir;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
 import hushmaze.assess.BandResult;
@@ -19,6 +21,7 @@ import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Told;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.store.SampleProjects;
+import hushmaze.wording.Amounts;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +61,32 @@ class ToldPlacesTest {
                                 .anyMatch(t -> t.name().contains("wave solution")))
                         .isEqualTo(band.wave() != null);
             }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void everyPlaceOfTheAirTellsItsSpeedAndItsLosses(UnitSystem units) {
+        Amounts amounts = new Amounts(units);
+        Assessment assessment = SampleAssessment.twoPaths(units);
+        for (PathResult result : assessment.paths()) {
+            PathAir air = result.pathAir();
+            List<Shape.Hint> rows = hints(new ScreenPages(assessment, result, units, MEASURE).airWay(150, 160));
+            List<Told.Item> all =
+                    rows.stream().flatMap(r -> r.told().items().stream()).toList();
+            assertThat(all).hasSize(air.velocities().size() + air.losses().size());
+            for (int i = 1; i < rows.size(); i++) {
+                // one below the other, without a gap
+                assertThat(rows.get(i).area().y0())
+                        .isCloseTo(rows.get(i - 1).area().y1(), within(1e-6));
+            }
+            assertThat(all.stream().filter(t -> t.name().equals("mean speed")).map(Told.Item::value))
+                    .containsExactlyElementsOf(air.velocities().stream()
+                            .map(v -> amounts.velocity(v.velocity()))
+                            .toList());
+            assertThat(all.stream().filter(t -> !t.name().equals("mean speed")).map(Told.Item::source))
+                    .containsExactlyElementsOf(
+                            air.losses().stream().map(Loss::source).toList());
         }
     }
 
