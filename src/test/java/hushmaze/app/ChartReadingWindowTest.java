@@ -7,11 +7,13 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.Field;
 import hushmaze.app.model.ResultModel.State;
 import hushmaze.assess.BandResult;
+import hushmaze.drawing.Drawing;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
@@ -25,7 +27,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** Property test of reading charts by mouse and keyboard, worked by a robot. */
+/** Property tests of reading charts and pages by mouse and keyboard, worked by a robot. */
 @ExtendWith(ApplicationExtension.class)
 class ChartReadingWindowTest {
     @TempDir
@@ -90,5 +92,52 @@ class ChartReadingWindowTest {
 
     private static String db(double value) {
         return String.format(Locale.ROOT, "%.1f dB", value);
+    }
+
+    @Test
+    void placesOfTheAirAreReadFromTopToBottom(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+        click(robot, "#view-air");
+        click(robot, "#air-way");
+        Node canvas = robot.lookup(".page-canvas").queryAll().stream()
+                .filter(node -> "Along the way".equals(node.getAccessibleText()))
+                .findFirst()
+                .orElseThrow();
+        VBox card = (VBox) canvas.lookup("#told");
+        robot.interact(canvas::requestFocus);
+        robot.type(KeyCode.DOWN);
+        assertThat(words(card)).startsWith("port at the opening").contains("mean speed");
+        robot.type(KeyCode.DOWN).type(KeyCode.DOWN);
+        assertThat(words(card)).startsWith("turn 1");
+        robot.type(KeyCode.UP);
+        assertThat(words(card)).startsWith("pass 1");
+    }
+
+    @Test
+    void pagesAreTurnedByKeysAndChosenByName(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+        click(robot, "#view-pages");
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> designer.pages().drawingProperty().get() != null);
+        WaitForAsyncUtils.waitForFxEvents();
+        ComboBox<?> place = robot.lookup("#pages-place").queryAs(ComboBox.class);
+        Drawing drawing = designer.pages().drawingProperty().get();
+        assertThat(place.getItems()).hasSameSizeAs(drawing.pages());
+        robot.interact(place::requestFocus);
+        robot.type(KeyCode.PAGE_DOWN).type(KeyCode.PAGE_DOWN).type(KeyCode.PAGE_UP);
+        assertThat(designer.pages().pageProperty().get()).isEqualTo(1);
+        int last = drawing.pages().size() - 1;
+        robot.interact(() -> place.getSelectionModel().select(last));
+        robot.type(KeyCode.PAGE_DOWN);
+        assertThat(designer.pages().pageProperty().get()).isEqualTo(last);
+        assertThat(robot.lookup(".page-canvas").queryAll().stream().map(Node::getAccessibleText))
+                .contains(String.format(
+                        Locale.ROOT,
+                        "%d of %d: %s",
+                        last + 1,
+                        last + 1,
+                        drawing.pages().get(last).title()));
     }
 }
