@@ -1,6 +1,7 @@
 package hushmaze.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * A unit in which people type, read or store a quantity. Inside the program every quantity is in the SI unit of its
@@ -41,11 +42,33 @@ public enum Unit {
     WATT(Dimension.POWER, "W", "W", 0),
     WATT_PER_KELVIN(Dimension.CONDUCTANCE, "W/K", "WPerK", 0),
     CELSIUS(Dimension.TEMPERATURE, "°C", "C", 0),
+    /** Zero of this one is elsewhere: t/°F = 1.8 t/°C + 32. */
+    FAHRENHEIT(Dimension.TEMPERATURE, "°F", "F", 1 / 1.8) {
+        @Override
+        public double toSi(double value) {
+            return Double.isFinite(value) ? toSi(BigDecimal.valueOf(value)) : value;
+        }
+
+        @Override
+        public double toSi(BigDecimal value) {
+            return value.subtract(FREEZING)
+                    .divide(DEGREES_A_KELVIN, MathContext.DECIMAL64)
+                    .doubleValue();
+        }
+
+        @Override
+        public double fromSi(double si) {
+            return si * DEGREES_A_KELVIN.doubleValue() + FREEZING.doubleValue();
+        }
+    },
     DECIBEL(Dimension.LEVEL, "dB", "Db", 0),
     HERTZ(Dimension.FREQUENCY, "Hz", "Hz", 0),
     NUMBER(Dimension.FRACTION, "", "", 0),
     PERCENT(Dimension.FRACTION, "%", "Percent", -2),
     PARTS_PER_MILLION(Dimension.CONCENTRATION, "ppm", "Ppm", -6);
+
+    private static final BigDecimal FREEZING = BigDecimal.valueOf(32);
+    private static final BigDecimal DEGREES_A_KELVIN = new BigDecimal("1.8");
 
     private final Dimension dimension;
     private final String symbol;

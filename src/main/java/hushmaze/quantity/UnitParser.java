@@ -61,6 +61,8 @@ public final class UnitParser {
             Map.entry("w/k", Unit.WATT_PER_KELVIN),
             Map.entry("°c", Unit.CELSIUS),
             Map.entry("c", Unit.CELSIUS),
+            Map.entry("°f", Unit.FAHRENHEIT),
+            Map.entry("f", Unit.FAHRENHEIT),
             Map.entry("db", Unit.DECIBEL),
             Map.entry("hz", Unit.HERTZ),
             Map.entry("ppm", Unit.PARTS_PER_MILLION));

@@ -45,6 +45,7 @@ public final class Amounts {
             case MASS -> mass(si);
             case FORCE -> force(si);
             case LEVEL -> decibels(si);
+            case TEMPERATURE -> temperature(si);
             case FRACTION ->
                 unit == Unit.PERCENT ? number(unit.fromSi(si), 0) + " %" : number(si, Math.abs(si) < LARGE ? 2 : 0);
             case CONCENTRATION -> number(unit.fromSi(si), 0) + " ppm";
@@ -106,6 +107,21 @@ public final class Amounts {
         return system == UnitSystem.INCH
                 ? String.format(Locale.ROOT, "%.3f inH2O", Unit.INCH_OF_WATER.fromSi(pascal))
                 : number(pascal, 1) + " Pa";
+    }
+
+    /** "21 °C" or "70 °F". @param celsius °C */
+    public String temperature(double celsius) {
+        return system == UnitSystem.INCH
+                ? number(Unit.FAHRENHEIT.fromSi(celsius), 0) + " °F"
+                : number(celsius, 1) + " °C";
+    }
+
+    /** A difference of temperatures: "9.4 K" or "17 °F". */
+    public String warming(double kelvin) {
+        double none = Unit.FAHRENHEIT.fromSi(0);
+        return system == UnitSystem.INCH
+                ? number(Unit.FAHRENHEIT.fromSi(kelvin) - none, 0) + " °F"
+                : number(kelvin, 1) + " K";
     }
 
     /** "34 kg" or "75 lb". */

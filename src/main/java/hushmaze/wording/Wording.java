@@ -302,7 +302,7 @@ public final class Wording {
                 rating(room.rating(), target),
                 target(target),
                 Amounts.number(room.co2Steady() * 1e6, 0),
-                Amounts.number(room.temperatureRise(), 1));
+                amounts.warming(room.temperatureRise()));
     }
 
     /** Whether the room as a whole is quiet enough. */
@@ -323,7 +323,7 @@ public final class Wording {
                 : text(
                         "room.fresh.steady",
                         Amounts.number(room.co2Steady() * 1e6, 0),
-                        Amounts.number(room.temperatureRise(), 1));
+                        amounts.warming(room.temperatureRise()));
         return text(key, steady) + " " + roomAir(room);
     }
 

@@ -1,5 +1,6 @@
 package hushmaze.app;
 
+import hushmaze.wording.Unbroken;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
@@ -52,7 +53,7 @@ final class EntryRobot {
 
     /** Of a label. */
     static String text(FxRobot robot, String id) {
-        return robot.lookup(id).queryAs(Label.class).getText();
+        return Unbroken.plain(robot.lookup(id).queryAs(Label.class).getText());
     }
 
     /** All words on what is wrong. */

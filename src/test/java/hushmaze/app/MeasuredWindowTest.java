@@ -7,6 +7,7 @@ import hushmaze.measure.WavBytes;
 import hushmaze.project.PathReadings;
 import hushmaze.project.Reading;
 import hushmaze.quantity.BandSet;
+import hushmaze.wording.Unbroken;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -143,7 +144,7 @@ class MeasuredWindowTest {
     private static String words(FxRobot robot, String id) {
         return robot.lookup(id).queryAs(VBox.class).getChildren().stream()
                 .filter(Label.class::isInstance)
-                .map(node -> ((Label) node).getText())
+                .map(node -> Unbroken.plain(((Label) node).getText()))
                 .collect(Collectors.joining("\n"));
     }
 

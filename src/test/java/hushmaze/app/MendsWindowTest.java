@@ -6,6 +6,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.TestDesigner;
 import hushmaze.project.Box;
 import hushmaze.size.ResizedBox;
+import hushmaze.wording.Unbroken;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -51,7 +52,7 @@ class MendsWindowTest {
         robot.interact(() -> designer.edit()
                 .edit("narrow", p -> p.withPath(0, p.paths().get(0).withBox(narrow))));
         await(() -> !gaps(robot).isEmpty());
-        String words = gaps(robot).get(0).getText();
+        String words = Unbroken.plain(gaps(robot).get(0).getText());
         robot.interact(() -> gaps(robot).get(0).fire());
         await(() -> box().turnGap() > narrow.turnGap());
         assertThat(designer.edit().undoableProperty().get()).isEqualTo(words);

@@ -73,6 +73,8 @@ class UnitParserTest {
         "2.5 m/s, METRE_PER_SECOND, 2.5",
         "100 lb, KILOGRAM, 45.359237",
         "21 °C, CELSIUS, 21",
+        "70 °F, FAHRENHEIT, 21.11111111111111",
+        "50 f, CELSIUS, 10",
         "-5 C, CELSIUS, -5",
         "800 ppm, PARTS_PER_MILLION, 0.0008",
         "4 ft², SQUARE_METRE, 0.37161216",

@@ -7,6 +7,7 @@ import hushmaze.app.model.Texts;
 import hushmaze.app.verdict.Tip;
 import hushmaze.project.Box;
 import hushmaze.project.PortFace;
+import hushmaze.wording.Unbroken;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,6 +89,6 @@ final class BoxSizes implements Entry {
         words.setText(
                 box == null
                         ? Texts.of("box.none")
-                        : new Wording(designer.edit().project().units()).box(box));
+                        : Unbroken.of(new Wording(designer.edit().project().units()).box(box)));
     }
 }

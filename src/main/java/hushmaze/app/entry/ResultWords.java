@@ -3,6 +3,7 @@ package hushmaze.app.entry;
 import hushmaze.app.model.Designer;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
+import hushmaze.wording.Unbroken;
 import hushmaze.wording.Wording;
 import java.util.List;
 import java.util.function.BiFunction;
@@ -38,7 +39,7 @@ final class ResultWords implements Entry {
     public void refresh() {
         box.getChildren().clear();
         for (String sentence : sentences()) {
-            Label label = new Label(sentence);
+            Label label = new Label(Unbroken.of(sentence));
             label.setWrapText(true);
             label.getStyleClass().add("quiet-words");
             box.getChildren().add(label);

@@ -1,6 +1,7 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.wording.Unbroken;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -39,6 +40,6 @@ final class Words implements Entry {
 
     @Override
     public void refresh() {
-        label.setText(text.get());
+        label.setText(Unbroken.of(text.get()));
     }
 }

@@ -10,6 +10,7 @@ import hushmaze.project.Box;
 import hushmaze.size.Design;
 import hushmaze.size.Kind;
 import hushmaze.wording.SizeWording;
+import hushmaze.wording.Unbroken;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -59,7 +60,7 @@ final class DesignCard extends HBox {
     }
 
     private HBox head(int number) {
-        Label kinds = new Label(wording.kinds(design));
+        Label kinds = new Label(Unbroken.of(wording.kinds(design)));
         kinds.setWrapText(true);
         kinds.setMinHeight(Region.USE_PREF_SIZE);
         kinds.getStyleClass().add("block-name");

@@ -32,6 +32,7 @@ public final class EntryText {
             case METRE_PER_SECOND -> Unit.FOOT_PER_MINUTE;
             case PASCAL -> Unit.INCH_OF_WATER;
             case KILOGRAM -> Unit.POUND;
+            case CELSIUS -> Unit.FAHRENHEIT;
             default -> metric;
         };
     }

@@ -9,6 +9,7 @@ import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.Severity;
+import hushmaze.wording.Unbroken;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -142,7 +143,7 @@ final class NoticeList extends VBox {
     }
 
     private static Button mend(String words) {
-        Button button = new Button(words);
+        Button button = new Button(Unbroken.of(words));
         button.setMnemonicParsing(false);
         button.setWrapText(true);
         button.setMaxWidth(MEND_WIDTH);

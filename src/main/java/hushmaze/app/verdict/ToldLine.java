@@ -1,5 +1,6 @@
 package hushmaze.app.verdict;
 
+import hushmaze.wording.Unbroken;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -38,7 +39,7 @@ final class ToldLine extends HBox {
         VBox words = new VBox(head, rest);
         words.setMinWidth(0);
         HBox.setHgrow(words, Priority.ALWAYS);
-        Tip.on(rest, () -> rest.getText().equals(all) ? "" : all);
+        Tip.on(rest, () -> rest.getText().equals(Unbroken.of(all)) ? "" : all);
         getChildren().addAll(mark, words);
     }
 
@@ -58,7 +59,7 @@ final class ToldLine extends HBox {
         lead.setText(end > 0 ? sentence.substring(0, end) : "");
         Presence.set(head, end > 0);
         all = end > 0 ? begun(sentence.substring(end + LEAD_ENDS.length())) : sentence;
-        rest.setText(full || !good ? all : first(all));
+        rest.setText(Unbroken.of(full || !good ? all : first(all)));
     }
 
     private static String first(String words) {

@@ -3,6 +3,7 @@ package hushmaze.app.window;
 import hushmaze.app.model.Message;
 import hushmaze.app.model.Texts;
 import hushmaze.app.verdict.Tip;
+import hushmaze.wording.Unbroken;
 import javafx.beans.property.ObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -44,7 +45,7 @@ final class MessageStrip extends HBox {
         setManaged(message != null);
         if (message != null) {
             kind.setText(Texts.of(message.problem() ? "message.problem" : "message.done"));
-            words.setText(message.text());
+            words.setText(Unbroken.of(message.text()));
             pseudoClassStateChanged(PROBLEM, message.problem());
         }
     }

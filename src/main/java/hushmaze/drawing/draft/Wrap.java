@@ -2,27 +2,24 @@ package hushmaze.drawing.draft;
 
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.Weight;
+import hushmaze.wording.Unbroken;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Breaks text into lines at its spaces, but not between a whole number and its fraction. */
+/** Breaks text into lines at its spaces, but not between what is read as one. */
 public final class Wrap {
-    /** A space at which a line does not break. */
-    private static final String NO_BREAK = "\u00a0";
-
-    private static final Pattern BEFORE_FRACTION = Pattern.compile("(?<=\\d) (?=\\d+/\\d)");
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private Wrap() {}
 
     /** What is not broken unless it is too wide by itself. */
     static String[] words(String text) {
-        return SPACES.split(BEFORE_FRACTION.matcher(text.strip()).replaceAll(NO_BREAK));
+        return SPACES.split(Unbroken.of(text.strip()));
     }
 
     /**
-     * The lines of a text; a word that is too wide by itself is broken between letters.
+     * The lines of a text; what is too wide by itself is broken at a space that should not be one, a word between letters.
      *
      * @param width of the column, mm
      */
@@ -36,16 +33,17 @@ public final class Wrap {
                 continue;
             }
             if (!line.isEmpty()) {
-                lines.add(line);
+                lines.add(Unbroken.plain(line));
             }
             line = word;
             while (measure.width(line, size, weight) > width && line.length() > 1) {
                 int cut = fitting(line, width, size, weight, measure);
-                lines.add(line.substring(0, cut));
-                line = line.substring(cut);
+                int space = Unbroken.spaceBefore(line, cut);
+                lines.add(Unbroken.plain(line.substring(0, space > 0 ? space : cut)));
+                line = line.substring(space > 0 ? space + 1 : cut);
             }
         }
-        lines.add(line);
+        lines.add(Unbroken.plain(line));
         return lines;
     }
 

@@ -144,9 +144,9 @@ class DraftingTest {
     void wordsWrapAtSpaces() {
         // Size 2: one letter is 1 mm wide.
         assertThat(Wrap.lines("aa bbb cc", 6, 2, Weight.REGULAR, HALF)).containsExactly("aa bbb", "cc");
-        // a whole number keeps with its fraction, 7 letters of 1 mm
-        assertThat(Wrap.lines("about 36 7/8 in", 8, 2, Weight.REGULAR, HALF))
-                .containsExactly("about", "36\u00a07/8", "in");
+        // a whole number keeps with its fraction and its unit, 9 letters of 1 mm, as long as there is room
+        assertThat(Wrap.lines("about 36 7/8 in", 9, 2, Weight.REGULAR, HALF)).containsExactly("about", "36 7/8 in");
+        assertThat(Wrap.lines("about 36 7/8 in", 8, 2, Weight.REGULAR, HALF)).containsExactly("about", "36 7/8", "in");
         assertThat(Wrap.lines("abcdefgh", 3, 2, Weight.REGULAR, HALF)).containsExactly("abc", "def", "gh");
         assertThat(Wrap.shrunk("abcdefgh", 4, 2, Weight.REGULAR, HALF)).isEqualTo(1);
     }
