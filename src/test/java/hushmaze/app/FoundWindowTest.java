@@ -7,6 +7,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.PreparedFinds;
 import hushmaze.app.model.SizingModel.State;
 import hushmaze.app.model.TestDesigner;
+import hushmaze.wording.Unbroken;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -54,7 +55,10 @@ class FoundWindowTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT7).release(KeyCode.CONTROL);
         assertThat(robot.lookup(".found-empty").query().isVisible()).isTrue();
         assertThat(text(robot, "#found-within"))
-                .isEqualTo("Within 600 × 340 × 250 mm; 15 L/s of air at no more than 30 Pa; target NC curve 20.");
+                .isEqualTo("Within 600 × 340 × 250 mm; 15 L/s of air at no more than 30 Pa; target NC 20.");
+        assertThat(robot.lookup("#found-limits .sentence").queryAllAs(Label.class).stream()
+                        .map(l -> Unbroken.plain(l.getText())))
+                .contains("600 × 340 × 250 mm", "15 L/s, at no more than 30 Pa", "NC 20");
         robot.press(KeyCode.CONTROL).type(KeyCode.B).release(KeyCode.CONTROL);
         await(() -> designer.sizing().stateProperty().get() == State.FINISHED);
         assertThat(text(robot, "#found-state")).isEqualTo("in: the target is met.");

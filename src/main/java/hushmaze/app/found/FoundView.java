@@ -1,6 +1,7 @@
 package hushmaze.app.found;
 
 import hushmaze.app.model.Designer;
+import hushmaze.app.model.SearchLimits;
 import hushmaze.app.model.SizingModel;
 import hushmaze.app.model.SizingModel.State;
 import hushmaze.app.model.Texts;
@@ -20,7 +21,9 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -28,6 +31,9 @@ import javafx.scene.layout.VBox;
 
 /** Where the builder looks for the best boxes of the path at hand, sees them come in, and takes one. */
 final class FoundView extends BorderPane {
+    /** Room for the names of the limits. */
+    private static final double NAMES = 150;
+
     private final Designer designer;
     private final SizingModel model;
     private final Button start = new Button();
@@ -37,6 +43,7 @@ final class FoundView extends BorderPane {
     private final Label progress = WrappedWords.of("", "found-state");
     private final Label outdated = WrappedWords.of("", "found-outdated");
     private final VBox empty = new VBox();
+    private final GridPane limits = new GridPane();
     private final Label waiting = WrappedWords.of("", "found-waiting");
     private final VBox results = new VBox();
     private final VBox cards = new VBox();
@@ -110,8 +117,29 @@ final class FoundView extends BorderPane {
         empty.getChildren()
                 .addAll(
                         WrappedWords.of(Texts.of("found.empty.head"), "column-heading"),
-                        WrappedWords.of(Texts.of("found.empty"), "found-empty-words"));
+                        WrappedWords.of(Texts.of("found.empty"), "found-empty-words"),
+                        WrappedWords.of(Texts.of("found.limits.head"), "column-heading"),
+                        limits,
+                        WrappedWords.of(Texts.of("found.limits.words"), "quiet-words"));
+        limits.getStyleClass().add("found-limits");
+        limits.setId("found-limits");
+        ColumnConstraints names = new ColumnConstraints();
+        names.setMinWidth(NAMES);
+        ColumnConstraints values = new ColumnConstraints();
+        values.setHgrow(Priority.ALWAYS);
+        limits.getColumnConstraints().setAll(names, values);
         empty.getStyleClass().add("found-empty");
+    }
+
+    /** What a search keeps to, while there is none to show. */
+    private void showLimits() {
+        limits.getChildren().clear();
+        int row = 0;
+        for (SearchLimits.Line line : SearchLimits.of(designer)) {
+            limits.add(WrappedWords.of(line.name(), "quiet-words"), 0, row);
+            limits.add(WrappedWords.of(line.value(), "sentence"), 1, row);
+            row++;
+        }
     }
 
     private VBox chart() {
@@ -149,8 +177,12 @@ final class FoundView extends BorderPane {
         Presence.set(cancel, searching);
         Presence.set(bar, searching);
         within.setText(model.limits());
+        Presence.set(within, state != State.NONE);
         Presence.set(outdated, model.outdatedProperty().get() && state != State.NONE);
         Presence.set(empty, state == State.NONE);
+        if (state == State.NONE) {
+            showLimits();
+        }
         Presence.set(waiting, searching && designs.isEmpty());
         showProgress();
         showWays();

@@ -66,7 +66,7 @@ public final class KeptView extends BorderPane {
         setTop(top);
         setCenter(scroll);
         setBottom(chart);
-        empty.prefWidthProperty().bind(scroll.widthProperty().subtract(4));
+        empty.prefWidthProperty().bind(scroll.widthProperty().subtract(20));
         model.columnsProperty().addListener((p, before, after) -> show());
         designer.edit().projectProperty().addListener((p, before, after) -> show());
         model.watchedProperty().addListener((p, before, after) -> show());
@@ -89,12 +89,12 @@ public final class KeptView extends BorderPane {
         boolean some = columns.stream().anyMatch(c -> !c.isPresent());
         keep.setDisable(!model.mayKeep());
         Presence.set(empty, !some);
-        Presence.set(table, some);
+        Presence.set(table, !columns.isEmpty());
         Presence.set(how, some);
         Presence.set(onlyDifferent, some);
         fill(columns);
         List<Column> judged = columns.stream().filter(c -> c.result() != null).toList();
-        boolean drawn = some && !judged.isEmpty();
+        boolean drawn = !judged.isEmpty();
         Presence.set(chart, drawn);
         chart.setSource(drawn ? new LevelsChart(judged, designer.measure()) : null);
     }

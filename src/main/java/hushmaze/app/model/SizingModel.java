@@ -1,13 +1,13 @@
 package hushmaze.app.model;
 
 import hushmaze.project.Project;
-import hushmaze.project.Target;
 import hushmaze.project.VentPath;
 import hushmaze.size.Design;
 import hushmaze.size.PathDesigns;
 import hushmaze.size.Sizing;
 import hushmaze.wording.Amounts;
 import hushmaze.wording.SizeWording;
+import hushmaze.wording.Wording;
 import hushmaze.work.Progress;
 import hushmaze.work.TaskRunner;
 import java.util.ArrayList;
@@ -299,7 +299,6 @@ public final class SizingModel {
         var brief = project.paths().get(edit.path()).brief();
         Amounts amounts = new Amounts(project.units());
         var space = brief.space();
-        Target target = project.room().target();
         String flow = brief.flow() == null
                 ? Texts.of("found.flowAsNeeded")
                 : Texts.of("found.flow", amounts.flow(brief.flow()));
@@ -308,9 +307,7 @@ public final class SizingModel {
                 amounts.sizes(space.width(), space.height(), space.depth()),
                 flow,
                 amounts.pressure(brief.maxPressureDrop()),
-                target.number() == null
-                        ? Texts.word(target.kind())
-                        : Texts.word(target.kind()) + " " + Amounts.number(target.number(), 1));
+                new Wording(project.units()).target(project.room().target()));
     }
 
     /** How a finished search went; empty before. */
