@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Content Accessibility Guidelines 2.1, success criterion 1.4.3 and the definition of relative luminance (from memory).
  */
 class ContrastTest {
-    private static final Pattern COLOUR = Pattern.compile("(-[a-z-]+): (#[0-9a-f]{6});");
+    private static final Pattern COLOUR = Pattern.compile("(-[a-z0-9-]+): (#[0-9a-f]{6});");
     private static final double LEAST = 4.5;
 
     private static final List<String> WRITING = List.of("-hm-ink", "-hm-quiet", "-hm-good", "-hm-bad", "-hm-look");
@@ -38,6 +38,12 @@ class ContrastTest {
         check(theme, colours, "-hm-ink", "-hm-bad-pale");
         check(theme, colours, "-color-fg-default", "-color-bg-default");
         check(theme, colours, "-color-fg-muted", "-color-bg-subtle");
+        // white on filled buttons, with the focus and without
+        for (String fill : List.of("-color-accent-emphasis", "-color-accent-6")) {
+            assertThat(ratio("#ffffff", colours.get(fill)))
+                    .as(theme + ": " + fill)
+                    .isGreaterThanOrEqualTo(LEAST);
+        }
     }
 
     private static void check(String theme, Map<String, String> colours, String ink, String ground) {
