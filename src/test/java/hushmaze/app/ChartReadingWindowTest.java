@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -27,7 +28,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** Property tests of reading charts and pages by mouse and keyboard, worked by a robot. */
+/** Property tests of reading charts, pages and comparisons by mouse and keyboard, worked by a robot. */
 @ExtendWith(ApplicationExtension.class)
 class ChartReadingWindowTest {
     @TempDir
@@ -139,5 +140,29 @@ class ChartReadingWindowTest {
                         last + 1,
                         last + 1,
                         drawing.pages().get(last).title()));
+    }
+
+    @Test
+    void theBoxInThePathIsComparedFromTheStartAndAKeptOneBesideIt(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+        click(robot, "#view-kept");
+        WaitForAsyncUtils.waitFor(
+                60,
+                TimeUnit.SECONDS,
+                () -> designer.kept().columnsProperty().get().stream().allMatch(c -> c.result() != null));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(compared(robot)).contains("In the path", "all good").doesNotContain("Box 1");
+        robot.press(KeyCode.CONTROL).type(KeyCode.K).release(KeyCode.CONTROL);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(designer.kept().columnsProperty().get()).hasSize(2);
+        assertThat(robot.lookup("#kept-name-0").queryAs(TextField.class).getText())
+                .isEqualTo("Box 1");
+    }
+
+    private static String compared(FxRobot robot) {
+        return robot.lookup("#kept-table .label").queryAllAs(Label.class).stream()
+                .map(Label::getText)
+                .collect(Collectors.joining("\n"));
     }
 }

@@ -83,7 +83,7 @@ class FoundWindowTest {
     }
 
     private static String text(FxRobot robot, String id) {
-        return robot.lookup(id).queryAs(Label.class).getText();
+        return Unbroken.plain(robot.lookup(id).queryAs(Label.class).getText());
     }
 
     private static void await(Callable<Boolean> condition) throws Exception {

@@ -11,6 +11,7 @@ import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
+import hushmaze.wording.Unbroken;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
@@ -44,6 +45,7 @@ final class FoundView extends BorderPane {
     private final Label outdated = WrappedWords.of("", "found-outdated");
     private final VBox empty = new VBox();
     private final GridPane limits = new GridPane();
+    private List<SearchLimits.Line> told = List.of();
     private final Label waiting = WrappedWords.of("", "found-waiting");
     private final VBox results = new VBox();
     private final VBox cards = new VBox();
@@ -133,9 +135,14 @@ final class FoundView extends BorderPane {
 
     /** What a search keeps to, while there is none to show. */
     private void showLimits() {
+        List<SearchLimits.Line> now = SearchLimits.of(designer);
+        if (now.equals(told)) {
+            return;
+        }
+        told = now;
         limits.getChildren().clear();
         int row = 0;
-        for (SearchLimits.Line line : SearchLimits.of(designer)) {
+        for (SearchLimits.Line line : now) {
             limits.add(WrappedWords.of(line.name(), "quiet-words"), 0, row);
             limits.add(WrappedWords.of(line.value(), "sentence"), 1, row);
             row++;
@@ -176,7 +183,7 @@ final class FoundView extends BorderPane {
         cancel.setDisable(!searching);
         Presence.set(cancel, searching);
         Presence.set(bar, searching);
-        within.setText(model.limits());
+        within.setText(Unbroken.of(model.limits()));
         Presence.set(within, state != State.NONE);
         Presence.set(outdated, model.outdatedProperty().get() && state != State.NONE);
         Presence.set(empty, state == State.NONE);
@@ -199,7 +206,7 @@ final class FoundView extends BorderPane {
         String found = count == 0
                 ? Texts.of("found.count.none")
                 : count == 1 ? Texts.of("found.count.one") : Texts.of("found.count.many", String.valueOf(count));
-        progress.setText(
+        progress.setText(Unbroken.of(
                 switch (model.stateProperty().get()) {
                     case NONE -> "";
                     case SEARCHING ->
@@ -211,7 +218,7 @@ final class FoundView extends BorderPane {
                     case STOPPED -> Texts.of("found.stopped", found);
                     case FAILED -> model.problemProperty().get();
                     case FINISHED -> model.head();
-                });
+                }));
         Presence.set(progress, !progress.getText().isEmpty());
     }
 

@@ -9,6 +9,7 @@ import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -58,21 +59,7 @@ public final class PagesView extends BorderPane {
         place.setVisibleRowCount(ROWS);
         place.setAccessibleText(Texts.of("pages.choose"));
         Tip.on(place, Texts.of("pages.choose"));
-        place.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Integer number) {
-                Drawing drawing = pages.drawingProperty().get();
-                boolean there = number != null
-                        && drawing != null
-                        && number < drawing.pages().size();
-                return there ? (number + 1) + "  " + drawing.pages().get(number).title() : "";
-            }
-
-            @Override
-            public Integer fromString(String text) {
-                throw new UnsupportedOperationException("pages are chosen, not typed");
-            }
-        });
+        place.setConverter(named(this::title));
         place.valueProperty().addListener((p, before, now) -> {
             if (now != null) {
                 pages.pageProperty().set(now);
@@ -97,6 +84,27 @@ public final class PagesView extends BorderPane {
         show();
     }
 
+    private String title(int number) {
+        Drawing drawing = pages.drawingProperty().get();
+        boolean there = drawing != null && number < drawing.pages().size();
+        return there ? (number + 1) + "  " + drawing.pages().get(number).title() : "";
+    }
+
+    /** Of what is chosen and never typed. */
+    private static <T> StringConverter<T> named(Function<T, String> name) {
+        return new StringConverter<>() {
+            @Override
+            public String toString(T one) {
+                return one == null ? "" : name.apply(one);
+            }
+
+            @Override
+            public T fromString(String text) {
+                throw new UnsupportedOperationException("what is chosen is not typed");
+            }
+        };
+    }
+
     private void turning(Button button, String tip, int by) {
         button.setAccessibleText(Texts.of(tip));
         Tip.on(button, Texts.of(tip));
@@ -115,17 +123,7 @@ public final class PagesView extends BorderPane {
         ComboBox<Paper> paper = new ComboBox<>();
         paper.getItems().setAll(Paper.values());
         paper.valueProperty().bindBidirectional(pages.paperProperty());
-        paper.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Paper size) {
-                return size == null ? "" : Texts.word(size);
-            }
-
-            @Override
-            public Paper fromString(String text) {
-                throw new UnsupportedOperationException("papers are chosen, not typed");
-            }
-        });
+        paper.setConverter(named(Texts::word));
         Tip.on(paper, Texts.of("pages.paper.tip"));
         Label label = new Label(Texts.of("pages.paper"));
         label.setLabelFor(paper);

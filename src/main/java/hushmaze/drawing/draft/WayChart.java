@@ -60,7 +60,7 @@ public final class WayChart {
      * @param name as in the tables
      * @param speed null where none is told
      * @param pressure null where none is taken
-     * @param told to who points at it
+     * @param told to who points at it; null for nothing
      */
     public record Place(String name, Speed speed, Pressure pressure, Told told) {}
 
