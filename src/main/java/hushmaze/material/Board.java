@@ -32,6 +32,11 @@ public record Board(
         InvalidValue.text("source", source, 400);
     }
 
+    /** The same under another name. */
+    public Board named(String other) {
+        return new Board(other, thickness, density, youngModulus, lossFactor, grain, source);
+    }
+
     /** Mass per area, kg/m². */
     public double massPerArea() {
         return density * thickness;

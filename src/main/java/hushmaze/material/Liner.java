@@ -77,6 +77,20 @@ public record Liner(
         return new Liner(name, thickness, density, likely, low, high, roughness, from, facing);
     }
 
+    /** The same under another name. */
+    public Liner named(String other) {
+        return new Liner(
+                other,
+                thickness,
+                density,
+                flowResistivity,
+                flowResistivityLow,
+                flowResistivityHigh,
+                roughness,
+                source,
+                facing);
+    }
+
     /** The same liner of another thickness in m. */
     public Liner thick(double other) {
         return with(other, facing);

@@ -55,6 +55,11 @@ public record Sheet(
         return stock != null && (price == null || price == 0);
     }
 
+    /** The same, of another board or liner. */
+    public Sheet of(String other) {
+        return new Sheet(name, length, width, price, stock, other, source);
+    }
+
     /** The same sheet, of which there are so many. */
     public Sheet having(Integer count) {
         return new Sheet(name, length, width, price, count, material, source);

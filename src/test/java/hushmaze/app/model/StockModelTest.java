@@ -70,6 +70,40 @@ class StockModelTest {
         assertThat(designer.edit().project()).isEqualTo(before);
     }
 
+    /** While another path has a board of the old name, offcuts stay with it. */
+    @Test
+    void offcutsFollowABoardThatGetsAnotherName() {
+        assertThat(stock.add(Material.BOARD, stock.offcut(Material.BOARD))).isEmpty();
+        int offcut = stock.sheets(Material.BOARD).size() - 1;
+        String old = before.paths().get(0).brief().construction().board().name();
+        designer.edit().pathProperty().set(1);
+        assertThat(designer.edit()
+                        .set(
+                                Field.of("path.brief.construction.board"),
+                                "Board",
+                                before.paths().get(0).brief().construction().board()))
+                .isEmpty();
+        assertThat(stock.sheets(Material.BOARD).get(offcut).material()).isEqualTo(old);
+        for (int path = 0; path < 2; path++) {
+            assertThat(stock.sheets(Material.BOARD).get(offcut).material()).isEqualTo(old);
+            designer.edit().pathProperty().set(path);
+            assertThat(designer.edit().set(Field.of("path.brief.construction.board.name"), "Board", "Shelf board"))
+                    .isEmpty();
+            assertThat(designer.edit()
+                            .project()
+                            .paths()
+                            .get(path)
+                            .box()
+                            .shell()
+                            .get(0)
+                            .name())
+                    .isEqualTo("Shelf board");
+        }
+        assertThat(stock.sheets(Material.BOARD).get(offcut).material()).isEqualTo("Shelf board");
+        designer.edit().undo();
+        assertThat(stock.sheets(Material.BOARD).get(offcut).material()).isEqualTo(old);
+    }
+
     /** An offcut is marked as assumed until its size is typed; a size that is sold says that it was typed. */
     @Test
     void typedSizesSaySo() {
