@@ -79,31 +79,22 @@ public record Liner(
 
     /** The same under another name. */
     public Liner named(String other) {
-        return new Liner(
-                other,
-                thickness,
-                density,
-                flowResistivity,
-                flowResistivityLow,
-                flowResistivityHigh,
-                roughness,
-                source,
-                facing);
+        return with(other, thickness, facing);
     }
 
     /** The same liner of another thickness in m. */
     public Liner thick(double other) {
-        return with(other, facing);
+        return with(name, other, facing);
     }
 
     /** The same liner under a facing; bare if null. */
     public Liner faced(Facing other) {
-        return with(thickness, other);
+        return with(name, thickness, other);
     }
 
-    private Liner with(double otherThickness, Facing otherFacing) {
+    private Liner with(String otherName, double otherThickness, Facing otherFacing) {
         return new Liner(
-                name,
+                otherName,
                 otherThickness,
                 density,
                 flowResistivity,

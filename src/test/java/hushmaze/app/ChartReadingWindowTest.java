@@ -47,10 +47,14 @@ class ChartReadingWindowTest {
         runner.close();
     }
 
-    @Test
-    void bandsAreReadByKeysAndByPointing(FxRobot robot) throws Exception {
+    private void awaitResults() throws Exception {
         WaitForAsyncUtils.waitFor(
                 60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+    }
+
+    @Test
+    void bandsAreReadByKeysAndByPointing(FxRobot robot) throws Exception {
+        awaitResults();
         click(robot, "#view-spectra");
         Node canvas = robot.lookup(".page-canvas").queryAll().stream()
                 .filter(node -> node.isVisible()
@@ -97,8 +101,7 @@ class ChartReadingWindowTest {
 
     @Test
     void placesOfTheAirAreReadFromTopToBottom(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitFor(
-                60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+        awaitResults();
         click(robot, "#view-air");
         click(robot, "#air-way");
         Node canvas = robot.lookup(".page-canvas").queryAll().stream()
@@ -117,8 +120,7 @@ class ChartReadingWindowTest {
 
     @Test
     void pagesAreTurnedByKeysAndChosenByName(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitFor(
-                60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+        awaitResults();
         click(robot, "#view-pages");
         WaitForAsyncUtils.waitFor(
                 60, TimeUnit.SECONDS, () -> designer.pages().drawingProperty().get() != null);
@@ -144,8 +146,7 @@ class ChartReadingWindowTest {
 
     @Test
     void theBoxInThePathIsComparedFromTheStartAndAKeptOneBesideIt(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitFor(
-                60, TimeUnit.SECONDS, () -> designer.results().stateProperty().get() == State.CURRENT);
+        awaitResults();
         click(robot, "#view-kept");
         WaitForAsyncUtils.waitFor(
                 60,

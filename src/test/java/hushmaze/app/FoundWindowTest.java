@@ -1,6 +1,7 @@
 package hushmaze.app;
 
 import static hushmaze.app.EntryRobot.click;
+import static hushmaze.app.EntryRobot.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hushmaze.app.model.Designer;
@@ -80,10 +81,6 @@ class FoundWindowTest {
         assertThat(designer.edit().project().paths().get(0).box()).isEqualTo(before);
         assertThat(robot.lookup(use).queryAs(Button.class).isDisabled()).isFalse();
         assertThat(robot.lookup("#found-outdated").query().isVisible()).isFalse();
-    }
-
-    private static String text(FxRobot robot, String id) {
-        return Unbroken.plain(robot.lookup(id).queryAs(Label.class).getText());
     }
 
     private static void await(Callable<Boolean> condition) throws Exception {

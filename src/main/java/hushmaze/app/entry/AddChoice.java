@@ -1,13 +1,13 @@
 package hushmaze.app.entry;
 
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Named;
 import hushmaze.app.verdict.Tip;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
-import javafx.util.StringConverter;
 
 /** A list to add from: choosing adds and keeps nothing chosen. */
 final class AddChoice {
@@ -30,17 +30,7 @@ final class AddChoice {
         more.setPromptText(Texts.of(key + ".add"));
         Tip.on(more, Texts.of(key + ".add.tip"));
         more.setMaxWidth(Double.MAX_VALUE);
-        more.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T option) {
-                return option == null ? "" : naming.apply(option);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("this is chosen, not typed");
-            }
-        });
+        more.setConverter(Named.by(naming));
         more.setButtonCell(new PromptCell<>(more.getPromptText()));
         more.getItems().setAll(options.get());
         more.setOnShowing(e -> more.getItems().setAll(options.get()));

@@ -1,5 +1,6 @@
 package hushmaze.app.entry;
 
+import hushmaze.app.verdict.Named;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +9,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
-import javafx.util.StringConverter;
 
 /**
  * One of several. What the project has is shown even if it is none of them.
@@ -57,17 +57,7 @@ final class ChoiceEntry<T> implements Entry {
         this.options = options;
         this.shown = shown;
         this.there = there;
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T option) {
-                return option == null ? "" : name.apply(option);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("this is chosen, not typed");
-            }
-        });
+        box.setConverter(Named.by(name));
         box.setOnAction(e -> {
             if (!refreshing && box.getValue() != null && !box.getValue().equals(this.shown.get())) {
                 Optional<String> problem = take.apply(box.getValue());

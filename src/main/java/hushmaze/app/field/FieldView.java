@@ -5,6 +5,7 @@ import hushmaze.app.model.Designer;
 import hushmaze.app.model.SoundFieldModel;
 import hushmaze.app.model.SoundFieldModel.State;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Named;
 import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
@@ -27,7 +28,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** The sound in the box of the path looked at: a frequency, a map, and in words what it shows. */
 public final class FieldView extends BorderPane {
@@ -110,18 +110,7 @@ public final class FieldView extends BorderPane {
         bands.setSnapToTicks(true);
         bands.setShowTickMarks(true);
         bands.setShowTickLabels(true);
-        bands.setLabelFormatter(new StringConverter<>() {
-            @Override
-            public String toString(Double band) {
-                String label = SoundFieldModel.BANDS.get(band.intValue()).label();
-                return NAMED_BANDS.contains(label) ? label : "";
-            }
-
-            @Override
-            public Double fromString(String text) {
-                throw new UnsupportedOperationException("bands are chosen, not typed");
-            }
-        });
+        bands.setLabelFormatter(Named.by(FieldView::bandName));
         bands.valueProperty().addListener((p, before, now) -> {
             int band = (int) Math.round(now.doubleValue());
             if (!refreshing && band != (int) Math.round(before.doubleValue())) {
@@ -257,5 +246,10 @@ public final class FieldView extends BorderPane {
     private void read(double along, double across) {
         String words = model.at(along, across);
         reading.setText(words.isEmpty() ? Texts.of("inside.point") : words);
+    }
+
+    private static String bandName(double band) {
+        String label = SoundFieldModel.BANDS.get((int) band).label();
+        return NAMED_BANDS.contains(label) ? label : "";
     }
 }

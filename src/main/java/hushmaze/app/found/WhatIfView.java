@@ -7,6 +7,7 @@ import hushmaze.app.model.WhatIfModel;
 import hushmaze.app.model.WhatIfModel.Course;
 import hushmaze.app.model.WhatIfModel.State;
 import hushmaze.app.sheet.PageCanvas;
+import hushmaze.app.verdict.Named;
 import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.Tip;
 import hushmaze.app.verdict.WrappedWords;
@@ -22,7 +23,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** What another value of one number would do to the box in the path looked at: a choice of numbers, and a chart. */
 final class WhatIfView extends BorderPane {
@@ -72,17 +72,7 @@ final class WhatIfView extends BorderPane {
     private VBox top() {
         number.setId("whatif-number");
         number.getStyleClass().add("whatif-number");
-        number.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Swept one) {
-                return one == null ? "" : Texts.of("whatif." + one);
-            }
-
-            @Override
-            public Swept fromString(String text) {
-                throw new UnsupportedOperationException("this is chosen, not typed");
-            }
-        });
+        number.setConverter(Named.by(one -> Texts.of("whatif." + one)));
         number.setAccessibleText(Texts.of("whatif.number"));
         Tip.on(number, Texts.of("whatif.number.tip"));
         number.setOnAction(e -> {

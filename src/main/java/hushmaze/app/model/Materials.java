@@ -24,22 +24,20 @@ final class Materials {
         }
         List<VentPath> paths = new ArrayList<>();
         for (int i = 0; i < after.paths().size(); i++) {
-            paths.add(carried(
-                    before.paths().get(i),
-                    faced(
-                            before.paths().get(i),
-                            measured(before.paths().get(i), after.paths().get(i)))));
+            VentPath old = before.paths().get(i);
+            VentPath now = RenamedMaterials.onHand(old, after.paths().get(i));
+            paths.add(carried(old, faced(old, measured(old, now))));
         }
         return RenamedMaterials.carried(before, paths.equals(after.paths()) ? after : after.withPaths(paths));
     }
 
-    /** The same with the path's board measured or named anew among the boards on hand too. */
+    /** The same with the path's board measured anew among the boards on hand too. */
     private static VentPath measured(VentPath before, VentPath after) {
         Board old = before.brief().construction().board();
         Board now = after.brief().construction().board();
         Choices choices = after.brief().choicesOrFree();
         if (old.equals(now)
-                || !old.name().equals(now.name()) && !RenamedMaterials.is(old, now)
+                || !old.name().equals(now.name())
                 || !choices.boards().contains(old)) {
             return after;
         }
@@ -50,17 +48,16 @@ final class Materials {
         return after.withBrief(after.brief().choosing(choices.withBoards(boards)));
     }
 
-    /** The same with the facing of the path's liner over the liners on hand too, when another was chosen, or with its new name. */
+    /** The same with the facing of the path's liner over the liners on hand too, when another was chosen. */
     private static VentPath faced(VentPath before, VentPath after) {
         Liner old = before.brief().construction().liner();
         Liner now = after.brief().construction().liner();
         Choices choices = after.brief().choicesOrFree();
-        boolean renamed = RenamedMaterials.is(old, now);
-        if (choices.liners().isEmpty() || Objects.equals(old.facing(), now.facing()) && !renamed) {
+        if (choices.liners().isEmpty() || Objects.equals(old.facing(), now.facing())) {
             return after;
         }
         List<Liner> liners = choices.liners().stream()
-                .map(liner -> renamed ? (liner.equals(old) ? now : liner) : liner.faced(now.facing()))
+                .map(liner -> liner.faced(now.facing()))
                 .distinct()
                 .toList();
         return after.withBrief(after.brief().choosing(choices.withLiners(liners)));

@@ -4,6 +4,7 @@ import hushmaze.material.Board;
 import hushmaze.material.Liner;
 import hushmaze.material.Sheet;
 import hushmaze.project.Box;
+import hushmaze.project.Choices;
 import hushmaze.project.Construction;
 import hushmaze.project.Project;
 import hushmaze.project.Stock;
@@ -11,18 +12,37 @@ import hushmaze.project.VentPath;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Offcuts are of a board or liner by its name: one that got another name keeps its offcuts. */
+/** A board or liner that got another name has it among those on hand too, and keeps its offcuts, which are of it by its name. */
 final class RenamedMaterials {
     private RenamedMaterials() {}
 
     /** Whether all but the name is as it was. */
-    static boolean is(Board old, Board now) {
+    private static boolean is(Board old, Board now) {
         return !old.equals(now) && old.named(now.name()).equals(now);
     }
 
     /** Whether all but the name is as it was. */
-    static boolean is(Liner old, Liner now) {
+    private static boolean is(Liner old, Liner now) {
         return !old.equals(now) && old.named(now.name()).equals(now);
+    }
+
+    /** The later path with the new names among the boards and liners on hand. */
+    static VentPath onHand(VentPath before, VentPath after) {
+        Construction old = before.brief().construction();
+        Construction now = after.brief().construction();
+        Choices choices = after.brief().choicesOrFree();
+        Choices renamed = choices;
+        if (is(old.board(), now.board()) && choices.boards().contains(old.board())) {
+            renamed = renamed.withBoards(replaced(choices.boards(), old.board(), now.board()));
+        }
+        if (is(old.liner(), now.liner()) && choices.liners().contains(old.liner())) {
+            renamed = renamed.withLiners(replaced(choices.liners(), old.liner(), now.liner()));
+        }
+        return renamed.equals(choices) ? after : after.withBrief(after.brief().choosing(renamed));
+    }
+
+    private static <T> List<T> replaced(List<T> all, T old, T now) {
+        return all.stream().map(one -> one.equals(old) ? now : one).distinct().toList();
     }
 
     /**

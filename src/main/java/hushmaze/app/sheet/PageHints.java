@@ -146,15 +146,28 @@ final class PageHints extends Pane {
             return;
         }
         shown = place;
-        boolean row = place.isRow();
-        line.setStartX(row ? place.area().x0() : Math.round(place.x()) + 0.5);
-        line.setEndX(row ? place.area().x1() : Math.round(place.x()) + 0.5);
-        line.setStartY(row ? Math.round(place.area().y1()) + 0.5 : place.area().y0());
-        line.setEndY(row ? Math.round(place.area().y1()) + 0.5 : place.area().y1());
+        Bounds area = place.area();
+        if (place.isRow()) {
+            draw(area.x0(), sharp(area.y1()), area.x1(), sharp(area.y1()));
+        } else {
+            draw(sharp(place.x()), area.y0(), sharp(place.x()), area.y1());
+        }
         line.setVisible(true);
         fill(place.told());
         card.setVisible(true);
         requestLayout();
+    }
+
+    /** The middle of a pixel. */
+    private static double sharp(double place) {
+        return Math.round(place) + 0.5;
+    }
+
+    private void draw(double x0, double y0, double x1, double y1) {
+        line.setStartX(x0);
+        line.setStartY(y0);
+        line.setEndX(x1);
+        line.setEndY(y1);
     }
 
     private void fill(Told told) {

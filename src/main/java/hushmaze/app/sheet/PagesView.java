@@ -3,13 +3,13 @@ package hushmaze.app.sheet;
 import hushmaze.app.model.Designer;
 import hushmaze.app.model.PagesModel;
 import hushmaze.app.model.Texts;
+import hushmaze.app.verdict.Named;
 import hushmaze.app.verdict.Presence;
 import hushmaze.app.verdict.Tip;
 import hushmaze.drawing.Drawing;
 import hushmaze.drawing.Page;
 import hushmaze.drawing.Paper;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -24,7 +24,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.util.StringConverter;
 
 /** The pages of the document set as they will be printed, one at a time. */
 public final class PagesView extends BorderPane {
@@ -59,7 +58,7 @@ public final class PagesView extends BorderPane {
         place.setVisibleRowCount(ROWS);
         place.setAccessibleText(Texts.of("pages.choose"));
         Tip.on(place, Texts.of("pages.choose"));
-        place.setConverter(named(this::title));
+        place.setConverter(Named.by(this::title));
         place.valueProperty().addListener((p, before, now) -> {
             if (now != null) {
                 pages.pageProperty().set(now);
@@ -90,21 +89,6 @@ public final class PagesView extends BorderPane {
         return there ? (number + 1) + "  " + drawing.pages().get(number).title() : "";
     }
 
-    /** Of what is chosen and never typed. */
-    private static <T> StringConverter<T> named(Function<T, String> name) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T one) {
-                return one == null ? "" : name.apply(one);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("what is chosen is not typed");
-            }
-        };
-    }
-
     private void turning(Button button, String tip, int by) {
         button.setAccessibleText(Texts.of(tip));
         Tip.on(button, Texts.of(tip));
@@ -123,7 +107,7 @@ public final class PagesView extends BorderPane {
         ComboBox<Paper> paper = new ComboBox<>();
         paper.getItems().setAll(Paper.values());
         paper.valueProperty().bindBidirectional(pages.paperProperty());
-        paper.setConverter(named(Texts::word));
+        paper.setConverter(Named.by(Texts::word));
         Tip.on(paper, Texts.of("pages.paper.tip"));
         Label label = new Label(Texts.of("pages.paper"));
         label.setLabelFor(paper);

@@ -40,6 +40,8 @@ public final class ScreenPages {
     private static final double LEAST_CHART = 58;
 
     private static final double MOST_LARGER = 1.5;
+    /** Height of a heading with the room below it, mm. */
+    private static final double HEAD = Lettering.HEADING * Lettering.LEADING + 1.5;
     /** A narrower chart of two would be figures more than bars, mm. */
     private static final double LEAST_WAY = 120;
 
@@ -191,9 +193,8 @@ public final class ScreenPages {
     public Page airWay(double givenWidth, double givenHeight) {
         AirWay way = new AirWay(job);
         WayChart chart = way.chart();
-        double head = Lettering.HEADING * Lettering.LEADING + 1.5;
         double words = Lettering.TABLE * Lettering.LEADING;
-        double least = chart.leastHeight() + head + 2 * words + 2 * MARGIN;
+        double least = chart.leastHeight() + HEAD + 2 * words + 2 * MARGIN;
         double times = Math.max(1, Math.max(least / givenHeight, LEAST_WAY / givenWidth));
         double width = times * givenWidth;
         double height = times * givenHeight;
@@ -201,9 +202,10 @@ public final class ScreenPages {
         List<String> remark = Wrap.lines(way.remark(), room, Lettering.TABLE, Weight.REGULAR, job.measure());
         double below = remark.size() * words + BETWEEN / 2;
         Sketch sketch = new Sketch();
-        Sketch drawn = chart.draw(room, height - head - below - 2 * MARGIN);
-        chart(sketch, Labels.of("air.way"), MARGIN, height, h -> drawn);
-        double y = MARGIN + head + drawn.bounds(job.measure()).y1() + BETWEEN / 2;
+        Sketch drawn = chart.draw(room, height - HEAD - below - 2 * MARGIN);
+        heading(sketch, Labels.of("air.way"), MARGIN);
+        sketch.add(drawn, MARGIN, MARGIN + HEAD);
+        double y = MARGIN + HEAD + drawn.bounds(job.measure()).y1() + BETWEEN / 2;
         for (String line : remark) {
             y += words;
             sketch.text(MARGIN, y, line, Lettering.TABLE, Weight.REGULAR, Anchor.START, Ink.BLACK);
@@ -212,9 +214,12 @@ public final class ScreenPages {
     }
 
     private static void chart(Sketch on, String title, double y, double height, Function<Double, Sketch> chart) {
+        heading(on, title, y);
+        on.add(chart.apply(height - HEAD), MARGIN, y + HEAD);
+    }
+
+    private static void heading(Sketch on, String title, double y) {
         on.text(MARGIN, y + Lettering.HEADING, title, Lettering.HEADING, Weight.SEMIBOLD, Anchor.START, Ink.BLACK);
-        double below = Lettering.HEADING * Lettering.LEADING + 1.5;
-        on.add(chart.apply(height - below), MARGIN, y + below);
     }
 
     private Page views(String title, double width, double height, Function<Scale, List<Sketch>> views) {

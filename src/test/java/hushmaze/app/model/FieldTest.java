@@ -85,9 +85,8 @@ class FieldTest {
             for (int i = 0; i < MANY; i++) {
                 double si = Math.pow(10, random.nextDouble() * 4 - 2);
                 double back = EntryText.parse("field", EntryText.show(si, unit, system), unit, system);
-                // lengths in mm are shown to 0.1 mm or 1/32 in, everything else to four figures at least; those of
-                // degrees
-                // Fahrenheit count from 32 below freezing
+                // lengths in mm are shown to 0.1 mm or 1/32 in, everything else to four figures at least;
+                // degrees Fahrenheit count from 32 below freezing
                 boolean warm = unit.dimension() == Dimension.TEMPERATURE;
                 double slack = unit == Unit.MILLIMETRE ? 0.0005 : 1e-3 * (warm ? si + 32 / 1.8 : si);
                 assertThat(back).isCloseTo(si, within(slack));
