@@ -48,8 +48,32 @@ public record CutSequence(List<Step> steps) {
      * @param second piece beyond the blade
      * @param narrow whether the piece between fence and blade is narrower than can be held there: use a push stick, or set the
      *     fence for the wide side. What falls off beyond the blade may be narrow
+     * @param left whether the size of what falls off is a panel's: it depends on the sheet and the blade too
+     * @param guided length of the edge that runs along the fence, m
      */
-    public record Step(int number, Along along, double fence, Piece from, Piece first, Piece second, boolean narrow) {}
+    public record Step(
+            int number,
+            Along along,
+            double fence,
+            Piece from,
+            Piece first,
+            Piece second,
+            boolean narrow,
+            boolean left,
+            double guided) {
+        /** Shortest edge that a fence guides safely (common practice, no source), m. */
+        static final double LEAST_GUIDED = 0.3;
+
+        /** Size of what falls off, across the cut, m. */
+        public double beyond() {
+            return along == Along.LENGTH ? second.width() : second.length();
+        }
+
+        /** Whether the edge along the fence is too short to keep the piece from turning: one for a mitre fence or a track. */
+        public boolean unsteady() {
+            return guided < LEAST_GUIDED - CutReplay.SLACK || guided < fence - CutReplay.SLACK;
+        }
+    }
 
     public CutSequence {
         steps = List.copyOf(steps);
@@ -103,7 +127,11 @@ public record CutSequence(List<Step> steps) {
                 Piece first = piece(cut.first(), rip ? piece.length() : cut.at(), rip ? cut.at() : piece.width());
                 Piece second = piece(cut.second(), rip ? piece.length() : rest, rip ? rest : piece.width());
                 boolean narrow = cut.at() < leastStrip - CutReplay.SLACK;
-                steps.add(new Step(steps.size() + 1, cut.along(), cut.at(), piece, first, second, narrow));
+                boolean last = !(cut.second() instanceof Cut next && next.along() == cut.along());
+                boolean left = last && exact(cut.second(), cut.along());
+                double guided = rip ? piece.length() : piece.width();
+                steps.add(
+                        new Step(steps.size() + 1, cut.along(), cut.at(), piece, first, second, narrow, left, guided));
                 nodes.add(cut.first());
                 pieces.add(first);
                 node = cut.second();
@@ -116,6 +144,14 @@ public record CutSequence(List<Step> steps) {
             for (int i = 0; i < nodes.size(); i++) {
                 row(nodes.get(i), pieces.get(i));
             }
+        }
+
+        /** Whether a panel has the whole extent of a piece across a cut, so that nothing is cut off there any more. */
+        private static boolean exact(CutNode node, Along along) {
+            if (node instanceof Cut cut) {
+                return exact(cut.second(), along) || cut.along() != along && exact(cut.first(), along);
+            }
+            return node instanceof Leaf leaf && !leaf.offcut();
         }
 
         private Piece piece(CutNode node, double length, double width) {

@@ -7,17 +7,20 @@ import java.util.List;
 
 /**
  * Puts the regions of a sheet's rows in the order in which they are best cut: as few cuts as possible hold a strip that is
- * too narrow between fence and blade, and then the fence is set as seldom as possible. The order within a row changes
- * neither what fits nor what is left over.
+ * too narrow between fence and blade, then as few panels as possible are what a cut leaves, and then the fence is set as
+ * seldom as possible. The order within a row changes neither what fits nor what is left over.
  *
  * <p>The count follows {@link CutSequence}: first all cuts of a row, then what came off, one piece after the other. The last
- * region of a row needs no setting of its own, so the rest comes last, or a single region that is too narrow to be held.
+ * region of a row gets no setting of its own: its size is what the sheet, the blade and all settings before leave. So the
+ * rest comes last, or a region from which something is cut off later, or a single one that is too narrow to be held.
  */
 final class FenceOrder {
     /** Most regions that are visited while the orders of all sheets are improved. */
     private static final int MAX_VISITS = 2_000_000;
     /** A narrow cut counts as many settings. */
     private static final int NARROW = 1_000;
+    /** So does a panel whose size is what a cut leaves. */
+    private static final int LEFT = 100;
 
     private final long kerf;
     private final long leastStrip;
@@ -42,15 +45,40 @@ final class FenceOrder {
         region.row.forEach(this::sort);
     }
 
-    /** Whole regions come first, then the rest, then what is narrower than can be held. */
+    /** Whole regions come first, then those to be cut to size later, the rest, what is narrower than can be held. */
     private int rank(Region region, Region child) {
         if (extent(region, child) - kerf < leastStrip) {
-            return child.free() ? 3 : 2;
+            return child.free() ? 4 : 3;
         }
-        return child.free() ? 1 : 0;
+        if (child.free()) {
+            return 2;
+        }
+        return exact(child, region.ripped) ? 0 : 1;
     }
 
-    /** Settings of the fence in the present order; a cut that holds too narrow a piece counts as very many. */
+    /** Whether a panel of the region has its whole extent across the cuts of a row. */
+    private static boolean exact(Region region, boolean ripped) {
+        if (region.row == null) {
+            return !region.free();
+        }
+        if (region.ripped == ripped) {
+            Region last = null;
+            for (Region child : region.row) {
+                if (child.length > 0 && child.width > 0) {
+                    last = child;
+                }
+            }
+            return last != null && exact(last, ripped);
+        }
+        for (Region child : region.row) {
+            if (exact(child, ripped)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Settings of the fence in the present order; a piece held that is too narrow and a panel left count as many. */
     int settings(Region root) {
         settings = 0;
         lastAt = -1;
@@ -72,6 +100,9 @@ final class FenceOrder {
                 cut(region.ripped, extent(region, held));
             }
             held = child;
+        }
+        if (held != null && exact(held, region.ripped)) {
+            settings += LEFT;
         }
         region.row.forEach(this::walk);
     }

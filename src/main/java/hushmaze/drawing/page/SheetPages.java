@@ -61,7 +61,8 @@ final class SheetPages {
         words.add(job.blocks().heading(title(layout, index)));
         words.add(job.blocks().paragraph(words(layout, plan)));
         words.add(table(plan));
-        words.add(job.blocks().remark(Labels.of("sequence.remark")));
+        words.add(job.blocks().remark(Labels.of(saw(plan) ? "sequence.remark" : "sequence.remark.knife")));
+        words.addAll(warning(plan));
         double left = area.width() - BESIDE - BETWEEN;
         List<String> above =
                 Wrap.lines(words(layout, plan), area.width(), Lettering.TEXT, Weight.REGULAR, job.measure());
@@ -84,6 +85,7 @@ final class SheetPages {
         }
         sequences.add(job.blocks().heading(title(layout, index)));
         sequences.add(table(plan));
+        sequences.addAll(warning(plan));
         return new Draft(title(layout, index), Labels.of("type.sheet"), alone, job.drawingSheet(), page);
     }
 
@@ -106,7 +108,7 @@ final class SheetPages {
     }
 
     private String words(SheetLayout layout, SheetPlan plan) {
-        String cutting = plan.kerf() > 0
+        String cutting = saw(plan)
                 ? Labels.of("sheet.cutting", job.length(plan.kerf()), job.length(plan.trim()))
                 : Labels.of("sheet.knife");
         int settings = CutSequence.of(plan).fenceSettings();
@@ -116,7 +118,7 @@ final class SheetPages {
                         job.thickness(layout.thickness()),
                         cutting,
                         job.figures().percent(plan.waste()))
-                + (plan.kerf() > 0 ? Labels.of("sheet.settings", String.valueOf(settings)) : "");
+                + (saw(plan) ? Labels.of("sheet.settings", String.valueOf(settings)) : "");
     }
 
     private static String name(SheetPlan plan) {
@@ -131,7 +133,7 @@ final class SheetPages {
                         Column.number(Labels.of("sequence.cut")),
                         Column.name(Labels.of("sequence.from")),
                         Column.name(Labels.of("sequence.direction")),
-                        Column.number(Labels.of("sequence.fence")),
+                        Column.number(Labels.of(saw(plan) ? "sequence.fence" : "sequence.set")),
                         Column.words(Labels.of("sequence.gives"))));
         for (CutSequence.Step step : CutSequence.of(plan).steps()) {
             boolean rip = step.along() == CutNode.Along.LENGTH;
@@ -139,14 +141,36 @@ final class SheetPages {
                     String.valueOf(step.number()),
                     piece(step.from(), true),
                     Labels.of(rip ? "sequence.rip" : "sequence.crosscut"),
-                    job.length(step.fence()),
+                    fence(plan, step),
                     Labels.of(
                                     "sequence.pieces",
                                     piece(step.first(), false) + turned(plan, step.first()),
                                     piece(step.second(), false) + turned(plan, step.second()))
-                            + (step.narrow() ? Labels.of("sequence.narrow") : ""));
+                            + (step.narrow() ? Labels.of("sequence.narrow") : "")
+                            + (saw(plan) && step.left() ? Labels.of("sequence.left", job.length(step.beyond())) : ""));
         }
         return table;
+    }
+
+    /** Whether a sheet is sawn; else it is cut with a knife. */
+    private static boolean saw(SheetPlan plan) {
+        return plan.kerf() > 0;
+    }
+
+    private static boolean unsteady(SheetPlan plan, CutSequence.Step step) {
+        return saw(plan) && step.unsteady();
+    }
+
+    private String fence(SheetPlan plan, CutSequence.Step step) {
+        String set = job.length(step.fence());
+        return unsteady(plan, step) ? Labels.of("sequence.short", set) : set;
+    }
+
+    /** What the mark of a cut with a short edge along the fence says, if there is such a cut. */
+    private List<Block> warning(SheetPlan plan) {
+        return CutSequence.of(plan).steps().stream().anyMatch(step -> unsteady(plan, step))
+                ? List.of(job.blocks().remark(Labels.of("sequence.remark.short")))
+                : List.of();
     }
 
     private static String turned(SheetPlan plan, CutSequence.Piece piece) {
