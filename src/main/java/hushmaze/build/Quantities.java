@@ -20,7 +20,7 @@ import java.util.List;
  * hushmaze.build.joint.FastenerList}.
  *
  * <p>Counted: glue on the edges that meet a face in the innermost layer, baffles among them, on whole layers laid on each other and on
- * glued seams, one litre on 6.6 m²; sealant along the same joints, once for a baffle; the cover's joints with their
+ * glued seams, one litre on 6.6 m²; sealant inside along the same joints, on both sides of a baffle; the cover's joints with their
  * gasket, a gasket around the port at the opening and between the parts of a box that comes apart; adhesive on the back of
  * every liner piece; facing, if the liner has one, on what lies towards the air; sealing of liner edges in the air; paint on the outside without the ports.
  *
@@ -59,7 +59,8 @@ public record Quantities(
             if (joint.cover()) {
                 cover += once ? joint.length() : 0;
             } else {
-                sealant += once ? joint.length() : 0;
+                boolean baffle = joint.edge().role() == Role.BAFFLE;
+                sealant += once ? (baffle ? 2 : 1) * joint.length() : 0;
                 edges += joint.area();
             }
         }

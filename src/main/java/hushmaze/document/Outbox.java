@@ -59,7 +59,9 @@ final class Outbox {
             throw new ExportFailure(there, "it cannot be read (" + reason(e) + ")", e);
         }
         throw new ExportFailure(
-                there, "there is another file of this name already; allow overwriting to replace it", null);
+                there,
+                "there is another file of this name already; allow overwriting to replace it (on the command line: --overwrite)",
+                null);
     }
 
     /** Writes a text in UTF-8. */

@@ -24,7 +24,8 @@ public final class RowFile implements AutoCloseable {
     public static final String SIDE = ".sweep";
 
     private static final byte END = '\n';
-    private static final String WAY_OUT = "allow overwriting to replace it, or name another file";
+    private static final String WAY_OUT =
+            "allow overwriting to replace it (on the command line: --overwrite), or name another file";
 
     private final Path file;
     private final FileChannel channel;

@@ -34,6 +34,8 @@ public record Lifting(boolean high, double whole, double carcass, double cover, 
     private static final double ONE_KG = 23;
     private static final double ONE_HIGH_KG = 10;
     private static final double PAIR = 2 * 2 / 3.0;
+    /** With screws, glue, sealant and paint, which the masses of the parts leave out (an allowance of our own). */
+    private static final double WITH_SMALL_THINGS = 1.05;
 
     /** @param high whether the box goes to the height of the head or above */
     public static Lifting of(Solid solid, boolean high) {
@@ -60,11 +62,12 @@ public record Lifting(boolean high, double whole, double carcass, double cover, 
         return apart ? Math.max(carcass, cover) : whole;
     }
 
-    /** Who lifts a mass, kg. */
+    /** Who lifts parts of a mass, kg; a twentieth is added for what holds them together. */
     public Hands hands(double mass) {
-        if (mass <= one()) {
+        double all = WITH_SMALL_THINGS * mass;
+        if (all <= one()) {
             return Hands.ONE;
         }
-        return mass <= two() ? Hands.TWO : Hands.AID;
+        return all <= two() ? Hands.TWO : Hands.AID;
     }
 }

@@ -63,7 +63,7 @@ final class AssemblyPages {
     private List<Draft> pages(double share) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(job.blocks().title(Labels.of("assembly.title")));
-        blocks.add(job.blocks().paragraph(Labels.of("assembly.explained")));
+        blocks.add(job.blocks().paragraph(words.before()));
         blocks.add(job.blocks().sized(3, width -> StepCell.legend()));
         cells.forEach(cell -> blocks.add(job.blocks().sized(6, width -> cell.draw(job, width, share))));
         return job.textPages(

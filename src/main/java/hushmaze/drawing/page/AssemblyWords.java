@@ -2,10 +2,14 @@ package hushmaze.drawing.page;
 
 import hushmaze.build.CutItem;
 import hushmaze.build.CutList;
+import hushmaze.build.joint.Fastener;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.page.AssemblyOrder.Step;
+import hushmaze.project.Joinery;
+import hushmaze.project.Opening;
 import hushmaze.solid.Axis;
 import hushmaze.solid.LinerPiece;
+import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
@@ -32,10 +36,20 @@ final class AssemblyWords {
         return switch (step.kind()) {
             case PREPARE -> Labels.of("assembly.prepare", made());
             case JOIN -> Labels.of("assembly.join");
-            case DRY_FIT -> Labels.of("assembly.dryFit", inside(Axis.X), inside(Axis.Y), diagonal());
+            case DRY_FIT ->
+                Labels.of(
+                        "assembly.dryFit",
+                        inside(Axis.X),
+                        inside(Axis.Y),
+                        diagonal(),
+                        outside(Axis.X),
+                        outside(Axis.Y),
+                        outside(Axis.Z));
             case CARCASS -> Labels.of("assembly.carcass", diagonal());
-            case BAFFLES -> one("assembly.baffles");
-            case SEAL -> byBaffles("assembly.seal");
+            case BAFFLES ->
+                Labels.of(baffles == 1 ? "assembly.baffles.one" : "assembly.baffles", offTheBottom()) + " "
+                        + Labels.of("assembly.baffles.at", places(parts));
+            case SEAL -> byBaffles("assembly.seal") + (hangsSomehow() ? " " + Labels.of("assembly.seal.hang") : "");
             case LAYER -> {
                 int layer = parts.get(0).layer();
                 yield Labels.of(
@@ -44,15 +58,71 @@ final class AssemblyWords {
             case CLEATS -> Labels.of("assembly.cleats");
             case LINE_BACK -> lining(Labels.of("assembly.line.broad"), parts);
             case LINE_ENDS -> lining(Labels.of(linedBack() ? "assembly.line.ends" : "assembly.line.bareEnds"), parts);
-            case LINE_SIDES -> lining(sides(parts), parts);
-            case LINE_COVER -> lining(Labels.of("assembly.line.cover"), parts);
+            case LINE_SIDES -> lining(sides(parts) + proud(), parts);
+            case LINE_COVER ->
+                lining(
+                        Labels.of("assembly.line.cover", baffles > 0 ? Labels.of("assembly.line.cover.baffles") : ""),
+                        parts);
             case GASKET -> byBaffles("assembly.gasket");
-            case COVER -> Labels.of(layered() ? "assembly.cover.layers" : "assembly.cover");
-            case CHECK -> Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z));
+            case COVER ->
+                Labels.of(layered() ? "assembly.cover.layers" : "assembly.cover")
+                        + (hangs() ? " " + Labels.of("assembly.cover.off") : "");
+            case CHECK ->
+                Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z)) + " "
+                        + Labels.of("assembly.paint");
             case PART ->
                 Labels.of("assembly.part", String.valueOf(solid.modules().size()));
             case MOUTH -> Labels.of("assembly.mouth");
         };
+    }
+
+    /** Floor, tools and masks, before the first step. */
+    String before() {
+        List<String> tools = new ArrayList<>();
+        if (cuts.items().anyMatch(item -> !item.cutouts().isEmpty())) {
+            tools.add(Labels.of("assembly.tool.jigsaw"));
+        }
+        if (cuts.items().anyMatch(item -> !item.grooves().isEmpty())) {
+            tools.add(Labels.of("assembly.tool.router"));
+        }
+        if (job.result().fasteners(job.assessment().project()).stream()
+                .anyMatch(counted -> counted.fastener().kind() == Fastener.Kind.BRAD)) {
+            tools.add(Labels.of("assembly.tool.brads"));
+        }
+        return Labels.of("assembly.explained", String.join("", tools));
+    }
+
+    /** Whether it is computed what the box hangs by. */
+    private boolean hangs() {
+        return job.result().fixing().hanging().isPresent();
+    }
+
+    /** Whether it does not stand, and what it hangs by is left to others. */
+    private boolean hangsSomehow() {
+        return !hangs() && job.result().path().brief().opening().surface() != Opening.Surface.FLOOR;
+    }
+
+    /** How far a baffle stays off the bottom of its groove. */
+    private String offTheBottom() {
+        Joinery joinery = solid.box().joinery();
+        return joinery.groove() > 0 && joinery.fitClearance() > 0
+                ? Labels.of("assembly.baffles.play", job.length(joinery.fitClearance()))
+                : "";
+    }
+
+    /** Where the baffles stand across the box, from board to board. */
+    private String places(List<Part> parts) {
+        double from = solid.cavity().low(Axis.Y);
+        return parts.stream()
+                .filter(part -> part instanceof Panel panel && panel.layer() == 0)
+                .map(part -> job.length(part.bounds().low(Axis.Y) - from))
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private String proud() {
+        double gasket = solid.box().joinery().gasket();
+        return gasket > 0 ? " " + Labels.of("assembly.line.proud", job.length(gasket)) : "";
     }
 
     /** What is made in the boards before they are put together. */

@@ -112,4 +112,9 @@ record Job(
         }
         return pages;
     }
+
+    /** A name with the sizes in it as the pages write sizes: "1200 × 600 mm slab" of "1200 x 600 mm slab". */
+    static String named(String name) {
+        return name.replaceAll("(?<=\\d) x (?=\\d)", " × ");
+    }
 }

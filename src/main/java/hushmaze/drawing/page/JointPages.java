@@ -119,11 +119,14 @@ final class JointPages {
         }
         rules.add(Labels.of(
                 baffles() ? "joints.rule.gasket.baffles" : "joints.rule.gasket", job.length(joinery.gasket())));
-        if (joinery.fitClearance() > 0) {
+        if (joinery.fitClearance() > 0 && box.shell().size() > 1) {
             rules.add(Labels.of("joints.rule.play", job.length(joinery.fitClearance())));
         }
         if (joinery.groove() > 0 && box.passes() > 1) {
             rules.add(Labels.of("joints.rule.groove", job.length(joinery.groove())));
+            if (joinery.fitClearance() > 0) {
+                rules.add(Labels.of("joints.rule.groove.play", job.length(joinery.fitClearance())));
+            }
         }
         if (box.hasSeam(Seam.Kind.GLUED)) {
             rules.add(Labels.of("joints.rule.glued", job.length(SeamPlaces.STAGGER)));

@@ -19,6 +19,7 @@ import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -141,6 +142,7 @@ final class PartView {
         words.add(Labels.of("partView.material", item.material(), job.thickness(item.thickness())));
         words.add(PartNames.of(item, job.result().path().box()));
         words.addAll(faces());
+        words.addAll(edges());
         if (item.grain()) {
             words.add(Labels.of("partView.grain"));
         }
@@ -180,6 +182,25 @@ final class PartView {
         shown.forEach((face, names) -> {
             String line = Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT));
             words.add(shown.size() == 1 ? line : line + " (" + String.join("; ", names) + ")");
+        });
+        return words;
+    }
+
+    /** Which edge goes where, of parts that are not alike all round; with their names where alike parts lie differently. */
+    private List<String> edges() {
+        if (item.cutouts().isEmpty() && item.grooves().isEmpty() && item.holes().isEmpty()) {
+            return List.of();
+        }
+        Map<SeenEdges, List<String>> seen = new LinkedHashMap<>();
+        for (int i = 0; i < item.quantity(); i++) {
+            Part part = item.parts().get(i);
+            seen.computeIfAbsent(SeenEdges.of(part, item.turnings().get(i)), e -> new ArrayList<>())
+                    .add(PartNames.of(part, job.result().path().box()));
+        }
+        List<String> words = new ArrayList<>();
+        seen.forEach((edges, names) -> {
+            String line = Labels.of("partView.edges", PartNames.role(edges.left()), PartNames.role(edges.lower()));
+            words.add(seen.size() == 1 ? line : line + " (" + String.join("; ", names) + ")");
         });
         return words;
     }

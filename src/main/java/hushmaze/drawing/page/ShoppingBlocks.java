@@ -24,6 +24,9 @@ import java.util.stream.Stream;
 
 /** What to buy and what it weighs. */
 final class ShoppingBlocks {
+    /** Thickness of foam tape over that to which it is pressed (common practice, no source). */
+    private static final double PRESSED_BY = 2;
+
     private final Job job;
 
     ShoppingBlocks(Job job) {
@@ -75,14 +78,14 @@ final class ShoppingBlocks {
                             FastenerNames.kind(counted.fastener()),
                             new FastenerNames(job).size(counted.fastener())),
                     String.valueOf(counted.count()),
-                    Labels.of("fastener.use." + counted.use().name().toLowerCase(Locale.ROOT)));
+                    use(counted.use()));
         }
         collars(table);
         smallRow(table, "glue", job.figures().glue(q.glue()));
         smallRow(table, "sealant", job.amounts().distance(q.sealant()));
         boolean baffles = !job.result().solid().baffles().isEmpty();
         table.row(
-                Labels.of("shopping.gasket"),
+                gasket(),
                 job.amounts().distance(q.gasket()),
                 Labels.of(baffles ? "shopping.gasket.baffles.for" : "shopping.gasket.for"));
         if (q.linerAdhesive() > 0) {
@@ -99,6 +102,20 @@ final class ShoppingBlocks {
         }
         smallRow(table, "paint", job.figures().area(q.paint()));
         return table;
+    }
+
+    /** Foam that is pressed to the gasket's thickness; as thick as is usual where a box has none under its cover. */
+    private String gasket() {
+        double pressed = job.result().path().box().joinery().gasket();
+        return pressed > 0
+                ? Labels.of("shopping.gasket", job.length(PRESSED_BY * pressed))
+                : Labels.of("shopping.gasket.thin");
+    }
+
+    private String use(FastenerList.Use use) {
+        boolean oneLayer = job.result().path().box().shell().size() == 1;
+        String key = "fastener.use." + use.name().toLowerCase(Locale.ROOT);
+        return Labels.of(use == FastenerList.Use.JOINTS && oneLayer ? key + ".one" : key);
     }
 
     private void collars(Table table) {

@@ -61,8 +61,8 @@ final class SummaryPages {
         all.add(blocks.title(Labels.of("summary.heading", result.path().name())));
         all.add(blocks.paragraph(whatItIs()));
         all.addAll(VerdictBlock.of(job));
-        notices(all, Severity.STOP);
-        notices(all, Severity.WARNING);
+        notices(all, Severity.STOP, List.of());
+        notices(all, Severity.WARNING, List.of(ask()));
         all.add(blocks.heading(Labels.of("summary.levels")));
         all.add(blocks.chart(1, CHART, levels()::draw, Labels.of("summary.levels.remark")));
         all.add(blocks.heading(Labels.of("summary.loss")));
@@ -74,7 +74,7 @@ final class SummaryPages {
         all.addAll(new ShoppingBlocks(job).all());
         all.addAll(new TermBlocks(job).all());
         all.addAll(new RoomBlocks(job).all());
-        notices(all, Severity.NOTE);
+        notices(all, Severity.NOTE, List.of());
         return job.textPages(Labels.of("summary.title"), Labels.of("type.summary"), all);
     }
 
@@ -199,8 +199,15 @@ final class SummaryPages {
         return cells.toArray(String[]::new);
     }
 
-    private void notices(List<Block> all, Severity severity) {
-        List<String> sentences = new ArrayList<>();
+    /** What others have to allow before anything is bought. */
+    private String ask() {
+        boolean ducted = result.path().brief().opening().beyond() == Opening.Beyond.DUCTWORK;
+        return Labels.of(ducted ? "notices.ask.ducted" : "notices.ask");
+    }
+
+    /** @param first what is said before the notices */
+    private void notices(List<Block> all, Severity severity, List<String> first) {
+        List<String> sentences = new ArrayList<>(first);
         for (List<Notice> notices : List.of(result.notices(), job.assessment().notices())) {
             notices.stream()
                     .filter(n -> n.severity() == severity)
