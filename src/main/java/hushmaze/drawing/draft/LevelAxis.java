@@ -12,6 +12,8 @@ import java.util.stream.DoubleStream;
  */
 public record LevelAxis(double low, double high, double bottom, double top) {
     private static final double STEP = 10;
+    /** Least distance of two grid lines, mm. */
+    private static final double APART = 4;
 
     /** An axis in whole tens around all finite values, at least 40 dB long, not lower than a limit. */
     public static LevelAxis around(DoubleStream values, double lowest, double bottom, double top) {
@@ -28,8 +30,8 @@ public record LevelAxis(double low, double high, double bottom, double top) {
         return bottom - (bottom - top) * (value - low) / (high - low);
     }
 
-    /** Distance of two grid lines, dB. */
+    /** Distance of two grid lines, dB: so far apart that the figures at them are. */
     public double grid() {
-        return high - low > 90 ? 2 * STEP : STEP;
+        return high - low > 90 || place(low) - place(low + STEP) < APART ? 2 * STEP : STEP;
     }
 }

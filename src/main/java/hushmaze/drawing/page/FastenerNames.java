@@ -22,7 +22,9 @@ final class FastenerNames {
         String length = job.length(fastener.length());
         return switch (fastener.kind()) {
             case SCREW ->
-                fastener.length() == screw.length() ? Job.named(screw.name()) : job.bare(fastener.diameter()) + " × " + length;
+                fastener.length() == screw.length()
+                        ? Job.named(screw.name())
+                        : job.bare(fastener.diameter()) + " × " + length;
             case BRAD, PIN -> length;
             case DOWEL, PLATE -> job.bare(fastener.diameter()) + " × " + length;
         };

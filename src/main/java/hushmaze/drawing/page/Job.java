@@ -3,16 +3,21 @@ package hushmaze.drawing.page;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
 import hushmaze.build.PrintedSizes;
+import hushmaze.drawing.Labels;
 import hushmaze.drawing.Paper;
+import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.TextMeasure;
+import hushmaze.drawing.Weight;
 import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.Blocks;
 import hushmaze.drawing.draft.Flow;
+import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.SheetFrame;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.wording.Amounts;
+import hushmaze.wording.Unbroken;
 import hushmaze.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,9 +113,20 @@ record Job(
         List<Draft> pages = new ArrayList<>();
         SheetFrame sheet = textSheet();
         for (Sketch content : Flow.pages(blocks, sheet.content(), columns)) {
-            pages.add(new Draft(title, type, null, sheet, content));
+            pages.add(new Draft(pages.isEmpty() ? title : continued(title, content), type, null, sheet, content));
         }
         return pages;
+    }
+
+    /** The title of a further page: with the first heading on it, so that it is found in a list of pages. */
+    private static String continued(String title, Sketch content) {
+        return content.shapes().stream()
+                .filter(shape -> shape instanceof Shape.Text text
+                        && text.weight() == Weight.SEMIBOLD
+                        && text.size() == Lettering.HEADING)
+                .map(shape -> Labels.of("page.continued", title, Unbroken.plain(((Shape.Text) shape).text())))
+                .findFirst()
+                .orElse(title);
     }
 
     /** A name with the sizes in it as the pages write sizes: "1200 × 600 mm slab" of "1200 x 600 mm slab". */

@@ -123,7 +123,9 @@ final class SheetPages {
 
     private static String name(SheetPlan plan) {
         KeptOffcut from = plan.from();
-        return from == null ? Job.named(plan.sheet().name()) : Labels.of("sheet.kept", String.valueOf(from.sheet()), from.path());
+        return from == null
+                ? Job.named(plan.sheet().name())
+                : Labels.of("sheet.kept", String.valueOf(from.sheet()), from.path());
     }
 
     private Block table(SheetPlan plan) {

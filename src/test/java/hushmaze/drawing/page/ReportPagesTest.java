@@ -66,7 +66,7 @@ class ReportPagesTest {
 
     private static List<Page> report(Assessment assessment) {
         return pages(assessment, 0, Paper.A4).stream()
-                .filter(page -> page.title().equals(Labels.of("report.title")))
+                .filter(page -> page.title().startsWith(Labels.of("report.title")))
                 .toList();
     }
 
@@ -89,7 +89,7 @@ class ReportPagesTest {
     void withoutReadingsThereIsNone() {
         assertThat(report(SampleAssessment.twoPaths(UnitSystem.METRIC))).isEmpty();
         Assessment other = measured(levels(BandSet.OCTAVE, Scale.CALIBRATED, i -> 20));
-        assertThat(pages(other, 1, Paper.A4)).noneMatch(page -> page.title().equals(Labels.of("report.title")));
+        assertThat(pages(other, 1, Paper.A4)).noneMatch(page -> page.title().startsWith(Labels.of("report.title")));
     }
 
     @Test
@@ -241,7 +241,7 @@ class ReportPagesTest {
         Assessment assessment = SampleAssessment.measured(UnitSystem.METRIC, PathReadings.NONE, SampleReadings.BAD_AIR);
         for (int path = 0; path < 2; path++) {
             List<Page> report = pages(assessment, path, Paper.A4).stream()
-                    .filter(page -> page.title().equals(Labels.of("report.title")))
+                    .filter(page -> page.title().startsWith(Labels.of("report.title")))
                     .toList();
             assertThat(words(report))
                     .contains("4.5 Pa ± 0.5 Pa", "1900 ppm", "and beyond what is good")
@@ -290,7 +290,7 @@ class ReportPagesTest {
         for (BandSet set : BandSet.values()) {
             Assessment assessment = SampleReadings.everything(UnitSystem.METRIC, set);
             List<Page> report = pages(assessment, 0, paper).stream()
-                    .filter(page -> page.title().equals(Labels.of("report.title")))
+                    .filter(page -> page.title().startsWith(Labels.of("report.title")))
                     .toList();
             String words = words(report);
             for (Round round : Round.values()) {

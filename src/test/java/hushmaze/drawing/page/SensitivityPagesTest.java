@@ -31,7 +31,7 @@ class SensitivityPagesTest {
                 .draw()
                 .pages();
         return pages.stream()
-                .filter(page -> page.title().equals(Labels.of("change.title")))
+                .filter(page -> page.title().startsWith(Labels.of("change.title")))
                 .flatMap(page -> page.shapes().stream())
                 .filter(Shape.Text.class::isInstance)
                 .map(shape -> ((Shape.Text) shape).text())
