@@ -18,8 +18,8 @@ final class CutRings {
     private static final double LONG_TEXT = 1.9;
     /** Least distance of a ring from the start of its cut. */
     private static final double FROM_END = 0.6;
-    /** Farthest ring from an end of its cut. */
-    private static final double FARTHEST = 14;
+    /** Farthest ring from an end of its cut: before the sheet's dimensions. */
+    private static final double FARTHEST = 7.5;
 
     private final double enlarged;
     private final List<Bounds> taken;

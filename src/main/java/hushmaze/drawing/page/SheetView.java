@@ -56,9 +56,6 @@ final class SheetView {
         for (SheetGeometry.Offcut offcut : geometry.offcuts()) {
             offcutWords(offcut);
         }
-        for (SheetGeometry.Line line : geometry.lines()) {
-            rings.put(sketch, line, scale);
-        }
         sketch.rectangle(whole, Stroke.OUTLINE, null);
         Places.of(0, length)
                 .draw(
@@ -70,6 +67,12 @@ final class SheetView {
                         new DimensionChain(sketch, job.measure(), Side.LEFT, 0, DimensionChain.FIRST),
                         m -> -scale.paper(m),
                         job);
+        sketch.shapes().stream()
+                .filter(Shape.Text.class::isInstance)
+                .forEach(text -> taken.add(text.bounds(job.measure())));
+        for (SheetGeometry.Line line : geometry.lines()) {
+            rings.put(sketch, line, scale);
+        }
         return sketch;
     }
 
@@ -149,7 +152,6 @@ final class SheetView {
                     upwards,
                     ink);
             sketch.add(text);
-            taken.add(text.bounds(job.measure()));
         }
     }
 }
