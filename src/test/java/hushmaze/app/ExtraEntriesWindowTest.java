@@ -134,6 +134,11 @@ class ExtraEntriesWindowTest {
     @SuppressWarnings("unchecked")
     void whatCannotBeComputedIsSaidAndItsScrewsAreHidden(FxRobot robot) {
         open(robot, "#group-materials", "#fold-mounting");
+        assertThat(isShown(robot, "#path-brief-construction-mounting-studSpacing"))
+                .isTrue();
+        click(robot, "#path-brief-construction-mounting");
+        assertThat(isShown(robot, "#path-brief-construction-mounting-studSpacing"))
+                .isFalse();
         click(robot, "#path-brief-construction-mounting");
         assertThat(isShown(robot, "#path-brief-construction-mounting-studSpacing"))
                 .isTrue();

@@ -54,10 +54,7 @@ final class FixingViews {
 
     /** The surface seen from the room; the box and its cleats are outlines. */
     Sketch surface(Scale scale) {
-        // Seen against the direction away from the surface, right and up make a right-handed frame with it.
-        boolean cyclic = (rows.along().ordinal() + 1) % 3 == rows.between().ordinal();
-        boolean mirrored = cyclic != port.role().isLow();
-        PlanarView view = new PlanarView(job, rows.along(), rows.between(), mirrored, scale);
+        PlanarView view = new PlanarView(job, rows.along(), rows.between(), mirrored(), scale);
         Sketch sketch = view.sketch();
         for (Rows.Cleat cleat : rows.cleats()) {
             sketch.rectangle(cleat(view, cleat), Stroke.THIN, Ink.PALE);
@@ -74,6 +71,13 @@ final class FixingViews {
         return sketch;
     }
 
+    /** Whether the surface shows high places along the rows on the left. */
+    private boolean mirrored() {
+        // Seen against the direction away from the surface, right and up make a right-handed frame with it.
+        boolean cyclic = (rows.along().ordinal() + 1) % 3 == rows.between().ordinal();
+        return cyclic != port.role().isLow();
+    }
+
     private double middle(Axis axis) {
         return CentreOfMass.along(solid, axis);
     }
@@ -85,12 +89,23 @@ final class FixingViews {
     private List<String> surfaceWords() {
         List<String> words = new ArrayList<>();
         words.add(Labels.of("view.fixing.through"));
+        words.add(Labels.of(
+                "view.fixing.sides",
+                side(rows.along(), mirrored()),
+                side(rows.along(), !mirrored()),
+                side(rows.between(), false),
+                side(rows.between(), true),
+                side(rows.away(), port.role().isLow())));
         if (!rows.cleats().isEmpty()) {
             boolean spaced =
                     job.result().path().brief().construction().mounting().studSpacing() != null;
             words.add(Labels.of(spaced ? "view.fixing.studs" : "view.fixing.noStuds"));
         }
         return words;
+    }
+
+    private static String side(Axis axis, boolean high) {
+        return PartNames.role(SeenEdges.side(axis, high));
     }
 
     private static Bounds cleat(PlanarView view, Rows.Cleat cleat) {

@@ -22,7 +22,8 @@ record SeenEdges(Role left, Role lower) {
                 side(turning.exchange() ? u : v, turning.mirrorV()));
     }
 
-    private static Role side(Axis axis, boolean high) {
+    /** The side of the box at one end of an axis. */
+    static Role side(Axis axis, boolean high) {
         return switch (axis) {
             case X -> high ? Role.FAR_END : Role.NEAR_END;
             case Y -> high ? Role.LAST_SIDE : Role.FIRST_SIDE;
