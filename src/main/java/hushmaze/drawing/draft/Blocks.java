@@ -16,7 +16,7 @@ public final class Blocks {
     /** How much lower and higher than it should be a chart may become. */
     private static final double LOWER = 0.85;
 
-    private static final double HIGHER = 1.5;
+    private static final double HIGHER = 2;
 
     /** Draws something of a width and a height, mm, its upper left corner at the origin. */
     public interface Drawn {

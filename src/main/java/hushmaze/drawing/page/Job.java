@@ -123,7 +123,8 @@ record Job(
         return content.shapes().stream()
                 .filter(shape -> shape instanceof Shape.Text text
                         && text.weight() == Weight.SEMIBOLD
-                        && text.size() == Lettering.HEADING)
+                        && text.size() == Lettering.HEADING
+                        && text.text().chars().anyMatch(Character::isLowerCase))
                 .map(shape -> Labels.of("page.continued", title, Unbroken.plain(((Shape.Text) shape).text())))
                 .findFirst()
                 .orElse(title);

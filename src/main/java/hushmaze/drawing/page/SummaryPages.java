@@ -62,7 +62,7 @@ final class SummaryPages {
         all.add(blocks.paragraph(whatItIs()));
         all.addAll(VerdictBlock.of(job));
         notices(all, Severity.STOP, List.of());
-        notices(all, Severity.WARNING, List.of(ask()));
+        notices(all, Severity.WARNING, ask());
         all.add(blocks.heading(Labels.of("summary.levels")));
         all.add(blocks.chart(1, CHART, levels()::draw, Labels.of("summary.levels.remark")));
         all.add(blocks.heading(Labels.of("summary.loss")));
@@ -199,10 +199,10 @@ final class SummaryPages {
         return cells.toArray(String[]::new);
     }
 
-    /** What others have to allow before anything is bought. */
-    private String ask() {
+    /** What others have to allow before anything is bought; of ductwork a notice says so. */
+    private List<String> ask() {
         boolean ducted = result.path().brief().opening().beyond() == Opening.Beyond.DUCTWORK;
-        return Labels.of(ducted ? "notices.ask.ducted" : "notices.ask");
+        return ducted ? List.of() : List.of(Labels.of("notices.ask"));
     }
 
     /** @param first what is said before the notices */
