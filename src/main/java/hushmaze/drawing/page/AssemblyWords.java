@@ -19,6 +19,9 @@ import java.util.stream.Collectors;
 
 /** What to do in a step, said of the box at hand: nothing of baffles, layers or grooves that it does not have. */
 final class AssemblyWords {
+    /** Sizes nearer than this are one size, m. */
+    private static final double SAME = 1e-6;
+
     private final Job job;
     private final Solid solid;
     private final CutList cuts;
@@ -58,7 +61,7 @@ final class AssemblyWords {
             case CLEATS -> Labels.of("assembly.cleats");
             case LINE_BACK -> lining(Labels.of("assembly.line.broad"), parts);
             case LINE_ENDS -> lining(Labels.of(linedBack() ? "assembly.line.ends" : "assembly.line.bareEnds"), parts);
-            case LINE_SIDES -> lining(sides(parts) + proud(), parts);
+            case LINE_SIDES -> lining(sides(parts) + proud(parts), parts);
             case LINE_COVER ->
                 lining(
                         Labels.of("assembly.line.cover", baffles > 0 ? Labels.of("assembly.line.cover.baffles") : ""),
@@ -120,9 +123,15 @@ final class AssemblyWords {
                 .collect(Collectors.joining(", "));
     }
 
-    private String proud() {
-        double gasket = solid.box().joinery().gasket();
-        return gasket > 0 ? " " + Labels.of("assembly.line.proud", job.length(gasket)) : "";
+    /** How far liner stands above the edges the gasket comes on; a lined cover leaves it lower. */
+    private String proud(List<Part> parts) {
+        double edges = solid.cavity().high(Axis.Z) - solid.box().joinery().gasket();
+        double above = parts.stream()
+                        .mapToDouble(part -> part.bounds().high(Axis.Z))
+                        .max()
+                        .orElse(edges)
+                - edges;
+        return above > SAME ? " " + Labels.of("assembly.line.proud", job.length(above)) : "";
     }
 
     /** What is made in the boards before they are put together. */

@@ -36,6 +36,7 @@ class AssemblyWordsTest {
         Random random = new Random(2812);
         int withoutBaffles = 0;
         int hung = 0;
+        int standingAbove = 0;
         for (int i = 0; i < 60; i++) {
             UnitSystem units = UnitSystem.values()[i % 2];
             Mounting mounting = random.nextBoolean() ? mounting() : null;
@@ -56,6 +57,9 @@ class AssemblyWordsTest {
             assertThat(all.contains("cleats")).as(box).isEqualTo(hanging);
             assertThat(all.contains("grooves")).as(box).isEqualTo(grooves);
             assertThat(all.contains("Seal the edges")).as(box).isEqualTo(edges);
+            boolean proud = standsAboveTheWalls(solid);
+            assertThat(all.contains("above the walls")).as(box).isEqualTo(proud);
+            standingAbove += proud ? 1 : 0;
             assertThat(all.contains("layers onto each other"))
                     .as(box)
                     .isEqualTo(solid.box().shell().size() > 1);
@@ -71,6 +75,20 @@ class AssemblyWordsTest {
         }
         assertThat(withoutBaffles).isBetween(3, 57);
         assertThat(hung).isBetween(3, 57);
+        assertThat(standingAbove).isBetween(3, 57);
+    }
+
+    /** Whether liner of a long side or a baffle is higher than the innermost boards around it. */
+    private static boolean standsAboveTheWalls(Solid solid) {
+        List<Role> walls = List.of(Role.FIRST_SIDE, Role.LAST_SIDE);
+        double edges = solid.panels().stream()
+                .filter(p -> walls.contains(p.role()) && p.layer() == 0)
+                .mapToDouble(p -> p.bounds().z1())
+                .min()
+                .orElseThrow();
+        return solid.liners().stream()
+                .filter(l -> walls.contains(l.role()) || l.role() == Role.BAFFLE)
+                .anyMatch(l -> l.bounds().z1() > edges + 1e-6);
     }
 
     private static Mounting mounting() {
