@@ -79,14 +79,14 @@ class FlowTest {
     }
 
     @Test
-    void aChartGrowsNoHigherThanHalfAsMuchAgain() {
-        // By hand: 3 blocks and a chart are 28 + 42 = 70 mm; a block of 90 mm does not go below, and the chart takes 20
-        // of 30 mm.
+    void aChartGrowsNoHigherThanAsMuchAgain() {
+        // By hand: a block and a chart are 8 + 42 = 50 mm; a block of 90 mm does not go below, and the chart takes 40
+        // of 50 mm.
         Blocks blocks = new Blocks((text, size, weight) -> text.length() * size);
-        List<Block> all = new ArrayList<>(blocks(3));
+        List<Block> all = new ArrayList<>(blocks(1));
         all.add(upright(blocks));
         all.add(blocks.figure(0, 90, width -> new Sketch()));
-        assertThat(chartHeights(all, 0)).containsExactly(60.0);
+        assertThat(chartHeights(all, 0)).containsExactly(80.0);
     }
 
     @Test
