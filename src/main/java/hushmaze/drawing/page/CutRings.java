@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
+import hushmaze.drawing.Point;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
@@ -38,45 +39,49 @@ final class CutRings {
      * it, if there is no such place; none if there is no room there either.
      */
     void put(Sketch sketch, SheetGeometry.Line line, Scale scale) {
-        double x0 = scale.paper(line.x0());
-        double y0 = -scale.paper(line.y0());
-        double x1 = scale.paper(line.x1());
-        double y1 = -scale.paper(line.y1());
-        double length = Math.hypot(x1 - x0, y1 - y0);
+        Point from = new Point(scale.paper(line.x0()), -scale.paper(line.y0()));
+        Point to = new Point(scale.paper(line.x1()), -scale.paper(line.y1()));
+        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
         double radius = enlarged * RING;
-        for (double at = radius + enlarged * FROM_END; at <= length; at += radius / 2) {
-            double x = x0 + (x1 - x0) * at / length;
-            double y = y0 + (y1 - y0) * at / length;
-            if (free(x, y, radius)) {
-                ring(sketch, x, y, line.step().number());
+        double first = radius + enlarged * FROM_END;
+        int step = line.step().number();
+        for (double at = first; at <= length; at += radius / 2) {
+            Point place = along(from, to, at / length);
+            if (free(place, radius)) {
+                ring(sketch, place, step);
                 return;
             }
         }
-        for (double out = radius + enlarged * FROM_END; out <= enlarged * FARTHEST; out += radius / 2) {
-            for (boolean end : new boolean[] {true, false}) {
-                double at = end ? length + out : -out;
-                double x = x0 + (x1 - x0) * at / length;
-                double y = y0 + (y1 - y0) * at / length;
-                if (free(x, y, radius)) {
-                    sketch.line(end ? x1 : x0, end ? y1 : y0, x, y, Stroke.THIN.in(Ink.ACCENT));
-                    ring(sketch, x, y, line.step().number());
+        for (double out = first; out <= enlarged * FARTHEST; out += radius / 2) {
+            for (Point end : List.of(to, from)) {
+                Point place = along(end.equals(to) ? from : to, end, 1 + out / length);
+                if (free(place, radius)) {
+                    sketch.line(end.x(), end.y(), place.x(), place.y(), Stroke.THIN.in(Ink.ACCENT));
+                    ring(sketch, place, step);
                     return;
                 }
             }
         }
     }
 
-    private boolean free(double x, double y, double radius) {
-        Bounds ring = new Bounds(x, y, x, y).grown(radius);
-        return taken.stream().noneMatch(ring::overlaps);
+    private static Point along(Point from, Point to, double share) {
+        return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
     }
 
-    private void ring(Sketch sketch, double x, double y, int step) {
+    private static Bounds around(Point place, double radius) {
+        return new Bounds(place.x(), place.y(), place.x(), place.y()).grown(radius);
+    }
+
+    private boolean free(Point place, double radius) {
+        return taken.stream().noneMatch(around(place, radius)::overlaps);
+    }
+
+    private void ring(Sketch sketch, Point place, int step) {
         double radius = enlarged * RING;
-        taken.add(new Bounds(x, y, x, y).grown(radius));
-        sketch.add(new Shape.Circle(x, y, radius, Stroke.THIN.in(Ink.ACCENT), Ink.WHITE));
+        taken.add(around(place, radius));
+        sketch.add(new Shape.Circle(place.x(), place.y(), radius, Stroke.THIN.in(Ink.ACCENT), Ink.WHITE));
         String number = String.valueOf(step);
         double size = enlarged * (number.length() > 2 ? LONG_TEXT : TEXT);
-        sketch.text(x, y + size * 0.33, number, size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.ACCENT);
+        sketch.text(place.x(), place.y() + size * 0.33, number, size, Weight.SEMIBOLD, Anchor.MIDDLE, Ink.ACCENT);
     }
 }

@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.build.CutItem;
 import hushmaze.build.NarrowStrip;
 import hushmaze.build.Plate;
+import hushmaze.build.Turning;
 import hushmaze.drawing.Anchor;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
@@ -18,11 +19,11 @@ import hushmaze.solid.Groove;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 
@@ -169,40 +170,38 @@ final class PartView {
         return words;
     }
 
-    /** Which face is shown; with the parts' names where alike parts are built in the other way round. */
+    /** Which face is shown, where that matters. */
     private List<String> faces() {
-        Map<SeenFace, List<String>> shown = new EnumMap<>(SeenFace.class);
-        for (Part part : item.parts()) {
-            String name = PartNames.of(part, job.result().path().box());
-            shown.computeIfAbsent(SeenFace.of(item, part), f -> new ArrayList<>())
-                    .add(name);
-        }
-        shown.remove(SeenFace.EITHER);
-        List<String> words = new ArrayList<>();
-        shown.forEach((face, names) -> {
-            String line = Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT));
-            words.add(shown.size() == 1 ? line : line + " (" + String.join("; ", names) + ")");
-        });
-        return words;
+        return told(
+                (part, turning) -> SeenFace.of(item, part),
+                face -> face == SeenFace.EITHER
+                        ? ""
+                        : Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT)));
     }
 
-    /** Which edge goes where, of parts that are not alike all round; with their names where alike parts lie differently. */
+    /** Which edge goes where, of parts that are not alike all round. */
     private List<String> edges() {
         if (item.cutouts().isEmpty() && item.grooves().isEmpty() && item.holes().isEmpty()) {
             return List.of();
         }
-        Map<SeenEdges, List<String>> seen = new LinkedHashMap<>();
+        return told(
+                SeenEdges::of,
+                edges -> Labels.of("partView.edges", PartNames.role(edges.left()), PartNames.role(edges.lower())));
+    }
+
+    /** What is seen of the parts, in words if there are any; with the parts' names where alike parts are built in differently. */
+    private <T> List<String> told(BiFunction<Part, Turning, T> seen, Function<T, String> words) {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
         for (int i = 0; i < item.quantity(); i++) {
             Part part = item.parts().get(i);
-            seen.computeIfAbsent(SeenEdges.of(part, item.turnings().get(i)), e -> new ArrayList<>())
+            lines.computeIfAbsent(words.apply(seen.apply(part, item.turnings().get(i))), w -> new ArrayList<>())
                     .add(PartNames.of(part, job.result().path().box()));
         }
-        List<String> words = new ArrayList<>();
-        seen.forEach((edges, names) -> {
-            String line = Labels.of("partView.edges", PartNames.role(edges.left()), PartNames.role(edges.lower()));
-            words.add(seen.size() == 1 ? line : line + " (" + String.join("; ", names) + ")");
-        });
-        return words;
+        lines.remove("");
+        List<String> told = new ArrayList<>();
+        lines.forEach(
+                (line, names) -> told.add(lines.size() == 1 ? line : line + " (" + String.join("; ", names) + ")"));
+        return told;
     }
 
     /** Greatest extent on paper. */

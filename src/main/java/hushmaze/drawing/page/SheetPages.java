@@ -60,9 +60,10 @@ final class SheetPages {
         List<Block> words = new ArrayList<>();
         words.add(job.blocks().heading(title(layout, index)));
         words.add(job.blocks().paragraph(words(layout, plan)));
-        words.add(table(plan));
+        CutSequence cuts = CutSequence.of(plan);
+        words.add(table(plan, cuts));
         words.add(job.blocks().remark(Labels.of(saw(plan) ? "sequence.remark" : "sequence.remark.knife")));
-        words.addAll(warning(plan));
+        words.addAll(warning(plan, cuts));
         double left = area.width() - BESIDE - BETWEEN;
         List<String> above =
                 Wrap.lines(words(layout, plan), area.width(), Lettering.TEXT, Weight.REGULAR, job.measure());
@@ -84,8 +85,8 @@ final class SheetPages {
             y += Lettering.TEXT * Lettering.LEADING;
         }
         sequences.add(job.blocks().heading(title(layout, index)));
-        sequences.add(table(plan));
-        sequences.addAll(warning(plan));
+        sequences.add(table(plan, cuts));
+        sequences.addAll(warning(plan, cuts));
         return new Draft(title(layout, index), Labels.of("type.sheet"), alone, job.drawingSheet(), page);
     }
 
@@ -128,7 +129,7 @@ final class SheetPages {
                 : Labels.of("sheet.kept", String.valueOf(from.sheet()), from.path());
     }
 
-    private Block table(SheetPlan plan) {
+    private Block table(SheetPlan plan, CutSequence cuts) {
         Table table = new Table(
                 job.measure(),
                 List.of(
@@ -137,7 +138,7 @@ final class SheetPages {
                         Column.name(Labels.of("sequence.direction")),
                         Column.number(Labels.of(saw(plan) ? "sequence.fence" : "sequence.set")),
                         Column.words(Labels.of("sequence.gives"))));
-        for (CutSequence.Step step : CutSequence.of(plan).steps()) {
+        for (CutSequence.Step step : cuts.steps()) {
             boolean rip = step.along() == CutNode.Along.LENGTH;
             table.row(
                     String.valueOf(step.number()),
@@ -169,8 +170,8 @@ final class SheetPages {
     }
 
     /** What the mark of a cut with a short edge along the fence says, if there is such a cut. */
-    private List<Block> warning(SheetPlan plan) {
-        return CutSequence.of(plan).steps().stream().anyMatch(step -> unsteady(plan, step))
+    private List<Block> warning(SheetPlan plan, CutSequence cuts) {
+        return cuts.steps().stream().anyMatch(step -> unsteady(plan, step))
                 ? List.of(job.blocks().remark(Labels.of("sequence.remark.short")))
                 : List.of();
     }
