@@ -64,20 +64,21 @@ public record PathMethods(PathEstimate estimate, QuickResult quick, List<QuickRe
     }
 
     /**
-     * Range of the path: the least and the most that any method or liner says, the least less {@link #WORKMANSHIP}, and less what
-     * the flat section may hide. The
-     * likely figure is the best one.
+     * Range of the path: the least and the most that any method or liner says, the least less {@link #WORKMANSHIP}. Figures of quick
+     * wave and wave solution count as less by what the flat section may hide. The likely figure is the best one.
      */
     public LossRange range() {
-        List<Spectrum> all = all();
+        List<Spectrum> waves = waves();
         Spectrum low = Spectrum.of(BandSet.THIRD_OCTAVE, i -> {
-            double least = all.stream().mapToDouble(s -> s.value(i)).min().orElseThrow();
-            double sure = least - doubt(i);
+            double least = waves.stream().mapToDouble(s -> s.value(i)).min().orElse(Double.POSITIVE_INFINITY);
+            double sure = Math.min(estimateLoss().value(i), least - doubt(i));
             return sure - WORKMANSHIP * Math.max(0, sure);
         });
         Spectrum high = Spectrum.of(
                 BandSet.THIRD_OCTAVE,
-                i -> all.stream().mapToDouble(s -> s.value(i)).max().orElseThrow());
+                i -> waves.stream()
+                        .mapToDouble(s -> s.value(i))
+                        .reduce(estimateLoss().value(i), Math::max));
         return new LossRange(low, best(), high);
     }
 
@@ -104,13 +105,14 @@ public record PathMethods(PathEstimate estimate, QuickResult quick, List<QuickRe
                 .toList();
     }
 
-    private List<Spectrum> all() {
+    /** All that quick wave and wave solution say. */
+    private List<Spectrum> waves() {
         Spectrum mouths = mouths();
-        List<Spectrum> all = new ArrayList<>(List.of(estimateLoss(), best()));
+        List<Spectrum> all = new ArrayList<>(variantLosses());
         if (quick != null) {
             all.add(quickLoss());
+            all.add(best());
         }
-        all.addAll(variantLosses());
         if (wave != null) {
             Spectrum best = best();
             all.add(Spectrum.of(
