@@ -38,6 +38,11 @@ final class Appraiser {
     /** Rounds of the sheet search that compares boxes: few, but enough to find the sheets documents need nearly always. */
     private static final Effort SHEETS = Effort.rounds(1_000);
 
+    /** Share of the outer faces that boards surely take. */
+    private static final double SURELY = 0.6;
+    /** An area that no lined box does without, m². */
+    private static final double SOME_LINER = 0.01;
+
     private final int index;
     private final Methods confirming;
     private final VentPath path;
@@ -165,9 +170,26 @@ final class Appraiser {
 
     /** Whether a pattern is a box that keeps the limits on air, carrying and sheets; its sound is not looked at. */
     boolean keepsLimits(Pattern pattern) {
+        return Double.isFinite(cost(pattern));
+    }
+
+    /** What a pattern is expected to cost; infinite if it is no box, or does not keep the limits on air, carrying and sheets. */
+    double cost(Pattern pattern) {
         Kept kept = kept(pattern);
         return kept.end() == End.DONE
-                && Double.isFinite(prices.expected(pattern.build(), kept.boards(), kept.liners()));
+                ? prices.expected(pattern.build(), kept.boards(), kept.liners())
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** What sheets for the outer faces of a pattern, and for some liner, cost at the least. */
+    double leastCost(Pattern pattern) {
+        Build build = pattern.build();
+        double x = pattern.length() + build.shells() + build.ends();
+        double y = pattern.passes() * pattern.width() + build.across(pattern.passes()) + build.shells();
+        double z = pattern.height() + build.shells() + build.broad();
+        double faces = 2 * (x * y + y * z + z * x) * build.layers();
+        // Ports and what layers have less inside are left off.
+        return prices.expected(build, SURELY * faces, build.lined().most() > 0 ? SOME_LINER : 0);
     }
 
     /**

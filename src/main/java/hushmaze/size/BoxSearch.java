@@ -55,8 +55,17 @@ final class BoxSearch {
     /** Lines judged between two looks at whether the work is still wanted. */
     private static final int CHUNK = 64;
 
+    /** Most boxes of a space that are all judged by the estimate at the beginning. */
+    private static final long MOST_OF_ALL = 100_000;
+    /** Most boxes that might be better than the recommended one judged by the quick wave, and how many at once. */
+    private static final int MOST_CHALLENGERS = 64;
+
+    private static final int SOME_CHALLENGERS = 8;
+
     private final Appraiser appraiser;
-    private final PatternGrid grid;
+    private final double step;
+    private final PatternGrid every;
+    private PatternGrid grid;
     private final Neighbours neighbours;
     private final Pool pool = new Pool();
     private Tally tally = Tally.NONE;
@@ -92,8 +101,10 @@ final class BoxSearch {
     BoxSearch(Project project, int path, Methods confirming, Freedom freedom, Supply left, Progress progress) {
         Brief brief = project.paths().get(path).brief();
         Steps steps = new Steps(project.units());
+        this.step = steps.size();
+        this.every = PatternGrid.ofEvery(brief, freedom.everyLining(), steps);
         this.appraiser = new Appraiser(project, path, confirming, left);
-        this.grid = new PatternGrid(brief, freedom, steps);
+        this.grid = PatternGrid.ofSome(brief, freedom, steps);
         this.neighbours = new Neighbours(brief, freedom, steps);
         this.progress = progress;
     }
@@ -137,6 +148,16 @@ final class BoxSearch {
 
     Pool pool() {
         return pool;
+    }
+
+    /** Begins with all boxes whose sizes are whole steps, whatever their lining, if there are few enough. */
+    void beginWithAllIfFew() {
+        long[] boxes = {0};
+        every.each(line -> boxes[0] += line.lengths().size());
+        if (boxes[0] <= MOST_OF_ALL) {
+            grid = every;
+        }
+        begin();
     }
 
     /**
@@ -356,6 +377,44 @@ final class BoxSearch {
                 tally = tally.plus(Tally.inFull());
                 appraiser.next(other, progress).apply();
             }
+        }
+    }
+
+    /**
+     * Holds the recommended box against all others of the space; those that might be better are judged, and those that are lead from
+     * then on.
+     *
+     * @param recommended an assessed box
+     * @return nothing if there are too many
+     */
+    Optional<HeldAgainst> holdAgainstAll(Candidate recommended) {
+        Optional<Challengers.Found> found = Challengers.of(every, appraiser, recommended, progress);
+        return found.map(all -> hold(all, recommended));
+    }
+
+    private HeldAgainst hold(Challengers.Found found, Candidate recommended) {
+        List<Candidate> open = new ArrayList<>(
+                found.challengers().stream().map(pool::known).distinct().toList());
+        Candidate leader = recommended;
+        int judged = 0;
+        while (true) {
+            Candidate now = leader;
+            open.removeIf(c ->
+                    c.dropped() || c.level().compareTo(Level.LINERS) >= 0 || !Kind.beats(c.margin(), c.cost(), now));
+            List<Candidate> some = open.stream().limit(SOME_CHALLENGERS).toList();
+            if (some.isEmpty() || judged >= MOST_CHALLENGERS) {
+                return new HeldAgainst(step, found.boxes(), judged, open.size());
+            }
+            judged += some.size();
+            judge(some.stream().filter(c -> c.level() == Level.ESTIMATE).toList());
+            List<Candidate> left = some.stream()
+                    .filter(c -> !c.dropped() && Kind.beats(c.margin(), c.cost(), now))
+                    .toList();
+            judge(left);
+            pool.add(left.stream()
+                    .filter(c -> pool.known(c) == c && pool.isNew(c.pattern()))
+                    .toList());
+            leader = settle(List.of(Kind.RECOMMENDED), Level.ASSESSED).getOrDefault(Kind.RECOMMENDED, leader);
         }
     }
 

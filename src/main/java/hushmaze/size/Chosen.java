@@ -49,6 +49,21 @@ final class Chosen {
         return true;
     }
 
+    /**
+     * Holds the recommended design, the first there is, against all boxes of the space; a better one takes its place.
+     *
+     * @return what it was held against; null if there is none, or the space is too large
+     */
+    HeldAgainst hold(BoxSearch search) {
+        if (kept.isEmpty()) {
+            return null;
+        }
+        HeldAgainst held = search.holdAgainstAll(kept.get(0)).orElse(null);
+        Candidate now = search.settle(List.of(Kind.RECOMMENDED), Level.ASSESSED).get(Kind.RECOMMENDED);
+        kept.set(0, now == null ? kept.get(0) : now);
+        return held;
+    }
+
     /** Whether a design that is kept already is as good; then it is the best of that kind, too. */
     private boolean isAnother(Kind kind, Candidate leader) {
         for (int i = 0; i < kept.size(); i++) {

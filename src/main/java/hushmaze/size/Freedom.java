@@ -30,6 +30,32 @@ record Freedom(
         roomFaces = List.copyOf(roomFaces);
     }
 
+    /** The same with every lining that is allowed: the same on sides and baffles or bare baffles, any on ends and broad faces. */
+    Freedom everyLining() {
+        if (!linings) {
+            return this;
+        }
+        List<Build> all = new ArrayList<>();
+        for (Build build : builds) {
+            if (build.lined().equals(LinedFaces.FOLD_PLANE)) {
+                everyLining(build, all);
+            }
+        }
+        return all.isEmpty() ? this : new Freedom(all, linerLayers, openingFaces, roomFaces, true);
+    }
+
+    private void everyLining(Build build, List<Build> all) {
+        for (int walls = 1; walls <= linerLayers; walls++) {
+            for (int baffles : new int[] {walls, 0}) {
+                for (int ends = 1; ends <= linerLayers; ends++) {
+                    for (int broad = 0; broad <= linerLayers; broad++) {
+                        all.add(build.lined(new LinedFaces(walls, baffles, ends, broad)));
+                    }
+                }
+            }
+        }
+    }
+
     /** Only what takes the least room, mass and sheets of every board and liner: walls of one layer, broad faces bare. */
     Freedom lightest() {
         int least = builds.stream().mapToInt(Build::layers).min().orElse(1);

@@ -60,6 +60,29 @@ public enum Kind {
         return c.margin() >= IN_HAND + (c.level() == Level.ASSESSED ? 0 : DOUBT);
     }
 
+    /**
+     * Whether a box would be recommended before another for more than a trifle: it is quiet or has enough in hand and the other not, it
+     * is cheaper, or half a decibel quieter where that counts.
+     *
+     * @param margin of the box, dB
+     * @param cost of the box
+     */
+    static boolean beats(double margin, double cost, Candidate other) {
+        boolean safe = margin >= IN_HAND + DOUBT;
+        if (safe != safe(other)) {
+            return safe;
+        }
+        if (safe) {
+            boolean quieter = Math.min(margin, ENOUGH) >= other.margin() + HALF_DECIBEL;
+            return cost < other.cost() || cost == other.cost() && quieter;
+        }
+        boolean quiet = margin >= DOUBT;
+        if (quiet != quiet(other)) {
+            return quiet;
+        }
+        return margin >= other.margin() + HALF_DECIBEL || margin >= other.margin() && cost < other.cost();
+    }
+
     private static double unsafe(Candidate c) {
         if (!quiet(c)) {
             return 2;

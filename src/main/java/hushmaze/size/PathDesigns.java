@@ -9,12 +9,19 @@ import java.util.Optional;
  * @param path its number
  * @param designs the recommended one first; they differ in more than a few millimetres; empty if no box keeps every limit
  * @param tally what became of the boxes that were looked at
+ * @param held what the recommended box was held against; null if there is no box or the space is too large
  * @param inMoney whether costs are in the user's currency, not in m²
  * @param shortfall by how much the quietest box misses the target, dB; 0 if one meets it or there is no box
  * @param relaxations when no box keeps every limit, or none is quiet enough: each limit that would help alone
  */
 public record PathDesigns(
-        int path, List<Design> designs, Tally tally, boolean inMoney, double shortfall, List<Relaxation> relaxations) {
+        int path,
+        List<Design> designs,
+        Tally tally,
+        HeldAgainst held,
+        boolean inMoney,
+        double shortfall,
+        List<Relaxation> relaxations) {
     public PathDesigns {
         designs = List.copyOf(designs);
         relaxations = List.copyOf(relaxations);

@@ -6,14 +6,14 @@ import hushmaze.project.LinedFaces;
 import hushmaze.project.PortFace;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
- * The patterns a search begins with: every form and number of passes, both ways round, every pair of faces, each build, and
- * ladders of clear widths, heights and lengths from the least that keeps the limits on velocity and lets the opening in to the
- * most there is room for. The turn gap is 1.1 clear widths, where the computed table of U-turns has its least loss. What
- * these rungs leave out is tried later, around the best.
+ * The patterns of a brief: every form and number of passes, both ways round, every pair of faces, each build, and clear widths,
+ * heights and lengths from the least that keeps the limits on velocity and lets the opening in to the most there is room for. The turn
+ * gap is 1.1 clear widths, where the computed table of U-turns has its least loss. A search begins with a few {@link Ladder}s' worth;
+ * what those leave out is tried later, around the best.
  */
 final class PatternGrid {
     /** Gap at a baffle's tip in clear widths. */
@@ -21,23 +21,31 @@ final class PatternGrid {
     /** Highest clear height: a wider slot sags and rattles, m; our own judgement. */
     static final double MAX_CLEAR_HEIGHT = 0.6;
 
-    private static final double[] WIDER = {1, 1.2, 1.45, 1.75, 2.1, 2.6, 3.2};
-    private static final double[] LOWER = {1, 0.78, 0.6, 0.45};
-    private static final double[] SHORTER = {1, 0.8, 0.63, 0.5, 0.4};
-    private static final double[] NARROWER = {1, 0.75, 0.55};
     private static final double SLACK = 1e-9;
 
     private final Brief brief;
     private final Freedom freedom;
     private final Steps steps;
     private final BoxMaker maker;
+    private final Ladder ladder;
     private long tooNarrow;
 
-    PatternGrid(Brief brief, Freedom freedom, Steps steps) {
+    private PatternGrid(Brief brief, Freedom freedom, Steps steps, Ladder ladder) {
         this.brief = brief;
         this.freedom = freedom;
         this.steps = steps;
         this.maker = new BoxMaker(brief, steps);
+        this.ladder = ladder;
+    }
+
+    /** Some sizes, in ratios to the least or most. */
+    static PatternGrid ofSome(Brief brief, Freedom freedom, Steps steps) {
+        return new PatternGrid(brief, freedom, steps, new SomeSizes(steps));
+    }
+
+    /** Every size that is a whole number of steps. */
+    static PatternGrid ofEvery(Brief brief, Freedom freedom, Steps steps) {
+        return new PatternGrid(brief, freedom, steps, new EverySize(steps));
     }
 
     /**
@@ -56,17 +64,22 @@ final class PatternGrid {
     /** All lines that have room in the space and whose passes are wide enough for the air. */
     List<Line> lines() {
         List<Line> lines = new ArrayList<>();
+        each(lines::add);
+        return lines;
+    }
+
+    /** Tells all lines, one after the other. */
+    void each(Consumer<Line> told) {
         for (Build build : freedom.builds()) {
             for (PortFace over : freedom.openingFaces()) {
                 for (boolean turned : new boolean[] {false, true}) {
                     Place place = Place.of(brief, over, turned);
                     for (PortFace room : freedom.roomFaces()) {
-                        add(lines, place, Pattern.straight(turned, over, room, build));
+                        add(told, place, Pattern.straight(turned, over, room, build));
                     }
                 }
             }
         }
-        return lines;
     }
 
     /** Patterns that were put aside for want of space or air. */
@@ -74,7 +87,7 @@ final class PatternGrid {
         return tooNarrow;
     }
 
-    private void add(List<Line> lines, Place place, Pattern kind) {
+    private void add(Consumer<Line> lines, Place place, Pattern kind) {
         LinedFaces lined = kind.build().lined();
         boolean bareBaffles = lined.baffles() == 0 && lined.walls() > 0;
         for (int passes = bareBaffles ? 2 : 1; passes <= Box.MAX_PASSES; passes++) {
@@ -85,23 +98,11 @@ final class PatternGrid {
         }
     }
 
-    private void addMazes(List<Line> lines, Place place, Pattern kind, int passes) {
+    private void addMazes(Consumer<Line> lines, Place place, Pattern kind, int passes) {
         double fill = steps.down(place.width(kind.build(), passes));
-        double most = highest(place, kind.build());
-        for (double height : heights(place, kind, most, fill)) {
-            double least = maker.leastWidth(place, kind, height);
-            TreeSet<Double> widths = new TreeSet<>();
-            for (double wider : WIDER) {
-                double width = steps.up(least * wider);
-                if (width <= fill + SLACK) {
-                    widths.add(width);
-                } else {
-                    tooNarrow += SHORTER.length;
-                }
-            }
-            if (least <= fill + SLACK) {
-                widths.add(fill);
-            }
+        for (double height : heights(place, kind, fill)) {
+            List<Double> widths = ladder.widths(maker.leastWidth(place, kind, height), fill);
+            leftOut(ladder.mostWidths() - widths.size());
             for (double width : widths) {
                 double gap = passes > 1 ? steps.up(GAP_RATIO * width) : 0;
                 addLine(lines, place, kind.ofPasses(passes, width, gap).ofHeight(height));
@@ -110,36 +111,26 @@ final class PatternGrid {
     }
 
     /** Openings out of line, so the chamber is at least twice as wide as what goes into it. */
-    private void addChambers(List<Line> lines, Place place, Pattern chamber) {
+    private void addChambers(Consumer<Line> lines, Place place, Pattern chamber) {
         double fill = steps.down(place.width(chamber.build(), 1));
-        double most = highest(place, chamber.build());
-        for (double height : heights(place, chamber, most, fill)) {
-            double least = 2 * maker.leastWidth(place, chamber, height);
-            for (double share : NARROWER) {
-                double width = steps.down(fill * share);
-                if (width < least - SLACK) {
-                    tooNarrow += SHORTER.length;
-                    continue;
-                }
+        for (double height : heights(place, chamber, fill)) {
+            List<Double> widths = ladder.chamberWidths(2 * maker.leastWidth(place, chamber, height), fill);
+            leftOut(ladder.mostChamberWidths() - widths.size());
+            for (double width : widths) {
                 addLine(lines, place, chamber.ofWidth(width, 0).ofHeight(height));
             }
         }
     }
 
-    private void addLine(List<Line> lines, Place place, Pattern pattern) {
-        double longest = steps.down(place.length(pattern.build()));
-        double least = shortest(place, pattern);
-        TreeSet<Double> lengths = new TreeSet<>();
-        for (double share : SHORTER) {
-            double length = steps.down(longest * share);
-            if (length >= least - SLACK) {
-                lengths.add(length);
-            } else {
-                tooNarrow++;
-            }
-        }
+    private void leftOut(int widths) {
+        tooNarrow += (long) Math.max(0, widths) * ladder.mostLengths();
+    }
+
+    private void addLine(Consumer<Line> lines, Place place, Pattern pattern) {
+        List<Double> lengths = ladder.lengths(shortest(place, pattern), steps.down(place.length(pattern.build())));
+        tooNarrow += Math.max(0, ladder.mostLengths() - lengths.size());
         if (!lengths.isEmpty()) {
-            lines.add(new Line(pattern.ofLength(lengths.last()), List.copyOf(lengths.descendingSet())));
+            lines.accept(new Line(pattern.ofLength(lengths.get(0)), lengths));
         }
     }
 
@@ -152,21 +143,11 @@ final class PatternGrid {
         return least;
     }
 
-    private double highest(Place place, Build build) {
-        return steps.down(Math.min(place.height(build), MAX_CLEAR_HEIGHT));
-    }
-
-    private TreeSet<Double> heights(Place place, Pattern kind, double most, double widest) {
-        TreeSet<Double> heights = new TreeSet<>();
+    private List<Double> heights(Place place, Pattern kind, double widest) {
         double least = leastHeight(place, kind);
-        for (double share : LOWER) {
-            heights.add(steps.down(most * share));
-        }
-        if (widest > 0) {
-            heights.add(steps.up(Math.max(least, brief.flow() / brief.maxPathVelocity() / widest)));
-        }
-        heights.removeIf(height -> height < least - SLACK || height > most + SLACK);
-        return heights;
+        double most = steps.down(Math.min(place.height(kind.build()), MAX_CLEAR_HEIGHT));
+        double flowing = widest > 0 ? steps.up(Math.max(least, brief.flow() / brief.maxPathVelocity() / widest)) : most;
+        return ladder.heights(least, most, flowing);
     }
 
     private static double leastHeight(Place place, Pattern kind) {

@@ -3,6 +3,7 @@ package hushmaze.size;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,12 +14,19 @@ import java.util.Set;
 final class Pool {
     private final List<Candidate> candidates = new ArrayList<>();
     private final Set<Pattern> tried = new HashSet<>();
+    private final Map<Pattern, Candidate> byPattern = new HashMap<>();
 
     void add(Collection<Candidate> more) {
         for (Candidate candidate : more) {
             candidates.add(candidate);
+            byPattern.put(candidate.pattern(), candidate);
             tried.add(candidate.pattern());
         }
+    }
+
+    /** The one of the same pattern that is in the pool, else the same one. */
+    Candidate known(Candidate other) {
+        return byPattern.getOrDefault(other.pattern(), other);
     }
 
     /** Remembers a pattern; false if it was tried before. */

@@ -112,7 +112,7 @@ public final class Sizing {
         if (only == null && open.size() > 1) {
             for (int n = 0; n < numbers.size(); n++) {
                 BoxSearch search = search(n, left, part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
-                search.begin();
+                search.beginWithAllIfFew();
                 search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
                 searches.set(n, search);
             }
@@ -127,6 +127,7 @@ public final class Sizing {
         List<Chosen> chosen = searches.stream().map(search -> new Chosen(keep)).toList();
         List<Kind> kinds = keep == 1 ? List.of(Kind.RECOMMENDED) : List.of(Kind.values());
         double parts = kinds.size() * (double) searches.size();
+        List<HeldAgainst> held = new ArrayList<>();
         Supply left = whole;
         for (Kind kind : kinds) {
             for (int n = 0; n < searches.size(); n++) {
@@ -137,6 +138,10 @@ public final class Sizing {
                 }
                 searches.get(n).report(ours);
                 if (chosen.get(n).add(kind, searches.get(n))) {
+                    watch.found(numbers.get(n), chosen.get(n).designs());
+                }
+                if (kind == Kind.RECOMMENDED) {
+                    held.add(chosen.get(n).hold(searches.get(n)));
                     watch.found(numbers.get(n), chosen.get(n).designs());
                 }
                 if (kind == Kind.RECOMMENDED && !chosen.get(n).designs().isEmpty()) {
@@ -150,7 +155,7 @@ public final class Sizing {
             // The offcuts of the recommended box were counted with for the paths after it.
             chosen.get(n).rename(n == searches.size() - 1);
             watch.found(numbers.get(n), chosen.get(n).designs());
-            paths.add(designs(searches.get(n), chosen.get(n), numbers.get(n)));
+            paths.add(designs(searches.get(n), chosen.get(n), held.get(n), numbers.get(n)));
         }
         return paths;
     }
@@ -163,7 +168,7 @@ public final class Sizing {
         BoxSearch begun = searches.get(n);
         if (begun == null || n > 0 && left.isLimited()) {
             BoxSearch search = search(path, left, ours);
-            search.begin();
+            search.beginWithAllIfFew();
             searches.set(n, search);
         } else if (n > 0) {
             begun.cutFrom(left);
@@ -238,7 +243,7 @@ public final class Sizing {
         }
     }
 
-    private PathDesigns designs(BoxSearch search, Chosen chosen, int path) {
+    private PathDesigns designs(BoxSearch search, Chosen chosen, HeldAgainst held, int path) {
         boolean money = inMoney(settled.stock());
         List<Design> designs = chosen.designs();
         if (designs.isEmpty()) {
@@ -246,13 +251,14 @@ public final class Sizing {
                     path,
                     designs,
                     search.tally(),
+                    held,
                     money,
                     0,
                     helping(search, path).toFindABox(STEPS, HALVINGS));
         }
         double margin = designs.stream().mapToDouble(Design::margin).max().orElseThrow();
         if (margin >= 0) {
-            return new PathDesigns(path, designs, search.tally(), money, 0, List.of());
+            return new PathDesigns(path, designs, search.tally(), held, money, 0, List.of());
         }
         Candidate quietest = chosen.quietest();
         double estimate = quietest.margin(Level.ESTIMATE) - quietest.margin(Level.ASSESSED);
@@ -260,6 +266,7 @@ public final class Sizing {
                 path,
                 designs,
                 search.tally(),
+                held,
                 money,
                 -margin,
                 helping(search, path).toBeQuiet(quietest.pattern(), estimate, STEPS, HALVINGS));

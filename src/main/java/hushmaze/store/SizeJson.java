@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.Unit;
 import hushmaze.size.Design;
+import hushmaze.size.HeldAgainst;
 import hushmaze.size.PathDesigns;
 import hushmaze.size.Relaxation;
 import hushmaze.size.Sized;
@@ -52,10 +53,22 @@ public final class SizeJson {
         node.put("shortfallDb", path.shortfall());
         node.put("costUnit", path.inMoney() ? "price" : "m2");
         node.set("boxes", boxes(path.tally()));
+        if (path.held() != null) {
+            node.set("heldAgainst", held(path.held()));
+        }
         ArrayNode designs = node.putArray("designs");
         path.designs().forEach(design -> designs.add(design(design)));
         ArrayNode ways = node.putArray("relaxations");
         path.relaxations().forEach(relaxation -> ways.add(relaxation(relaxation)));
+        return node;
+    }
+
+    private ObjectNode held(HeldAgainst held) {
+        ObjectNode node = nodes.objectNode();
+        node.put("boxes", held.boxes());
+        node.put("stepMm", Unit.MILLIMETRE.fromSi(held.step()));
+        node.put("judged", held.judged());
+        node.put("open", held.open());
         return node;
     }
 

@@ -6,6 +6,7 @@ import hushmaze.project.Mounting;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.Design;
+import hushmaze.size.HeldAgainst;
 import hushmaze.size.Kind;
 import hushmaze.size.PathDesigns;
 import hushmaze.size.Relaxation;
@@ -66,6 +67,9 @@ public final class SizeWording {
             lines.add("  " + wording.text("size.share", Amounts.number(PERCENT * share, 1)));
         }
         lines.add("  " + looked(path.tally()));
+        if (path.held() != null) {
+            lines.add("  " + held(path.held()));
+        }
         for (Design design : path.designs()) {
             lines.add("  " + kinds(design));
             lines.add("      " + box(design.box()));
@@ -108,6 +112,13 @@ public final class SizeWording {
                 whole(tally.estimated()),
                 whole(tally.quick()),
                 whole(tally.assessed()));
+    }
+
+    /** What the recommended box was held against, and what came of it. */
+    public String held(HeldAgainst held) {
+        String key = held.settled() ? "size.held" : "size.heldOpen";
+        return wording.text(key, whole(held.boxes()), amounts.length(held.step()), whole(held.open()))
+                + some("size.held.judged", held.judged());
     }
 
     /** What a design is the best at: "Recommended, cheapest". */

@@ -16,7 +16,7 @@ class SizeWordingTest {
     private final SizeWording words = new SizeWording(UnitSystem.METRIC);
 
     private static PathDesigns nothing(List<Relaxation> ways) {
-        return new PathDesigns(0, List.of(), new Tally(1000, 200, 0, 0, 30, 0, 0, 0), true, 0, ways);
+        return new PathDesigns(0, List.of(), new Tally(1000, 200, 0, 0, 30, 0, 0, 0), null, true, 0, ways);
     }
 
     @Test

@@ -319,7 +319,12 @@ public final class SizingModel {
 
     /** What became of the boxes a finished search looked at; empty before. */
     public String looked() {
-        return outcome.get() == null ? "" : wording().looked(outcome.get().tally());
+        PathDesigns found = outcome.get();
+        if (found == null) {
+            return "";
+        }
+        String looked = wording().looked(found.tally());
+        return found.held() == null ? looked : looked + " " + wording().held(found.held());
     }
 
     /** What would help where no box is good, line by line; empty otherwise. */

@@ -1,0 +1,150 @@
+package hushmaze.size;
+
+import hushmaze.project.Box;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Finds what might be recommended instead of a box, among all boxes of a small space whose clear sizes are whole steps.
+ *
+ * <p>Boxes that differ in length alone are not all judged: by the estimate the longest is the quietest, but for a little, and the
+ * shorter the cheaper. That boxes keep limits from some length down is taken for granted.
+ */
+final class Challengers {
+    /** Most lines of boxes that differ in length alone, of those that are not too dear beforehand. */
+    private static final int MOST_LINES = 50_000;
+    /**
+     * By how much a shorter maze or chamber may be quieter by the estimate, dB: a shorter box has less wall, and the ports of a chamber
+     * may come out of line. 0.01 and 1.7 were the most of some hundred.
+     */
+    static final double SHORTER_MAZE = 0.3;
+
+    static final double SHORTER_CHAMBER = 2.5;
+    /** Lines judged between two looks at whether the work is still wanted. */
+    private static final int CHUNK = 256;
+
+    private static final String DOING = "holding the box against all others";
+
+    private final Appraiser appraiser;
+    private final Candidate leader;
+    /** Most it may cost to be better: what the leader costs if that has enough in hand. */
+    private final double most;
+
+    private Challengers(Appraiser appraiser, Candidate leader) {
+        this.appraiser = appraiser;
+        this.leader = leader;
+        this.most = Kind.safe(leader) ? leader.cost() : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * What was found.
+     *
+     * @param boxes all there are
+     * @param challengers that might be better by the estimate, the quietest first
+     */
+    record Found(long boxes, List<Candidate> challengers) {}
+
+    /**
+     * All that might be recommended instead of a box.
+     *
+     * @param every all boxes of the space
+     * @return nothing if there are too many
+     * @throws java.util.concurrent.CancellationException if the work is no longer wanted
+     */
+    static Optional<Found> of(PatternGrid every, Appraiser appraiser, Candidate leader, Progress progress) {
+        return new Challengers(appraiser, leader).found(every, progress);
+    }
+
+    private Optional<Found> found(PatternGrid every, Progress progress) {
+        progress.check(0, DOING);
+        long[] boxes = {0};
+        List<PatternGrid.Line> open = new ArrayList<>();
+        every.each(line -> {
+            boxes[0] += line.lengths().size();
+            if (open.size() <= MOST_LINES && isCheapEnough(line)) {
+                open.add(line);
+            }
+        });
+        if (open.size() > MOST_LINES) {
+            return Optional.empty();
+        }
+        List<Candidate> challengers = new ArrayList<>();
+        for (int from = 0; from < open.size(); from += CHUNK) {
+            progress.check((double) from / open.size(), DOING);
+            challengers.addAll(open.subList(from, Math.min(open.size(), from + CHUNK)).parallelStream()
+                    .flatMap(this::of)
+                    .toList());
+        }
+        challengers.sort(
+                Comparator.comparingDouble((Candidate c) -> -c.margin()).thenComparingDouble(Candidate::cost));
+        return Optional.of(new Found(boxes[0], challengers));
+    }
+
+    private boolean isCheapEnough(PatternGrid.Line line) {
+        Pattern shortest =
+                line.longest().ofLength(line.lengths().get(line.lengths().size() - 1));
+        return Kind.beats(Double.POSITIVE_INFINITY, appraiser.leastCost(shortest), leader);
+    }
+
+    /** Of the boxes that cost no more than the leader the quietest, and of those that cost less. */
+    private Stream<Candidate> of(PatternGrid.Line line) {
+        int first = firstUnder(line, 0, most, true);
+        Stream<Candidate> dear = quietest(line, first).stream();
+        if (Double.isInfinite(most) || first == line.lengths().size()) {
+            return dear;
+        }
+        int cheaper = firstUnder(line, first, most, false);
+        return cheaper == first ? dear : Stream.concat(dear, quietest(line, cheaper).stream());
+    }
+
+    /** The longest from some place on that keeps the limits and costs no more, or less, than so much; the number of lengths if none. */
+    private int firstUnder(PatternGrid.Line line, int from, double cost, boolean orAsMuch) {
+        int low = from;
+        int high = line.lengths().size();
+        while (low < high) {
+            // The longest is looked at first: mostly it will do.
+            int middle = low == from ? low : (low + high) / 2;
+            double found = appraiser.cost(line.longest().ofLength(line.lengths().get(middle)));
+            boolean under = Double.isFinite(found) && (orAsMuch ? found <= cost : found < cost);
+            if (under) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    private Optional<Candidate> quietest(PatternGrid.Line line, int from) {
+        List<Double> lengths = line.lengths();
+        if (from >= lengths.size()) {
+            return Optional.empty();
+        }
+        Candidate longest = candidate(line, from);
+        double more = line.longest().form() == Box.Form.MAZE ? SHORTER_MAZE : SHORTER_CHAMBER;
+        if (longest == null || !Kind.beats(longest.margin() + more, longest.cost(), leader)) {
+            return Optional.empty();
+        }
+        Candidate best = longest;
+        for (int i = from + 1; i < lengths.size() && best.margin() < longest.margin() + more; i++) {
+            Candidate shorter = candidate(line, i);
+            if (shorter != null && shorter.margin() < longest.margin() - more) {
+                break;
+            }
+            if (shorter != null && shorter.margin() > best.margin()) {
+                best = shorter;
+            }
+        }
+        return Kind.beats(best.margin(), best.cost(), leader) ? Optional.of(best) : Optional.empty();
+    }
+
+    private Candidate candidate(PatternGrid.Line line, int at) {
+        return appraiser
+                .first(line.longest().ofLength(line.lengths().get(at)), null)
+                .candidate();
+    }
+}
