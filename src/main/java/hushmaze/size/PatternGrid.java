@@ -21,8 +21,6 @@ final class PatternGrid {
     /** Highest clear height: a wider slot sags and rattles, m; our own judgement. */
     static final double MAX_CLEAR_HEIGHT = 0.6;
 
-    private static final double SLACK = 1e-9;
-
     private final Brief brief;
     private final Freedom freedom;
     private final Steps steps;
