@@ -152,9 +152,7 @@ final class BoxSearch {
 
     /** Begins with all boxes whose sizes are whole steps, whatever their lining, if there are few enough. */
     void beginWithAllIfFew() {
-        long[] boxes = {0};
-        every.each(line -> boxes[0] += line.lengths().size());
-        if (boxes[0] <= MOST_OF_ALL) {
+        if (every.count().boxes() <= MOST_OF_ALL) {
             grid = every;
         }
         begin();

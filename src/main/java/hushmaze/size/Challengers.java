@@ -15,8 +15,10 @@ import java.util.stream.Stream;
  * shorter the cheaper. That boxes keep limits from some length down is taken for granted.
  */
 final class Challengers {
-    /** Most lines of boxes that differ in length alone, of those that are not too dear beforehand. */
-    private static final int MOST_LINES = 50_000;
+    /** Most lines of boxes that differ in length alone, and most of those that are not too dear beforehand. */
+    private static final int MOST_LINES = 500_000;
+
+    private static final int MOST_OPEN = 50_000;
     /**
      * By how much a shorter maze or chamber may be quieter by the estimate, dB: a shorter box has less wall, and the ports of a chamber
      * may come out of line. 0.01 and 1.7 were the most of some hundred.
@@ -61,15 +63,17 @@ final class Challengers {
 
     private Optional<Found> found(PatternGrid every, Progress progress) {
         progress.check(0, DOING);
-        long[] boxes = {0};
+        PatternGrid.Count all = every.count();
+        if (all.lines() > MOST_LINES) {
+            return Optional.empty();
+        }
         List<PatternGrid.Line> open = new ArrayList<>();
         every.each(line -> {
-            boxes[0] += line.lengths().size();
-            if (open.size() <= MOST_LINES && isCheapEnough(line)) {
+            if (open.size() <= MOST_OPEN && isCheapEnough(line)) {
                 open.add(line);
             }
         });
-        if (open.size() > MOST_LINES) {
+        if (open.size() > MOST_OPEN) {
             return Optional.empty();
         }
         List<Candidate> challengers = new ArrayList<>();
@@ -81,7 +85,7 @@ final class Challengers {
         }
         challengers.sort(
                 Comparator.comparingDouble((Candidate c) -> -c.margin()).thenComparingDouble(Candidate::cost));
-        return Optional.of(new Found(boxes[0], challengers));
+        return Optional.of(new Found(all.boxes(), challengers));
     }
 
     private boolean isCheapEnough(PatternGrid.Line line) {

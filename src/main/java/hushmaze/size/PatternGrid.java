@@ -66,6 +66,19 @@ final class PatternGrid {
         return lines;
     }
 
+    /** How many there are. */
+    record Count(long lines, long boxes) {}
+
+    /** How many lines and boxes there are. */
+    Count count() {
+        long[] counts = new long[2];
+        each(line -> {
+            counts[0]++;
+            counts[1] += line.lengths().size();
+        });
+        return new Count(counts[0], counts[1]);
+    }
+
     /** Tells all lines, one after the other. */
     void each(Consumer<Line> told) {
         for (Build build : freedom.builds()) {
