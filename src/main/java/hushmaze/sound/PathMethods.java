@@ -111,10 +111,10 @@ public record PathMethods(PathEstimate estimate, QuickResult quick, List<QuickRe
         List<Spectrum> all = new ArrayList<>(variantLosses());
         if (quick != null) {
             all.add(quickLoss());
-            all.add(best());
         }
         if (wave != null) {
             Spectrum best = best();
+            all.add(best);
             all.add(Spectrum.of(
                     BandSet.THIRD_OCTAVE,
                     i -> i < wave.computed() ? wave.equalEnergyThirds().get(i) + mouths.value(i) : best.value(i)));

@@ -59,7 +59,7 @@ public final class QuickWave {
 
     /**
      * Mean square behind a port in the long side of the first pass over that of the wave that comes in through it, where the face
-     * across is lined, and where it is bare. Fitted, with the share of {@link #mouthShare}, to solutions in three directions of
+     * across is lined, and where it is bare. Fitted, with the share of {@link Mouth}, to solutions in three directions of
      * sixty random boxes, 125 Hz to 1.6 kHz; of sixty others nine in ten are within 4 dB, most of the rest too loud (9 dB at worst).
      */
     private static final double IN_MOUTH = 0.5;
@@ -94,7 +94,7 @@ public final class QuickWave {
         PathPlan plan = PathPlan.of(solid);
         Chain chain = new Chain(plan, tables);
         QuickGrid grid = tables.grid();
-        BandSums sums = new BandSums(grid.perBand(), plan.sections().size(), mouthShare(solid), inMouth(solid));
+        BandSums sums = new BandSums(grid.perBand(), plan.sections().size(), Mouth.of(solid));
         double[] loss = new double[grid.size()];
         boolean held = false;
         for (int f = 0; f < loss.length; f++) {
@@ -108,24 +108,32 @@ public final class QuickWave {
         return new QuickResult(grid.all(), loss, sums.thirds(), sums.levels(), notices(solid, plan, chain, held));
     }
 
-    /** Share of the first pass's air that lies behind the opening's port; none where the port is in its end. */
-    private static double mouthShare(Solid solid) {
-        PortPlace port = solid.openingPort();
-        if (!port.turns()) {
-            return 0;
+    /**
+     * What stands behind the opening's port.
+     *
+     * @param share of the first pass's air; 0 where the port is in its end
+     * @param square mean square there over that of the wave that comes in
+     */
+    private record Mouth(double share, double square) {
+        static Mouth of(Solid solid) {
+            PortPlace port = solid.openingPort();
+            if (!port.turns()) {
+                return new Mouth(0, 0);
+            }
+            Pass pass = solid.passes().get(0);
+            boolean broad = port.role().normal() == Axis.Z;
+            double along = port.hole().size(Axis.X) / pass.length();
+            double across = broad
+                    ? port.hole().size(Axis.Y) / pass.width()
+                    : port.hole().size(Axis.Z) / pass.height();
+            boolean lined = (broad ? pass.broadLiner() : pass.highLiner()) > 0;
+            return new Mouth(Math.min(1, along) * Math.min(1, across), lined ? IN_MOUTH : IN_BARE_MOUTH);
         }
-        Pass pass = solid.passes().get(0);
-        boolean broad = port.role().normal() == Axis.Z;
-        double along = port.hole().size(Axis.X) / pass.length();
-        double across =
-                broad ? port.hole().size(Axis.Y) / pass.width() : port.hole().size(Axis.Z) / pass.height();
-        return Math.min(1, along) * Math.min(1, across);
-    }
 
-    private static double inMouth(Solid solid) {
-        Pass pass = solid.passes().get(0);
-        double across = solid.openingPort().role().normal() == Axis.Z ? pass.broadLiner() : pass.highLiner();
-        return across > 0 ? IN_MOUTH : IN_BARE_MOUTH;
+        /** Mean of the first pass, of which the modes know the part beyond the mouth only. */
+        double mean(double beyond) {
+            return (1 - share) * beyond + share * Math.max(beyond, square);
+        }
     }
 
     /** Energies summed up per band. */
@@ -133,14 +141,12 @@ public final class QuickWave {
         private final double[] through = new double[BandSet.THIRD_OCTAVE.size()];
         private final double[][] inPass;
 
-        private final double mouthShare;
-        private final double inMouth;
+        private final Mouth mouth;
         private final int perBand;
 
-        BandSums(int perBand, int passes, double mouthShare, double inMouth) {
+        BandSums(int perBand, int passes, Mouth mouth) {
             this.perBand = perBand;
-            this.mouthShare = mouthShare;
-            this.inMouth = inMouth;
+            this.mouth = mouth;
             inPass = new double[passes][through.length];
         }
 
@@ -159,15 +165,11 @@ public final class QuickWave {
             List<Spectrum> levels = new ArrayList<>();
             for (int i = 0; i < inPass.length; i++) {
                 double[] pass = inPass[i];
-                double before = i == 0 ? mouthShare : 0;
-                levels.add(Spectrum.of(BandSet.THIRD_OCTAVE, band -> Energy.db(mean(pass[band], before))));
+                boolean first = i == 0;
+                levels.add(Spectrum.of(
+                        BandSet.THIRD_OCTAVE, band -> Energy.db(first ? mouth.mean(pass[band]) : pass[band])));
             }
             return levels;
-        }
-
-        /** Mean of a pass of which the modes know the part beyond the mouth only. */
-        private double mean(double beyond, double inFront) {
-            return (1 - inFront) * beyond + inFront * Math.max(beyond, inMouth);
         }
     }
 
