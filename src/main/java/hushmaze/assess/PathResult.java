@@ -180,6 +180,11 @@ public record PathResult(
         return sound.loss().methods().estimate().terms();
     }
 
+    /** By how much it keeps the limits on sound. */
+    public SoundMargins soundMargins() {
+        return SoundMargins.of(quiet.margin(), sound.heard());
+    }
+
     /** Whether nobody outside hears more of the room through this path than they may. */
     public boolean othersOk() {
         return sound.heard().stream().allMatch(h -> h.received().ok());

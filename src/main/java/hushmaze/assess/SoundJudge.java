@@ -65,33 +65,32 @@ public final class SoundJudge {
     record PathSound(SoundDetail detail, List<BandResult> thirds, List<BandResult> octaves, PathResult.Quiet quiet) {}
 
     /**
-     * Margin of a box to the target at the pessimistic edge, dB; negative infinity if nothing is left for the path. Without
-     * the wave solution.
+     * Margins of a box at the pessimistic edge, without the wave solution.
      *
      * @param path which path
      * @param solid of its box
      * @param flow air through it
-     * @param quick how much of the quick wave; with it the margin is mostly less
+     * @param quick how much of the quick wave; with it margins are mostly less
      */
-    public double margin(int path, Solid solid, PathAir flow, PathCalculator.Quick quick) {
+    public SoundMargins margins(int path, Solid solid, PathAir flow, PathCalculator.Quick quick) {
         VentPath vent = project.paths().get(path);
         PathMethods methods = paths.methods(solid, vent.brief().opening(), quick, null);
         Spectrum low = BoxLoss.low(walls(vent, solid), methods);
         PathLevel level = PathLevel.of(project.room(), vent, solid, flow, methods, low, air);
         NoiseNeed need = needs.get(path);
-        return margin(need, level.total(need.noiseThirds(), low));
+        return SoundMargins.of(margin(need, level.total(need.noiseThirds(), low)), level.heard());
     }
 
     /**
      * Margins of a box to the target, dB.
      *
-     * @param low at the pessimistic edge, as {@link #margin} gives it
+     * @param low at the pessimistic edge, as {@link #margins} gives it
      * @param likely with the likely loss of the box, and the noise of the moving air as for the other
      */
     public record Margins(double low, double likely) {}
 
     /**
-     * Both margins of a box; arguments as for {@link #margin}.
+     * Both margins of a box; other arguments as there.
      *
      * @param coverGap width of a slit all along the cover's joint, m; 0 for what the edges allow for
      */

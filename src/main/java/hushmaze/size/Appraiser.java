@@ -8,6 +8,7 @@ import hushmaze.assess.BoxFit;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
 import hushmaze.assess.SoundJudge;
+import hushmaze.assess.SoundMargins;
 import hushmaze.build.CutListMaker;
 import hushmaze.build.Effort;
 import hushmaze.build.SheetLayout;
@@ -96,6 +97,7 @@ final class Appraiser {
     void cutFrom(Supply left) {
         supply = left;
         prices = new Prices(left);
+        kins.values().forEach(Kin::forgetCosts);
     }
 
     /** What there is to cut from. */
@@ -106,7 +108,10 @@ final class Appraiser {
     /** What a candidate costs now. */
     Verdict again(Candidate candidate) {
         if (candidate.level() == Level.ESTIMATE) {
-            double cost = expected(candidate.pattern(), candidate.sizes());
+            double cost = expected(
+                    candidate.pattern(),
+                    candidate.sizes().boards(),
+                    candidate.sizes().liners());
             return Double.isInfinite(cost) ? candidate::drop : () -> candidate.costs(cost);
         }
         List<SheetLayout> layouts = layouts(candidate, supply);
@@ -126,8 +131,13 @@ final class Appraiser {
         return prices.of(layouts);
     }
 
-    private double expected(Pattern pattern, Candidate.Sizes sizes) {
-        return prices.expected(pattern.build(), sizes.boards(), sizes.liners());
+    private double expected(Pattern pattern, double boards, double liners) {
+        return Math.max(
+                prices.expected(pattern.build(), boards, liners), kin(pattern).leastCost(pattern));
+    }
+
+    private Kin kin(Pattern pattern) {
+        return kins.computeIfAbsent(pattern.kin(), key -> new Kin(all));
     }
 
     /** How an estimate ended. */
@@ -156,16 +166,15 @@ final class Appraiser {
                 + path.brief().standOff();
         Candidate.Sizes sizes =
                 new Candidate.Sizes(depth, solid.mass(), kept.flow().pressureHigh(), kept.boards(), kept.liners());
-        double cost = expected(pattern, sizes);
+        double cost = expected(pattern, sizes.boards(), sizes.liners());
         if (Double.isInfinite(cost)) {
             return new First(End.NO_SHEETS, null);
         }
-        double margin = sound.margin(index, solid, kept.flow(), Quick.NONE);
-        if (Double.isNaN(margin)) {
+        SoundMargins margins = sound.margins(index, solid, kept.flow(), Quick.NONE);
+        if (Double.isNaN(margins.least())) {
             return new First(End.NO_BOX, null);
         }
-        Kin kin = kins.computeIfAbsent(pattern.kin(), key -> new Kin(all));
-        return new First(End.DONE, new Candidate(pattern, solid.box(), sizes, margin, cost, lead, kin));
+        return new First(End.DONE, new Candidate(pattern, solid.box(), sizes, margins, cost, lead, kin(pattern)));
     }
 
     /** Whether a pattern is a box that keeps the limits on air, carrying and sheets; its sound is not looked at. */
@@ -176,9 +185,7 @@ final class Appraiser {
     /** What a pattern is expected to cost; infinite if it is no box, or does not keep the limits on air, carrying and sheets. */
     double cost(Pattern pattern) {
         Kept kept = kept(pattern);
-        return kept.end() == End.DONE
-                ? prices.expected(pattern.build(), kept.boards(), kept.liners())
-                : Double.POSITIVE_INFINITY;
+        return kept.end() == End.DONE ? expected(pattern, kept.boards(), kept.liners()) : Double.POSITIVE_INFINITY;
     }
 
     /** What sheets for the outer faces of a pattern, and for some liner, cost at the least. */
@@ -275,20 +282,20 @@ final class Appraiser {
         }
         List<SheetLayout> layouts = SheetLayouts.of(CutListMaker.of(solid), supply, SHEETS, Progress.NONE);
         if (layouts.stream().anyMatch(layout -> !layout.unplaced().isEmpty())) {
-            return candidate::drop;
+            return candidate::hasNoSheets;
         }
-        double margin = sound.margin(index, solid, AirJudge.air(path, solid, air), Quick.PLAIN);
+        SoundMargins margins = sound.margins(index, solid, AirJudge.air(path, solid, air), Quick.PLAIN);
         double cost = prices.of(layouts);
         return () -> {
             candidate.laidOut(seamed, cost, plan.seams().size());
-            candidate.raise(Level.QUICK, margin);
+            candidate.raise(Level.QUICK, margins);
         };
     }
 
     private Verdict liners(Candidate candidate) {
         Solid solid = solid(candidate.box());
-        double margin = sound.margin(index, solid, AirJudge.air(path, solid, air), Quick.VARIANTS);
-        return () -> candidate.raise(Level.LINERS, margin);
+        SoundMargins margins = sound.margins(index, solid, AirJudge.air(path, solid, air), Quick.VARIANTS);
+        return () -> candidate.raise(Level.LINERS, margins);
     }
 
     private Verdict assess(Candidate candidate, Progress progress) {
@@ -299,14 +306,13 @@ final class Appraiser {
         }
         Project asked = project.withPath(index, whole.withBrief(hung.get()));
         PathResult result = Assessor.alone(asked, index, candidate.box(), confirming, supply, progress);
-        boolean good =
-                result.air().ok() && result.fits().ok() && result.buildable().ok() && result.othersOk();
-        if (!good) {
+        if (!result.air().ok() || !result.fits().ok() || !result.buildable().ok()) {
             return candidate::drop;
         }
         return () -> {
             candidate.assessed(result, prices.of(result.layouts()));
-            candidate.raise(Level.ASSESSED, result.quiet().margin() - all.bonus());
+            SoundMargins margins = result.soundMargins();
+            candidate.raise(Level.ASSESSED, new SoundMargins(margins.target() - all.bonus(), margins.others()));
         };
     }
 

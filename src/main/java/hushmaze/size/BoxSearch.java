@@ -5,7 +5,6 @@ import hushmaze.assess.Methods;
 import hushmaze.build.Supply;
 import hushmaze.project.Brief;
 import hushmaze.project.Project;
-import hushmaze.quantity.Unit;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -15,8 +14,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -52,19 +51,22 @@ final class BoxSearch {
     private static final int MOST_SMALL = 64;
 
     private static final int SOME_SMALL = 16;
+    /** Most boxes judged by the quick wave before more sizes are tried, and rounds in which cheaper ones are for shares of the target. */
+    private static final int FEW_QUICK = 40;
+
+    private static final int MOST_OFFERS = 10;
+    /** Length of a box that is tried where another goes on no sheets, a share of that one's. */
+    private static final double SHORTER = 0.95;
     /** Lines judged between two looks at whether the work is still wanted. */
     private static final int CHUNK = 64;
 
     /** Most boxes of a space that are all judged by the estimate at the beginning. */
     private static final long MOST_OF_ALL = 100_000;
-    /** Most boxes that might be better than the recommended one judged by the quick wave, and how many at once. */
-    private static final int MOST_CHALLENGERS = 64;
-
-    private static final int SOME_CHALLENGERS = 8;
 
     private final Appraiser appraiser;
-    private final double step;
+    private final Steps steps;
     private final PatternGrid every;
+    private final Holding holding;
     private PatternGrid grid;
     private final Neighbours neighbours;
     private final Pool pool = new Pool();
@@ -100,11 +102,11 @@ final class BoxSearch {
      */
     BoxSearch(Project project, int path, Methods confirming, Freedom freedom, Supply left, Progress progress) {
         Brief brief = project.paths().get(path).brief();
-        Steps steps = new Steps(project.units());
-        this.step = steps.size();
+        this.steps = new Steps(project.units());
         this.every = PatternGrid.ofEvery(brief, freedom.everyLining(), steps);
         this.appraiser = new Appraiser(project, path, confirming, left);
         this.grid = PatternGrid.ofSome(brief, freedom, steps);
+        this.holding = new Holding(this, brief, freedom, steps);
         this.neighbours = new Neighbours(brief, freedom, steps);
         this.progress = progress;
     }
@@ -150,12 +152,41 @@ final class BoxSearch {
         return pool;
     }
 
-    /** Begins with all boxes whose sizes are whole steps, whatever their lining, if there are few enough. */
-    void beginWithAllIfFew() {
-        if (every.count().boxes() <= MOST_OF_ALL) {
-            grid = every;
-        }
+    /**
+     * Begins with all boxes whose sizes are whole steps, whatever their lining, if there are few enough; else with some, to which are
+     * added those that might be better than the best of these.
+     */
+    void beginWide() {
+        boolean all = every.count().boxes() <= MOST_OF_ALL;
+        grid = all ? every : grid;
         begin();
+        if (!all) {
+            Map<Level, Integer> few = new EnumMap<>(MOST);
+            few.put(Level.QUICK, FEW_QUICK);
+            Candidate leader =
+                    settled(List.of(Kind.RECOMMENDED), Level.LINERS, few).get(Kind.RECOMMENDED);
+            if (leader != null) {
+                holding.widen(leader, progress);
+            }
+        }
+    }
+
+    /**
+     * Judges those that are cheaper than the recommended box and lack so little that a larger share of the target may make up for it,
+     * and tries what lies around them.
+     */
+    void offerCheaper() {
+        Candidate leader = pool.best(Kind.RECOMMENDED, Level.LINERS);
+        for (int i = 0; i < MOST_OFFERS && leader != null; i++) {
+            List<Candidate> next = pool.bestOfCheaper(leader).stream()
+                    .filter(c -> c.margin() >= Kind.IN_HAND - Holding.SHARED)
+                    .toList();
+            judge(next.stream().filter(c -> c.level() == Level.ESTIMATE).toList());
+            next.stream().filter(c -> !c.dropped() && !c.surrounded()).forEach(c -> {
+                c.surround();
+                surround(c);
+            });
+        }
     }
 
     /**
@@ -178,45 +209,6 @@ final class BoxSearch {
     void beginWithLongest() {
         List<PatternGrid.Line> lines = grid.lines();
         judge(lines, true, 0, lines.size());
-    }
-
-    /** Whether any box of the grid keeps the limits on space, air, carrying and sheets. */
-    boolean hasBox() {
-        List<PatternGrid.Line> lines = grid.lines();
-        for (int from = 0; from < lines.size(); from += CHUNK) {
-            progress.check(0, "looking for a box");
-            List<PatternGrid.Line> some = lines.subList(from, Math.min(lines.size(), from + CHUNK));
-            if (some.parallelStream().flatMap(PatternGrid.Line::all).anyMatch(appraiser::keepsLimits)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /**
-     * How much of boards, or of liner, any box of the grid takes at the least that keeps all other limits, m² of sheets.
-     *
-     * @return nothing if there is none, or there are as many sheets
-     */
-    Optional<Relaxation> moreSheets(boolean boards) {
-        progress.check(0, "looking for a box");
-        List<PatternGrid.Line> lines = grid.lines();
-        double there = lines.stream()
-                .mapToDouble(line -> appraiser.sheetsThere(line.longest().build(), boards))
-                .max()
-                .orElse(Double.POSITIVE_INFINITY);
-        if (Double.isInfinite(there)) {
-            return Optional.empty();
-        }
-        double least = lines.parallelStream()
-                .flatMap(PatternGrid.Line::all)
-                .map(pattern -> appraiser.sheetsNeeded(pattern, boards))
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .min()
-                .orElse(0);
-        Relaxation.Limit limit = boards ? Relaxation.Limit.BOARD_SHEETS : Relaxation.Limit.LINER_SHEETS;
-        return there < least ? Optional.of(new Relaxation(limit, there, least, Unit.SQUARE_METRE)) : Optional.empty();
     }
 
     private void judge(List<PatternGrid.Line> lines, boolean longestOnly, int done, double all) {
@@ -379,41 +371,12 @@ final class BoxSearch {
     }
 
     /**
-     * Holds the recommended box against all others of the space; those that might be better are judged, and those that are lead from
-     * then on.
+     * Holds the recommended box against others of the space; see {@link Holding#hold}.
      *
      * @param recommended an assessed box
-     * @return nothing if there are too many
      */
-    Optional<HeldAgainst> holdAgainstAll(Candidate recommended) {
-        Optional<Challengers.Found> found = Challengers.of(every, appraiser, recommended, progress);
-        return found.map(all -> hold(all, recommended));
-    }
-
-    private HeldAgainst hold(Challengers.Found found, Candidate recommended) {
-        List<Candidate> open = new ArrayList<>(
-                found.challengers().stream().map(pool::known).distinct().toList());
-        Candidate leader = recommended;
-        int judged = 0;
-        while (true) {
-            Candidate now = leader;
-            open.removeIf(c ->
-                    c.dropped() || c.level().compareTo(Level.LINERS) >= 0 || !Kind.beats(c.margin(), c.cost(), now));
-            List<Candidate> some = open.stream().limit(SOME_CHALLENGERS).toList();
-            if (some.isEmpty() || judged >= MOST_CHALLENGERS) {
-                return new HeldAgainst(step, found.boxes(), judged, open.size());
-            }
-            judged += some.size();
-            judge(some.stream().filter(c -> c.level() == Level.ESTIMATE).toList());
-            List<Candidate> left = some.stream()
-                    .filter(c -> !c.dropped() && Kind.beats(c.margin(), c.cost(), now))
-                    .toList();
-            judge(left);
-            pool.add(left.stream()
-                    .filter(c -> pool.known(c) == c && pool.isNew(c.pattern()))
-                    .toList());
-            leader = settle(List.of(Kind.RECOMMENDED), Level.ASSESSED).getOrDefault(Kind.RECOMMENDED, leader);
-        }
+    Optional<HeldAgainst> hold(Candidate recommended) {
+        return holding.hold(recommended, progress);
     }
 
     /** Judges leaders at their next level; true if there is nothing left to judge. */
@@ -431,8 +394,22 @@ final class BoxSearch {
             return !assessOne(leaders, target, left);
         }
         batch.forEach(c -> left.merge(c.level().next(), -1, Integer::sum));
+        List<Candidate> estimated =
+                batch.stream().filter(c -> c.level() == Level.ESTIMATE).toList();
         judge(batch);
+        pool.addNew(estimated.stream()
+                .filter(Candidate::dropped)
+                .map(c -> shorter(c.pattern()))
+                .filter(Objects::nonNull)
+                .toList());
         return false;
+    }
+
+    /** One that may go on sheets on which a longer one does not; null if it is no box that keeps the limits. */
+    private Candidate shorter(Pattern pattern) {
+        return appraiser
+                .first(pattern.ofLength(steps.down(SHORTER * pattern.length())), null)
+                .candidate();
     }
 
     /** Judges some at their next level. */

@@ -1,16 +1,16 @@
 package hushmaze.size;
 
 import hushmaze.assess.PathResult;
+import hushmaze.assess.SoundMargins;
 import hushmaze.project.Box;
-import java.util.Arrays;
 
 /** One box of a search, known ever better. Not for use by several threads at once. */
 final class Candidate {
     private final Pattern pattern;
     private final Sizes sizes;
-    private final Candidate lead;
     private final Kin kin;
-    private final double[] margins = new double[Level.values().length];
+    private final Known target;
+    private final Known others;
     private Level level = Level.ESTIMATE;
     private Box box;
     private double cost;
@@ -32,19 +32,18 @@ final class Candidate {
 
     /**
      * @param box in one piece
-     * @param estimate margin by the estimate, dB
+     * @param estimate margins by the estimate
      * @param cost expected
      * @param lead the candidate around which it was found; null if it is of the grid
      */
-    Candidate(Pattern pattern, Box box, Sizes sizes, double estimate, double cost, Candidate lead, Kin kin) {
+    Candidate(Pattern pattern, Box box, Sizes sizes, SoundMargins estimate, double cost, Candidate lead, Kin kin) {
         this.pattern = pattern;
         this.box = box;
         this.sizes = sizes;
         this.cost = cost;
-        this.lead = lead;
         this.kin = kin;
-        Arrays.fill(margins, Double.NaN);
-        margins[0] = estimate;
+        this.target = new Known(estimate.target(), lead == null ? null : lead.target, kin.target());
+        this.others = new Known(estimate.others(), lead == null ? null : lead.others, kin.others());
     }
 
     Pattern pattern() {
@@ -64,8 +63,9 @@ final class Candidate {
         return level;
     }
 
+    /** What is known, and as long as it was not laid out, what smaller boxes tell. */
     double cost() {
-        return cost;
+        return level == Level.ESTIMATE ? Math.max(cost, kin.leastCost(pattern)) : cost;
     }
 
     int seams() {
@@ -94,30 +94,31 @@ final class Candidate {
         surrounded = true;
     }
 
-    /** Margin at a level that was reached, at the share of the target that was judged first, dB. */
+    /** The less of both margins at a level that was reached, at the share of the target that was judged first, dB. */
     double margin(Level at) {
-        return margins[at.ordinal()];
+        return Math.min(target.at(at), others.at(at));
     }
 
-    /** Margin, dB: what is known, and where it is not yet known by the best methods, what these made of boxes like it. */
+    /** The less of both margins as they are expected, dB. */
     double margin() {
-        double margin = margins[level.ordinal()] + kin.bonus();
-        for (int i = level.ordinal(); i < margins.length - 1; i++) {
-            margin += step(i);
-        }
-        return margin;
+        return Math.min(targetMargin(), othersMargin());
     }
 
-    private double step(int from) {
-        boolean led = lead != null && lead.level.ordinal() > from;
-        return led ? lead.margins[from + 1] - lead.margins[from] : kin.step(from);
+    /** Margin to the target: what is known, and where it is not yet known by the best methods, what these made of boxes like it, dB. */
+    double targetMargin() {
+        return target.expected() + kin.bonus();
     }
 
-    /** It is known better now; the margin without the bonus. */
-    void raise(Level to, double margin) {
+    /** The same of what others hear; positive infinity where nobody is asked about. */
+    double othersMargin() {
+        return others.expected();
+    }
+
+    /** It is known better now; the margin to the target without the bonus. */
+    void raise(Level to, SoundMargins margins) {
         level = to;
-        margins[to.ordinal()] = margin;
-        kin.learn(to.ordinal() - 1, margin - margins[to.ordinal() - 1]);
+        target.raise(to, margins.target());
+        others.raise(to, margins.others());
     }
 
     /** Sheets cost another sum than before. */
@@ -125,7 +126,16 @@ final class Candidate {
         cost = other;
     }
 
+    /** There are too few sheets for it. */
+    void hasNoSheets() {
+        dropped = true;
+        kin.costs(pattern, Double.POSITIVE_INFINITY);
+    }
+
     void laidOut(Box seamed, double realCost, int seamCount) {
+        if (realCost > cost) {
+            kin.costs(pattern, realCost);
+        }
         box = seamed;
         cost = realCost;
         seams = seamCount;

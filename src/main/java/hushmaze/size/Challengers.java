@@ -26,17 +26,25 @@ final class Challengers {
     static final double SHORTER_MAZE = 0.3;
 
     static final double SHORTER_CHAMBER = 2.5;
+    /** How many shorter boxes are looked at of a line where not all are. */
+    private static final int FEW = 8;
     /** Lines judged between two looks at whether the work is still wanted. */
     private static final int CHUNK = 256;
 
-    private static final String DOING = "holding the box against all others";
+    private static final String DOING = "holding the box against others";
 
     private final Appraiser appraiser;
     private final Candidate leader;
     /** Most it may cost to be better: what the leader costs if that has enough in hand. */
     private final double most;
+    /** What a cheaper box may lack, dB. */
+    private final double lack;
+    /** Whether all shorter boxes are looked at that cost as much, not a few. */
+    private final boolean thorough;
 
-    private Challengers(Appraiser appraiser, Candidate leader) {
+    private Challengers(Appraiser appraiser, Candidate leader, double lack, boolean thorough) {
+        this.lack = lack;
+        this.thorough = thorough;
         this.appraiser = appraiser;
         this.leader = leader;
         this.most = Kind.safe(leader) ? leader.cost() : Double.POSITIVE_INFINITY;
@@ -53,12 +61,20 @@ final class Challengers {
     /**
      * All that might be recommended instead of a box.
      *
-     * @param every all boxes of the space
+     * @param every boxes of the space
+     * @param lack how much less a cheaper box may have in hand than it should, dB
+     * @param thorough whether all shorter boxes are looked at that cost as much and may be quieter all the same, not a few
      * @return nothing if there are too many
      * @throws java.util.concurrent.CancellationException if the work is no longer wanted
      */
-    static Optional<Found> of(PatternGrid every, Appraiser appraiser, Candidate leader, Progress progress) {
-        return new Challengers(appraiser, leader).found(every, progress);
+    static Optional<Found> of(
+            PatternGrid every,
+            Appraiser appraiser,
+            Candidate leader,
+            double lack,
+            boolean thorough,
+            Progress progress) {
+        return new Challengers(appraiser, leader, lack, thorough).found(every, progress);
     }
 
     private Optional<Found> found(PatternGrid every, Progress progress) {
@@ -91,18 +107,25 @@ final class Challengers {
     private boolean isCheapEnough(PatternGrid.Line line) {
         Pattern shortest =
                 line.longest().ofLength(line.lengths().get(line.lengths().size() - 1));
-        return Kind.beats(Double.POSITIVE_INFINITY, appraiser.leastCost(shortest), leader);
+        return mightBeat(Double.POSITIVE_INFINITY, appraiser.leastCost(shortest));
     }
 
-    /** Of the boxes that cost no more than the leader the quietest, and of those that cost less. */
+    private boolean mightBeat(double margin, double cost) {
+        return Kind.beats(cost < leader.cost() ? margin + lack : margin, cost, leader);
+    }
+
+    /** Of the boxes that cost no more than the leader the quietest, of those that cost less than that one, and so on. */
     private Stream<Candidate> of(PatternGrid.Line line) {
-        int first = firstUnder(line, 0, most, true);
-        Stream<Candidate> dear = quietest(line, first).stream();
-        if (Double.isInfinite(most) || first == line.lengths().size()) {
-            return dear;
+        List<Candidate> found = new ArrayList<>();
+        int at = firstUnder(line, 0, most, true);
+        while (at < line.lengths().size()) {
+            Optional<Candidate> quietest = quietest(line, at);
+            quietest.ifPresent(found::add);
+            at = quietest.isPresent()
+                    ? firstUnder(line, at, quietest.get().cost(), false)
+                    : line.lengths().size();
         }
-        int cheaper = firstUnder(line, first, most, false);
-        return cheaper == first ? dear : Stream.concat(dear, quietest(line, cheaper).stream());
+        return found.stream();
     }
 
     /** The longest from some place on that keeps the limits and costs no more, or less, than so much; the number of lengths if none. */
@@ -130,11 +153,12 @@ final class Challengers {
         }
         Candidate longest = candidate(line, from);
         double more = line.longest().form() == Box.Form.MAZE ? SHORTER_MAZE : SHORTER_CHAMBER;
-        if (longest == null || !Kind.beats(longest.margin() + more, longest.cost(), leader)) {
+        int stride = thorough ? 1 : Math.max(1, (lengths.size() - from) / FEW);
+        if (longest == null || !mightBeat(longest.margin() + more, longest.cost())) {
             return Optional.empty();
         }
         Candidate best = longest;
-        for (int i = from + 1; i < lengths.size() && best.margin() < longest.margin() + more; i++) {
+        for (int i = from + stride; i < lengths.size() && best.margin() < longest.margin() + more; i += stride) {
             Candidate shorter = candidate(line, i);
             if (shorter != null && shorter.margin() < longest.margin() - more) {
                 break;
@@ -143,7 +167,7 @@ final class Challengers {
                 best = shorter;
             }
         }
-        return Kind.beats(best.margin(), best.cost(), leader) ? Optional.of(best) : Optional.empty();
+        return mightBeat(best.margin(), best.cost()) ? Optional.of(best) : Optional.empty();
     }
 
     private Candidate candidate(PatternGrid.Line line, int at) {

@@ -50,7 +50,7 @@ final class Chosen {
     }
 
     /**
-     * Holds the recommended design, the first there is, against all boxes of the space; a better one takes its place.
+     * Holds the recommended design, the first there is, against others of the space; a better one takes its place.
      *
      * @return what it was held against; null if there is none, or the space is too large
      */
@@ -58,7 +58,7 @@ final class Chosen {
         if (kept.isEmpty()) {
             return null;
         }
-        HeldAgainst held = search.holdAgainstAll(kept.get(0)).orElse(null);
+        HeldAgainst held = search.hold(kept.get(0)).orElse(null);
         Candidate now = search.settle(List.of(Kind.RECOMMENDED), Level.ASSESSED).get(Kind.RECOMMENDED);
         kept.set(0, now == null ? kept.get(0) : now);
         return held;

@@ -29,14 +29,19 @@ public record Design(List<Kind> kinds, Box box, PathResult result, double cost) 
                 .withBox(box);
     }
 
-    /** Whether the wave solution has confirmed that it meets the target. */
+    /** Whether the wave solution has confirmed that it meets the target, and that others do not hear too much. */
     public boolean good() {
-        return result.quiet().ok();
+        return result.quiet().ok() && result.othersOk();
     }
 
-    /** Margin to the target at the pessimistic edge, dB. */
+    /** Margin at the pessimistic edge to the target, or to the limit on what others hear if that is less, dB. */
     public double margin() {
-        return result.quiet().margin();
+        return result.soundMargins().least();
+    }
+
+    /** Whether what others hear leaves less than the target does. */
+    public boolean othersGovern() {
+        return result.soundMargins().others() < result.soundMargins().target();
     }
 
     /** Depth away from the surface of the opening, cleats included, m. */

@@ -56,6 +56,12 @@ record Freedom(
         }
     }
 
+    /** Only what is made and lined as a box is, with its faces over the opening and in the room. */
+    Freedom asMade(Pattern box) {
+        return new Freedom(
+                List.of(box.build()), linerLayers, List.of(box.openingFace()), List.of(box.roomFace()), false);
+    }
+
     /** Only what takes the least room, mass and sheets of every board and liner: walls of one layer, broad faces bare. */
     Freedom lightest() {
         int least = builds.stream().mapToInt(Build::layers).min().orElse(1);

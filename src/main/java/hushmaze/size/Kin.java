@@ -1,37 +1,36 @@
 package hushmaze.size;
 
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
 /**
- * What better methods made of the margins of boxes that differ in sizes only.
- *
- * <p>A method more can only take something off, since the least counts. So of the quick wave nothing bad is expected before it
- * was run on a box of the kind, and then a little better than the best it did, ever less the more were tried: every kind of box, and
- * the better ones of it, get their chance. Of other liners what they did on the average is expected, of any box where there was
- * none of the kind. Of the assessment the same, but nothing where there was none of the kind: it moves kinds by unlike amounts.
+ * What better methods made of the margins, and sheets of the costs, of boxes that differ in sizes only.
  */
 final class Kin {
-    /** By how much a second box of a kind is hoped to come off better than the first, dB; ever less for later ones. */
-    private static final double HOPE = 3;
-
     private final Kin all;
-    private final double[] sums = new double[Level.values().length - 1];
-    private final int[] counts = new int[sums.length];
-    private double best = Double.NEGATIVE_INFINITY;
+    private final Learned target;
+    private final Learned others;
+    private final List<Dear> dear = new CopyOnWriteArrayList<>();
     private double bonus;
+
+    /** A box that cost more than was expected. */
+    private record Dear(Pattern box, double cost) {}
 
     /** @param all kinds together; null for that itself */
     Kin(Kin all) {
         this.all = all;
+        this.target = new Learned(all == null ? null : all.target);
+        this.others = new Learned(all == null ? null : all.others);
     }
 
-    /** What is expected of the step from one level to the next, dB. */
-    double step(int from) {
-        if (from == Level.ESTIMATE.ordinal()) {
-            return counts[from] > 0 ? Math.min(0, best + HOPE / counts[from]) : 0;
-        }
-        if (counts[from] > 0) {
-            return sums[from] / counts[from];
-        }
-        return all == null || from == Level.LINERS.ordinal() ? 0 : all.step(from);
+    /** What is expected of the steps of the margin to the target. */
+    Learned target() {
+        return target;
+    }
+
+    /** What is expected of the steps of the margin of what others hear. */
+    Learned others() {
+        return others;
     }
 
     /** What another share of the target than the one margins were judged at gives, dB. */
@@ -43,17 +42,28 @@ final class Kin {
         bonus = decibels;
     }
 
-    void learn(int from, double difference) {
-        if (!Double.isFinite(difference)) {
-            return;
+    /**
+     * A box costs more than was expected, so larger ones will, too.
+     *
+     * @param cost infinite if there are too few sheets for it
+     */
+    void costs(Pattern box, double cost) {
+        dear.add(new Dear(box, cost));
+    }
+
+    /** What a box costs at the least, because a smaller one does; 0 if nothing is known. */
+    double leastCost(Pattern box) {
+        double least = 0;
+        for (Dear other : dear) {
+            if (other.cost > least && box.hasPartsOf(other.box)) {
+                least = other.cost;
+            }
         }
-        if (from == Level.ESTIMATE.ordinal()) {
-            best = Math.max(best, difference);
-        }
-        sums[from] += difference;
-        counts[from]++;
-        if (all != null) {
-            all.learn(from, difference);
-        }
+        return least;
+    }
+
+    /** Sheets are others from now on. */
+    void forgetCosts() {
+        dear.clear();
     }
 }

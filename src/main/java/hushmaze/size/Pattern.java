@@ -35,6 +35,19 @@ record Pattern(
         return form == other.form && passes == other.passes;
     }
 
+    /** Whether another is made and lined alike, with its ports in the same faces. */
+    boolean isMadeAs(Pattern other) {
+        return build.equals(other.build) && openingFace == other.openingFace && roomFace == other.roomFace;
+    }
+
+    /** Whether no part is smaller than the same part of another box, which differs in sizes only. */
+    boolean hasPartsOf(Pattern other) {
+        return width >= other.width
+                && height >= other.height
+                && length >= other.length
+                && length - gap >= other.length - other.gap;
+    }
+
     /** A straight maze without sizes yet, its room port as small as may be. */
     static Pattern straight(boolean turned, PortFace openingFace, PortFace roomFace, Build build) {
         return new Pattern(Box.Form.MAZE, 1, turned, openingFace, roomFace, build, 0, 0, 0, 0, 1);

@@ -43,7 +43,12 @@ final class PatternGrid {
 
     /** Every size that is a whole number of steps. */
     static PatternGrid ofEvery(Brief brief, Freedom freedom, Steps steps) {
-        return new PatternGrid(brief, freedom, steps, new EverySize(steps));
+        return ofEvery(brief, freedom, steps, 1);
+    }
+
+    /** Every length that is a whole number of steps; of widths and heights one in so many, and the least. */
+    static PatternGrid ofEvery(Brief brief, Freedom freedom, Steps steps, int apart) {
+        return new PatternGrid(brief, freedom, steps, new EverySize(steps, apart));
     }
 
     /**

@@ -24,6 +24,11 @@ final class Pool {
         }
     }
 
+    /** Adds those whose patterns were not tried before. */
+    void addNew(Collection<Candidate> more) {
+        add(more.stream().filter(c -> isNew(c.pattern())).toList());
+    }
+
     /** The one of the same pattern that is in the pool, else the same one. */
     Candidate known(Candidate other) {
         return byPattern.getOrDefault(other.pattern(), other);

@@ -5,6 +5,7 @@ import hushmaze.assess.Assessment;
 import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.assess.PathResult;
+import hushmaze.assess.SoundMargins;
 import hushmaze.build.Supply;
 import hushmaze.project.Project;
 import hushmaze.project.Stock;
@@ -112,8 +113,9 @@ public final class Sizing {
         if (only == null && open.size() > 1) {
             for (int n = 0; n < numbers.size(); n++) {
                 BoxSearch search = search(n, left, part(0.3 * n / numbers.size(), 0.3 / numbers.size()));
-                search.beginWithAllIfFew();
+                search.beginWide();
                 search.settle(List.of(Kind.RECOMMENDED, Kind.QUIETEST, Kind.CHEAPEST), Level.LINERS);
+                search.offerCheaper();
                 searches.set(n, search);
             }
             share(searches, open);
@@ -168,7 +170,7 @@ public final class Sizing {
         BoxSearch begun = searches.get(n);
         if (begun == null || n > 0 && left.isLimited()) {
             BoxSearch search = search(path, left, ours);
-            search.beginWithAllIfFew();
+            search.beginWide();
             searches.set(n, search);
         } else if (n > 0) {
             begun.cutFrom(left);
@@ -220,7 +222,8 @@ public final class Sizing {
 
     private static List<TargetShares.Offer<Candidate>> offers(BoxSearch search, double equal, double inHand) {
         return search.pool().known(Level.QUICK).stream()
-                .map(c -> new TargetShares.Offer<>(c, c.cost(), TargetShares.needed(equal, c.margin(), inHand)))
+                .filter(c -> c.othersMargin() >= inHand)
+                .map(c -> new TargetShares.Offer<>(c, c.cost(), TargetShares.needed(equal, c.targetMargin(), inHand)))
                 .toList();
     }
 
@@ -253,14 +256,14 @@ public final class Sizing {
                     search.tally(),
                     held,
                     money,
-                    0,
+                    PathDesigns.Shortfall.NONE,
                     helping(search, path).toFindABox(STEPS, HALVINGS));
         }
-        double margin = designs.stream().mapToDouble(Design::margin).max().orElseThrow();
-        if (margin >= 0) {
-            return new PathDesigns(path, designs, search.tally(), held, money, 0, List.of());
-        }
         Candidate quietest = chosen.quietest();
+        SoundMargins margins = quietest.result().soundMargins();
+        if (margins.least() >= 0) {
+            return new PathDesigns(path, designs, search.tally(), held, money, PathDesigns.Shortfall.NONE, List.of());
+        }
         double estimate = quietest.margin(Level.ESTIMATE) - quietest.margin(Level.ASSESSED);
         return new PathDesigns(
                 path,
@@ -268,7 +271,7 @@ public final class Sizing {
                 search.tally(),
                 held,
                 money,
-                -margin,
+                new PathDesigns.Shortfall(Math.max(0, -margins.target()), Math.max(0, -margins.others())),
                 helping(search, path).toBeQuiet(quietest.pattern(), estimate, STEPS, HALVINGS));
     }
 

@@ -73,12 +73,16 @@ final class TargetShares {
         return front;
     }
 
-    /** The cheapest combination so far; of equally cheap ones that which needs least. */
+    /**
+     * The cheapest combination so far; of equally cheap ones that which needs no offcuts to be so, for what these are may change,
+     * then that which needs least of the target.
+     */
     private static final class Choice<B> {
         private final List<List<Offer<B>>> fronts;
         private final ToDoubleFunction<List<B>> together;
         private List<Offer<B>> best;
         private double leastCost = Double.POSITIVE_INFINITY;
+        private double leastAlone = Double.POSITIVE_INFINITY;
         private double leastSum = Double.POSITIVE_INFINITY;
 
         Choice(List<List<Offer<B>>> fronts, ToDoubleFunction<List<B>> together) {
@@ -89,12 +93,14 @@ final class TargetShares {
         void choose(List<Offer<B>> chosen, double left) {
             double cost = together.applyAsDouble(chosen.stream().map(Offer::box).toList());
             double sum = chosen.stream().mapToDouble(Offer::share).sum();
-            if (cost > leastCost || cost == leastCost && sum >= leastSum) {
+            double alone = chosen.stream().mapToDouble(Offer::cost).sum();
+            if (!isBetter(cost, alone, sum)) {
                 return;
             }
             if (chosen.size() == fronts.size()) {
                 best = List.copyOf(chosen);
                 leastCost = cost;
+                leastAlone = alone;
                 leastSum = sum;
                 return;
             }
@@ -105,6 +111,13 @@ final class TargetShares {
                     chosen.remove(chosen.size() - 1);
                 }
             }
+        }
+
+        private boolean isBetter(double cost, double alone, double sum) {
+            if (cost != leastCost) {
+                return cost < leastCost;
+            }
+            return alone != leastAlone ? alone < leastAlone : sum < leastSum;
         }
     }
 }

@@ -27,8 +27,8 @@ record WhatHelps(Project project, int path, Function<Brief, Freedom> free, Suppl
      */
     List<Relaxation> toFindABox(int steps, int halvings) {
         Brief brief = project.paths().get(path).brief();
-        BoxSearch light = lightest(brief);
-        if (light.hasBox()) {
+        Feasible light = lightest(brief);
+        if (light.any()) {
             return List.of();
         }
         List<Relaxation> more = new ArrayList<>();
@@ -37,7 +37,7 @@ record WhatHelps(Project project, int path, Function<Brief, Freedom> free, Suppl
         if (more.stream().anyMatch(sheets -> sheets.from() == 0)) {
             return more;
         }
-        more.addAll(new Relaxer(relaxed -> lightest(relaxed).hasBox(), steps, halvings).relaxations(brief));
+        more.addAll(new Relaxer(relaxed -> lightest(relaxed).any(), steps, halvings).relaxations(brief));
         return more;
     }
 
@@ -66,8 +66,8 @@ record WhatHelps(Project project, int path, Function<Brief, Freedom> free, Suppl
         return project.withPath(path, project.paths().get(path).withBrief(brief));
     }
 
-    /** A search of what takes the least room, mass and sheets: where it finds nothing, nothing is. */
-    private BoxSearch lightest(Brief brief) {
-        return new BoxSearch(with(brief), path, Methods.QUICK, free.apply(brief).lightest(), left, progress);
+    /** Of what takes the least room, mass and sheets: where there is none, there is nothing. */
+    private Feasible lightest(Brief brief) {
+        return new Feasible(with(brief), path, free.apply(brief).lightest(), left, progress);
     }
 }

@@ -49,8 +49,9 @@ public final class SizeJson {
         ObjectNode node = nodes.objectNode();
         node.put("name", vent.name());
         node.put("noiseShare", vent.brief().noiseShare());
-        node.put("quiet", !path.designs().isEmpty() && path.shortfall() == 0);
-        node.put("shortfallDb", path.shortfall());
+        node.put("quiet", !path.designs().isEmpty() && !path.shortfall().isAny());
+        node.put("shortfallDb", path.shortfall().target());
+        node.put("othersShortfallDb", path.shortfall().others());
         node.put("costUnit", path.inMoney() ? "price" : "m2");
         node.set("boxes", boxes(path.tally()));
         if (path.held() != null) {
@@ -65,6 +66,7 @@ public final class SizeJson {
 
     private ObjectNode held(HeldAgainst held) {
         ObjectNode node = nodes.objectNode();
+        node.put("among", held.among().name());
         node.put("boxes", held.boxes());
         node.put("stepMm", Unit.MILLIMETRE.fromSi(held.step()));
         node.put("judged", held.judged());
@@ -92,7 +94,11 @@ public final class SizeJson {
         design.kinds().forEach(kind -> kinds.add(kind.name()));
         node.put("text", words.kinds(design) + ": " + words.box(design.box()));
         node.put("good", design.good());
-        node.put("marginDb", design.margin());
+        node.put("marginDb", design.result().quiet().margin());
+        double others = design.result().soundMargins().others();
+        if (Double.isFinite(others)) {
+            node.put("othersMarginDb", others);
+        }
         node.put("widthMm", Unit.MILLIMETRE.fromSi(design.result().fits().width()));
         node.put("heightMm", Unit.MILLIMETRE.fromSi(design.result().fits().height()));
         node.put("depthMm", Unit.MILLIMETRE.fromSi(design.depth()));

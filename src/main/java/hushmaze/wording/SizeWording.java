@@ -94,10 +94,14 @@ public final class SizeWording {
     public String head(String name, PathDesigns path) {
         String how = path.designs().isEmpty()
                 ? wording.text("size.none")
-                : path.shortfall() > 0
-                        ? wording.text("size.loud", amounts.decibels(path.shortfall()))
-                        : wording.text("size.quiet");
+                : path.shortfall().isAny() ? missed(path.shortfall()) : wording.text("size.quiet");
         return wording.text("size.head", name, how);
+    }
+
+    /** Which limits on sound no box keeps, and by how much. */
+    public String missed(PathDesigns.Shortfall missed) {
+        String key = missed.others() == 0 ? "size.loud" : missed.target() == 0 ? "size.heard" : "size.loudAndHeard";
+        return wording.text(key, amounts.decibels(missed.target()), amounts.decibels(missed.others()));
     }
 
     /** What became of the boxes looked at. */
@@ -116,8 +120,9 @@ public final class SizeWording {
 
     /** What the recommended box was held against, and what came of it. */
     public String held(HeldAgainst held) {
-        String key = held.settled() ? "size.held" : "size.heldOpen";
-        return wording.text(key, whole(held.boxes()), amounts.length(held.step()), whole(held.open()))
+        String better =
+                held.settled() ? wording.text("size.held.none") : wording.text("size.held.open", whole(held.open()));
+        return wording.text("size.held." + held.among(), whole(held.boxes()), amounts.length(held.step()), better)
                 + some("size.held.judged", held.judged());
     }
 
@@ -131,7 +136,9 @@ public final class SizeWording {
 
     /** Why the recommended one is. */
     public String why(Design design) {
-        String how = !design.good() ? "loud" : design.margin() < Kind.IN_HAND ? "quiet" : "safe";
+        String how = !design.good()
+                ? design.othersGovern() ? "heard" : "loud"
+                : design.margin() < Kind.IN_HAND ? "quiet" : "safe";
         return wording.text("why.RECOMMENDED." + how, amounts.decibels(Kind.IN_HAND), amounts.decibels(Kind.ENOUGH));
     }
 
@@ -184,7 +191,7 @@ public final class SizeWording {
     /** Its figures in one line. */
     public String figures(Design design, boolean inMoney) {
         return wording.text(
-                design.good() ? "size.figures" : "size.figuresLoud",
+                design.good() ? "size.figures" : design.othersGovern() ? "size.figuresHeard" : "size.figuresLoud",
                 outside(design),
                 amounts.decibels(Math.abs(design.margin())),
                 amounts.mass(design.mass()),
@@ -248,7 +255,7 @@ public final class SizeWording {
     /** What would help where no box is good, line by line. */
     public List<String> ways(PathDesigns path) {
         List<String> ways = new ArrayList<>();
-        if (!path.designs().isEmpty() && path.shortfall() == 0) {
+        if (!path.designs().isEmpty() && !path.shortfall().isAny()) {
             return ways;
         }
         if (path.designs().isEmpty() && path.tally().estimated() > 0) {
@@ -258,8 +265,15 @@ public final class SizeWording {
             return List.of(wording.text("size.noHelp"));
         }
         ways.add(wording.text("size.wouldHelp"));
-        if (path.shortfall() > 0) {
-            ways.add("- " + wording.text("size.lessNoise", amounts.decibels(path.shortfall())));
+        if (path.shortfall().target() > 0) {
+            ways.add("- "
+                    + wording.text(
+                            "size.lessNoise", amounts.decibels(path.shortfall().target())));
+        }
+        if (path.shortfall().others() > 0) {
+            ways.add("- "
+                    + wording.text(
+                            "size.lessPlayed", amounts.decibels(path.shortfall().others())));
         }
         for (Relaxation relaxation : path.relaxations()) {
             ways.add("- " + wording.relaxation(relaxation));

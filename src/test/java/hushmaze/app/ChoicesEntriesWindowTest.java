@@ -126,7 +126,10 @@ class ChoicesEntriesWindowTest {
         WaitForAsyncUtils.waitForFxEvents();
 
         ComboBox<Liner> liners = robot.lookup("#path-brief-construction-liner").queryAs(ComboBox.class);
-        Liner other = designer.presets().liners().get(7);
+        Liner other = designer.presets().liners().stream()
+                .filter(l -> l.thickness() <= 0.025 && !l.name().equals(lining().name()))
+                .findFirst()
+                .orElseThrow();
         robot.interact(() -> liners.setValue(other));
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(lining()).isEqualTo(other.faced(film));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hushmaze.assess.AskedFlows;
+import hushmaze.assess.Assessor;
 import hushmaze.assess.Methods;
 import hushmaze.assess.TestRooms;
 import hushmaze.project.Box;
@@ -15,6 +16,7 @@ import hushmaze.project.Project;
 import hushmaze.project.Purpose;
 import hushmaze.project.Space;
 import hushmaze.project.VentPath;
+import hushmaze.quantity.UnitSystem;
 import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.util.ArrayList;
@@ -68,7 +70,7 @@ class ChallengersTest {
             List<Candidate> better = all.stream()
                     .filter(c -> Kind.beats(c.margin(), c.cost(), leader))
                     .toList();
-            Challengers.Found found = Challengers.of(every(project), appraiser, leader, Progress.NONE)
+            Challengers.Found found = Challengers.of(every(project), appraiser, leader, 0, true, Progress.NONE)
                     .orElseThrow();
             assertThat(found.boxes()).isGreaterThanOrEqualTo(all.size());
             assertThat(found.challengers().isEmpty()).isEqualTo(better.isEmpty());
@@ -89,7 +91,7 @@ class ChallengersTest {
         Candidate poor = all(project, search.appraiser()).stream()
                 .min(Comparator.comparingDouble(Candidate::margin))
                 .orElseThrow();
-        HeldAgainst held = search.holdAgainstAll(poor).orElseThrow();
+        HeldAgainst held = search.hold(poor).orElseThrow();
         assertThat(held.judged()).isPositive();
         assertThat(search.pool().best(Kind.RECOMMENDED, Level.LINERS).margin()).isGreaterThan(poor.margin() + 3);
     }
@@ -102,7 +104,7 @@ class ChallengersTest {
         search.begin();
         List<Kind> recommended = List.of(Kind.RECOMMENDED);
         Candidate found = search.settle(recommended, Level.LINERS).get(Kind.RECOMMENDED);
-        HeldAgainst held = search.holdAgainstAll(found).orElseThrow();
+        HeldAgainst held = search.hold(found).orElseThrow();
         assertThat(held.settled()).isTrue();
         Candidate leader = search.settle(recommended, Level.LINERS).get(Kind.RECOMMENDED);
         Appraiser appraiser = new BoxSearch(project, 0, Methods.QUICK, Progress.NONE).appraiser();
@@ -116,6 +118,88 @@ class ChallengersTest {
                 .forEach(Appraiser.Verdict::apply);
         assertThat(might).noneMatch(c -> !c.dropped() && Kind.beats(c.margin(Level.QUICK), c.cost(), leader));
         assertThat(leader.level()).isEqualTo(Level.LINERS);
+    }
+
+    /**
+     * In a space too large to be searched whole no box made as the recommended one is better: of six hundred of them, drawn at random,
+     * those that are by the estimate are laid out on sheets and judged by the quick wave.
+     */
+    @Test
+    void inALargeSpaceNoBoxMadeAlikeIsBetter() {
+        Project project = AskedFlows.settled(SampleProjects.read("story-booth"));
+        Brief brief = project.paths().get(0).brief();
+        Steps steps = new Steps(project.units());
+        Freedom freedom = Freedom.of(brief);
+        BoxSearch search = new BoxSearch(
+                project,
+                0,
+                Methods.QUICK,
+                freedom,
+                Assessor.supply(project, 0, Methods.QUICK.sheets(), Progress.NONE),
+                Progress.NONE);
+        search.beginWide();
+        List<Kind> recommended = List.of(Kind.RECOMMENDED);
+        Candidate found = search.settle(recommended, Level.ASSESSED).get(Kind.RECOMMENDED);
+        HeldAgainst held = search.hold(found).orElseThrow();
+        assertThat(held.among()).isEqualTo(HeldAgainst.Among.AS_MADE);
+        assertThat(held.settled()).isTrue();
+        Candidate leader = search.settle(recommended, Level.ASSESSED).get(Kind.RECOMMENDED);
+        assertThat(Kind.safe(leader)).isTrue();
+        List<PatternGrid.Line> lines = PatternGrid.ofEvery(brief, freedom.asMade(leader.pattern()), steps)
+                .lines();
+        long boxes = lines.stream().mapToLong(line -> line.lengths().size()).sum();
+        assertThat(held.boxes()).isEqualTo(boxes).isGreaterThan(500_000);
+        Random random = new Random(5);
+        List<Candidate> might = new ArrayList<>();
+        for (int i = 0; i < 600; i++) {
+            PatternGrid.Line line = lines.get(random.nextInt(lines.size()));
+            double length = line.lengths().get(random.nextInt(line.lengths().size()));
+            Candidate c = search.appraiser()
+                    .first(line.longest().ofLength(length), null)
+                    .candidate();
+            if (c != null && Kind.beats(c.margin(), c.cost(), leader)) {
+                might.add(c);
+            }
+        }
+        might.forEach(c -> search.appraiser().next(c, Progress.NONE).apply());
+        assertThat(might).noneMatch(c -> !c.dropped() && Kind.beats(c.margin(Level.QUICK), c.cost(), leader));
+    }
+
+    /** Larger boxes of a kind cost no less than a smaller one that was laid out, and no other box is said to. */
+    @Test
+    void aBoxCostsNoLessThanASmallerOne() {
+        Project project = project(22, new Space(0.6, 0.4, 0.3), new Choices(null, null, 1, 1, BACK, END));
+        Brief brief = project.paths().get(0).brief();
+        Pattern box = PatternGrid.ofEvery(brief, Freedom.of(brief), new Steps(project.units())).lines().stream()
+                .map(PatternGrid.Line::longest)
+                .filter(p -> p.passes() == 2)
+                .findFirst()
+                .orElseThrow();
+        Kin kin = new Kin(new Kin(null));
+        kin.costs(box, 40);
+        double more = 0.02;
+        assertThat(kin.leastCost(box)).isEqualTo(40);
+        assertThat(kin.leastCost(box.ofLength(box.length() + more))).isEqualTo(40);
+        assertThat(kin.leastCost(box.ofLength(box.length() - more))).isZero();
+        assertThat(kin.leastCost(box.ofHeight(box.height() - more))).isZero();
+        assertThat(kin.leastCost(box.ofWidth(box.width() + more, box.gap()))).isEqualTo(40);
+        // A wider turn makes the baffle shorter.
+        assertThat(kin.leastCost(box.ofWidth(box.width() + more, box.gap() + more)))
+                .isZero();
+        kin.forgetCosts();
+        assertThat(kin.leastCost(box)).isZero();
+    }
+
+    /** Some of all sizes are every fourth from the most down, and the least. */
+    @Test
+    void someSizesReachFromTheMostToTheLeast() {
+        Steps steps = new Steps(UnitSystem.METRIC);
+        EverySize some = new EverySize(steps, 4);
+        assertThat(some.widths(0.052, 0.1)).containsExactly(0.1, 0.08, 0.06, 0.055);
+        assertThat(some.heights(0.06, 0.1, 0.07)).containsExactly(0.1, 0.08, 0.06);
+        assertThat(some.widths(0.11, 0.1)).isEmpty();
+        assertThat(some.lengths(0.09, 0.1)).containsExactly(0.1, 0.095, 0.09);
+        assertThat(new EverySize(steps, 1).widths(0.09, 0.1)).containsExactly(0.1, 0.095, 0.09);
     }
 
     /** On what {@link Challengers} relies: by the estimate, of boxes that differ in length alone the longest is the quietest or nearly so. */

@@ -193,7 +193,7 @@ class FirstLayoutTest {
     private static double margin(SoundJudge judge, Project project, Box box) {
         Solid solid = SolidBuilder.build(box);
         PathAir flow = AirJudge.air(project.paths().get(0), solid, AirState.of(project.room()));
-        return judge.margin(0, solid, flow, Quick.NONE);
+        return judge.margins(0, solid, flow, Quick.NONE).target();
     }
 
     @Test

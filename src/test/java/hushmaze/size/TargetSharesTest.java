@@ -62,6 +62,19 @@ class TargetSharesTest {
         assertThat(shares[1]).isCloseTo(0.3 / 0.5, within(1e-12));
     }
 
+    /** Two choices cost 30 together, one of them only because of an offcut: that one is not relied on, though it needs less. */
+    @Test
+    void ofEquallyCheapChoicesTheOneThatNeedsNoOffcutIsTaken() {
+        List<TargetShares.Offer<Box>> first = List.of(offer(15, 0.6), offer(25, 0.2));
+        List<TargetShares.Offer<Box>> second = List.of(offer(15, 0.3));
+        double[] shares = TargetShares.of(
+                        List.of(first, second),
+                        1,
+                        boxes -> boxes.size() == 2 && boxes.get(0).cost() == 25 ? 30 : sum(boxes))
+                .orElseThrow();
+        assertThat(shares[0]).isCloseTo(0.6 / 0.9, within(1e-12));
+    }
+
     @Test
     void whereNothingKeepsToTheWholeThereIsNoAnswer() {
         List<TargetShares.Offer<Box>> loud = List.of(offer(1, 0.7));

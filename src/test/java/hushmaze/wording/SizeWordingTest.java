@@ -16,7 +16,8 @@ class SizeWordingTest {
     private final SizeWording words = new SizeWording(UnitSystem.METRIC);
 
     private static PathDesigns nothing(List<Relaxation> ways) {
-        return new PathDesigns(0, List.of(), new Tally(1000, 200, 0, 0, 30, 0, 0, 0), null, true, 0, ways);
+        return new PathDesigns(
+                0, List.of(), new Tally(1000, 200, 0, 0, 30, 0, 0, 0), null, true, PathDesigns.Shortfall.NONE, ways);
     }
 
     @Test
@@ -39,6 +40,21 @@ class SizeWordingTest {
                         "4 were judged",
                         "3 of them",
                         "2 by the wave");
+    }
+
+    /** What the target and what others hear are missed by are two figures, each with what would help. */
+    @Test
+    void bothLimitsOnSoundMayBeMissed() {
+        PathDesigns.Shortfall both = new PathDesigns.Shortfall(1.5, 2.5);
+        assertThat(both.isAny()).isTrue();
+        assertThat(PathDesigns.Shortfall.NONE.isAny()).isFalse();
+        assertThat(words.missed(both)).contains("1.5 dB short", "exceeds its limit by 2.5 dB");
+        assertThat(words.missed(new PathDesigns.Shortfall(1.5, 0)))
+                .contains("1.5 dB short")
+                .doesNotContain("hear");
+        assertThat(words.missed(new PathDesigns.Shortfall(0, 2.5)))
+                .contains("hear", "2.5 dB")
+                .doesNotContain("short");
     }
 
     @Test

@@ -81,7 +81,8 @@ final class DesignCard extends HBox {
         FlowPane figures = new FlowPane();
         figures.getStyleClass().add("design-figures");
         HBox margin = figure(
-                design.good() ? "found.spare" : "found.short", model.amounts().decibels(Math.abs(design.margin())));
+                design.good() ? "found.spare" : design.othersGovern() ? "found.heard" : "found.short",
+                model.amounts().decibels(Math.abs(design.margin())));
         margin.getChildren().add(0, new Mark(design.good()));
         figures.getChildren()
                 .addAll(

@@ -30,11 +30,17 @@ public final class PortFaces {
 
     private static Port fitted(Port port, PortFace face, Box box) {
         boolean end = face == PortFace.END;
-        double along = end ? box.clearWidth() : box.clearLength();
+        double along = end ? across(box) : box.clearLength();
         double width = Math.min(port.width(), along);
-        double height = Math.min(port.height(), face.isBroad() ? box.clearWidth() : box.clearHeight());
+        double height = Math.min(port.height(), face.isBroad() ? across(box) : box.clearHeight());
         boolean anywhere = end && box.form() == Box.Form.MAZE;
         double distance = anywhere ? port.edgeDistance() : Math.min(port.edgeDistance(), along - width);
         return new Port(face, width, height, distance);
+    }
+
+    /** Room across a pass: a bare baffle's groove is wider than the baffle. */
+    private static double across(Box box) {
+        boolean beside = box.passes() > 1 && box.linedFaces().baffles() == 0;
+        return box.clearWidth() - (beside ? box.joinery().fitClearance() : 0);
     }
 }

@@ -88,8 +88,8 @@ class ChartsTest {
             Design like = prepared.get(i % 2);
             designs.add(new Design(kinds.get(i), like.box(), like.result(), 2.98 + 0.01 * i));
         }
-        SizingModel.Finder finder = (project, path, keep, progress, watch) ->
-                new PathDesigns(path, designs, new Tally(5, 4, 0, 0, 3, 2, 2, 2), null, false, 0, List.of());
+        SizingModel.Finder finder = (project, path, keep, progress, watch) -> new PathDesigns(
+                path, designs, new Tally(5, 4, 0, 0, 3, 2, 2, 2), null, false, PathDesigns.Shortfall.NONE, List.of());
         Designer designer = TestDesigner.of(
                 TaskRunner.ON_THIS_THREAD, TaskRunner.ON_THIS_THREAD, finder, folder.resolve("unnamed.json"));
         designer.sizing().start();

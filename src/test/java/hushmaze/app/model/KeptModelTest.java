@@ -108,7 +108,7 @@ class KeptModelTest {
         assertThat(drop.best()).hasValue(widerIsEasier ? 0 : 1);
         assertThat(drop.alike()).isFalse();
         assertThat(row(rows, "passes").alike()).isTrue();
-        assertThat(row(rows, "clear").cells()).containsExactly("150 × 150 × 735 mm", "120 × 150 × 735 mm");
+        assertThat(row(rows, "clear").cells()).containsExactly("80 × 300 × 555 mm", "50 × 300 × 555 mm");
         assertThat(row(rows, "governing").best()).isEmpty();
     }
 

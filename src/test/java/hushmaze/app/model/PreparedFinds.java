@@ -77,6 +77,12 @@ public final class PreparedFinds implements SizingModel.Finder {
                 ? List.of()
                 : List.of(new Relaxation(Relaxation.Limit.SPACE_DEPTH, 0.25, 0.4, Unit.MILLIMETRE));
         return new PathDesigns(
-                path, designs, new Tally(5, 4, 0, 0, 3, 2, 2, 2), null, false, Math.max(0, -margin), ways);
+                path,
+                designs,
+                new Tally(5, 4, 0, 0, 3, 2, 2, 2),
+                null,
+                false,
+                new PathDesigns.Shortfall(Math.max(0, -margin), 0),
+                ways);
     }
 }

@@ -264,7 +264,7 @@ class SoundFieldModelTest {
 
     @Test
     void portsThroughBroadFacesAreSaidToBeStoodInForOnlyWhereTheyAre() {
-        designer.files().newFrom("trio-cellar");
+        designer.files().newFrom("lesson-cabin");
         look();
         assertThat(model.fieldProperty().get().flat()).isFalse();
         assertThat(model.scope()).contains("a slice half way up").contains("through the broad face");
