@@ -265,20 +265,20 @@ public final class SizeWording {
             return List.of(wording.text("size.noHelp"));
         }
         ways.add(wording.text("size.wouldHelp"));
-        if (path.shortfall().target() > 0) {
-            ways.add("- "
-                    + wording.text(
-                            "size.lessNoise", amounts.decibels(path.shortfall().target())));
-        }
-        if (path.shortfall().others() > 0) {
-            ways.add("- "
-                    + wording.text(
-                            "size.lessPlayed", amounts.decibels(path.shortfall().others())));
+        if (path.shortfall().isAny()) {
+            ways.add("- " + lessSound(path.shortfall()));
         }
         for (Relaxation relaxation : path.relaxations()) {
             ways.add("- " + wording.relaxation(relaxation));
         }
         return ways;
+    }
+
+    /** How much less sound would let a box keep the limits. */
+    public String lessSound(PathDesigns.Shortfall missed) {
+        String key =
+                missed.others() == 0 ? "size.lessNoise" : missed.target() == 0 ? "size.lessPlayed" : "size.lessOfBoth";
+        return wording.text(key, amounts.decibels(missed.target()), amounts.decibels(missed.others()));
     }
 
     private String some(String key, long n) {

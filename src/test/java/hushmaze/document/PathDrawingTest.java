@@ -49,7 +49,7 @@ class PathDrawingTest {
     void nothingLeavesTheFrameAndNoTextsOverlap() {
         RandomBoxes boxes = new RandomBoxes(2026);
         Random random = new Random(2027);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < 144; i++) {
             Paper paper = Paper.values()[i % 4];
             UnitSystem units = UnitSystem.values()[i / 4 % 2];
             Opening.Surface surface = Opening.Surface.values()[random.nextInt(3)];

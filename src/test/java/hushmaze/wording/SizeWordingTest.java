@@ -52,6 +52,10 @@ class SizeWordingTest {
         assertThat(words.missed(new PathDesigns.Shortfall(1.5, 0)))
                 .contains("1.5 dB short")
                 .doesNotContain("hear");
+        assertThat(words.lessSound(both)).contains("Noise 1.5 dB less", "played or spoken in the room 2.5 dB less");
+        assertThat(words.lessSound(new PathDesigns.Shortfall(0, 2.5)))
+                .contains("limit on what others hear 2.5 dB higher")
+                .doesNotContain("Noise");
         assertThat(words.missed(new PathDesigns.Shortfall(0, 2.5)))
                 .contains("hear", "2.5 dB")
                 .doesNotContain("short");
