@@ -26,6 +26,11 @@ final class Challengers {
     static final double SHORTER_MAZE = 0.3;
 
     static final double SHORTER_CHAMBER = 2.5;
+    /**
+     * Of shorter chambers one in so many is looked at, then what lies between around the quietest: the margin goes up and down
+     * over centimetres.
+     */
+    private static final int BETWEEN = 4;
     /** How many shorter boxes are looked at of a line where not all are. */
     private static final int FEW = 8;
     /** Lines judged between two looks at whether the work is still wanted. */
@@ -152,12 +157,15 @@ final class Challengers {
             return Optional.empty();
         }
         Candidate longest = candidate(line, from);
-        double more = line.longest().form() == Box.Form.MAZE ? SHORTER_MAZE : SHORTER_CHAMBER;
-        int stride = thorough ? 1 : Math.max(1, (lengths.size() - from) / FEW);
+        boolean maze = line.longest().form() == Box.Form.MAZE;
+        double more = maze ? SHORTER_MAZE : SHORTER_CHAMBER;
+        int few = maze ? 1 : BETWEEN;
+        int stride = thorough ? few : Math.max(1, (lengths.size() - from) / FEW);
         if (longest == null || !mightBeat(longest.margin() + more, longest.cost())) {
             return Optional.empty();
         }
         Candidate best = longest;
+        int bestAt = from;
         for (int i = from + stride; i < lengths.size() && best.margin() < longest.margin() + more; i += stride) {
             Candidate shorter = candidate(line, i);
             if (shorter != null && shorter.margin() < longest.margin() - more) {
@@ -165,7 +173,13 @@ final class Challengers {
             }
             if (shorter != null && shorter.margin() > best.margin()) {
                 best = shorter;
+                bestAt = i;
             }
+        }
+        int last = thorough ? Math.min(lengths.size() - 1, bestAt + stride - 1) : -1;
+        for (int i = Math.max(from, bestAt - stride) + 1; i <= last; i++) {
+            Candidate between = candidate(line, i);
+            best = between != null && between.margin() > best.margin() ? between : best;
         }
         return mightBeat(best.margin(), best.cost()) ? Optional.of(best) : Optional.empty();
     }

@@ -37,7 +37,7 @@ class HeardByOthersTest {
 
     private static Project project(double noise, Double played) {
         Choices few = new Choices(null, null, 1, 1, List.of(PortFace.BACK), List.of(PortFace.FRONT, PortFace.END));
-        Brief plain = TestRooms.brief(noise, null, new Space(0.56, 0.36, 0.28), Opening.Beyond.INDOORS)
+        Brief plain = TestRooms.brief(noise, null, new Space(0.5, 0.32, 0.24), Opening.Beyond.INDOORS)
                 .choosing(few);
         Brief brief = played == null ? plain : heard(plain, played);
         return TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, brief, null));

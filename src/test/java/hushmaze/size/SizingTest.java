@@ -54,7 +54,7 @@ class SizingTest {
     @Test
     void whatIsRecommendedIsConfirmedByTheWaveSolution() {
         Choices straight = new Choices(null, null, 1, null, List.of(PortFace.END), List.of(PortFace.END));
-        Project project = project(path("in", 26, new Space(0.45, 0.3, 0.6), straight));
+        Project project = project(path("in", 18, new Space(0.36, 0.25, 0.5), straight));
         Sized sized = Sizing.of(project, 1, Progress.NONE, Sizing.Watch.NOBODY);
         Design design = sized.paths().get(0).recommended().orElseThrow();
         assertThat(design.good()).isTrue();
