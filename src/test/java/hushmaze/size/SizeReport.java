@@ -65,7 +65,7 @@ final class SizeReport {
         Project project = TestRooms.project(TestRooms.nc(20), null, new VentPath("in", Purpose.SUPPLY, brief, null));
         long start = System.nanoTime();
         BoxSearch search = new BoxSearch(project, 0, Methods.QUICK, Progress.NONE);
-        search.begin();
+        search.beginWide();
         Candidate found = search.settle(List.of(Kind.RECOMMENDED), Level.LINERS).get(Kind.RECOMMENDED);
         double seconds = (System.nanoTime() - start) / 1e9;
         long lookedAt = search.tally().all();
