@@ -34,6 +34,7 @@ import hushmaze.quantity.BandSet;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.solid.RandomBoxes;
 import hushmaze.work.Progress;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -45,22 +46,29 @@ class PathDrawingTest {
     private static final double FILING = 20;
     private static final double MARGIN = 10;
 
+    private record Case(int number, Box box, Opening.Surface surface, Mounting mounting) {}
+
     @Test
     void nothingLeavesTheFrameAndNoTextsOverlap() {
         RandomBoxes boxes = new RandomBoxes(2026);
         Random random = new Random(2027);
-        for (int i = 0; i < 144; i++) {
-            Paper paper = Paper.values()[i % 4];
-            UnitSystem units = UnitSystem.values()[i / 4 % 2];
+        List<Case> cases = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
             Opening.Surface surface = Opening.Surface.values()[random.nextInt(3)];
-            Assessment assessment = SampleAssessment.of(units, boxes.next(), surface, mounting(random));
-            Drawing drawing = draw(assessment, 0, paper, units);
-            for (Page page : drawing.pages()) {
-                String where = "box " + i + " on " + paper + " in " + units + ", " + page.title();
-                insideFrame(page, where);
-                textsApart(page, where);
-                marksClearOfHoles(page, where);
-            }
+            cases.add(new Case(i, boxes.next(), surface, mounting(random)));
+        }
+        cases.parallelStream().forEach(PathDrawingTest::nothingLeavesTheFrame);
+    }
+
+    private static void nothingLeavesTheFrame(Case one) {
+        Paper paper = Paper.values()[one.number() % 4];
+        UnitSystem units = UnitSystem.values()[one.number() / 4 % 2];
+        Assessment assessment = SampleAssessment.of(units, one.box(), one.surface(), one.mounting());
+        for (Page page : draw(assessment, 0, paper, units).pages()) {
+            String where = "box " + one.number() + " on " + paper + " in " + units + ", " + page.title();
+            insideFrame(page, where);
+            textsApart(page, where);
+            marksClearOfHoles(page, where);
         }
     }
 
