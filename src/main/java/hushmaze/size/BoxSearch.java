@@ -106,7 +106,7 @@ final class BoxSearch {
         this.every = PatternGrid.ofEvery(brief, freedom.everyLining(), steps);
         this.appraiser = new Appraiser(project, path, confirming, left);
         this.grid = PatternGrid.ofSome(brief, freedom, steps);
-        this.holding = new Holding(this, brief, freedom, steps);
+        this.holding = new Holding(this, every, brief, freedom, steps);
         this.neighbours = new Neighbours(brief, freedom, steps);
         this.progress = progress;
     }
@@ -182,10 +182,7 @@ final class BoxSearch {
                     .filter(c -> c.margin() >= Kind.IN_HAND - Holding.SHARED)
                     .toList();
             judge(next.stream().filter(c -> c.level() == Level.ESTIMATE).toList());
-            next.stream().filter(c -> !c.dropped() && !c.surrounded()).forEach(c -> {
-                c.surround();
-                surround(c);
-            });
+            next.stream().filter(c -> !c.dropped() && !c.surrounded()).forEach(this::surround);
         }
     }
 
@@ -302,7 +299,6 @@ final class BoxSearch {
             return true;
         }
         surroundedCheaper++;
-        next.get().surround();
         surround(next.get());
         return false;
     }
@@ -330,7 +326,6 @@ final class BoxSearch {
             if (worth) {
                 nothing = false;
                 surrounded++;
-                leader.surround();
                 surround(leader);
             }
         }
@@ -338,6 +333,7 @@ final class BoxSearch {
     }
 
     private void surround(Candidate leader) {
+        leader.surround();
         List<Pattern> around =
                 neighbours.of(leader.pattern()).stream().filter(pool::isNew).toList();
         List<Appraiser.First> firsts =

@@ -25,13 +25,18 @@ final class Holding {
     private static final List<Kind> RECOMMENDED = List.of(Kind.RECOMMENDED);
 
     private final BoxSearch search;
+    private final PatternGrid every;
     private final Brief brief;
     private final Freedom freedom;
     private final Steps steps;
 
-    /** @param freedom what the search may choose among */
-    Holding(BoxSearch search, Brief brief, Freedom freedom, Steps steps) {
+    /**
+     * @param every all boxes of the space
+     * @param freedom what the search may choose among
+     */
+    Holding(BoxSearch search, PatternGrid every, Brief brief, Freedom freedom, Steps steps) {
         this.search = search;
+        this.every = every;
         this.brief = brief;
         this.freedom = freedom;
         this.steps = steps;
@@ -56,7 +61,6 @@ final class Holding {
      * @return what the box that leads then was held against; nothing if there is too much of it, or another came off best each time
      */
     Optional<HeldAgainst> hold(Candidate recommended, Progress progress) {
-        PatternGrid every = PatternGrid.ofEvery(brief, freedom.everyLining(), steps);
         Optional<Held> all = hold(HeldAgainst.Among.ALL, every, recommended, progress);
         if (all.isPresent()) {
             return all.map(Held::against);

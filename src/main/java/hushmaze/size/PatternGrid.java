@@ -27,6 +27,8 @@ final class PatternGrid {
     private final BoxMaker maker;
     private final Ladder ladder;
     private long tooNarrow;
+    /** Null until asked for. */
+    private Count count;
 
     private PatternGrid(Brief brief, Freedom freedom, Steps steps, Ladder ladder) {
         this.brief = brief;
@@ -74,14 +76,17 @@ final class PatternGrid {
     /** How many there are. */
     record Count(long lines, long boxes) {}
 
-    /** How many lines and boxes there are. */
+    /** How many lines and boxes there are; counted once, for there may be millions. */
     Count count() {
-        long[] counts = new long[2];
-        each(line -> {
-            counts[0]++;
-            counts[1] += line.lengths().size();
-        });
-        return new Count(counts[0], counts[1]);
+        if (count == null) {
+            long[] counts = new long[2];
+            each(line -> {
+                counts[0]++;
+                counts[1] += line.lengths().size();
+            });
+            count = new Count(counts[0], counts[1]);
+        }
+        return count;
     }
 
     /** Tells all lines, one after the other. */

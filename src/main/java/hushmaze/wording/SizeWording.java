@@ -100,8 +100,7 @@ public final class SizeWording {
 
     /** Which limits on sound no box keeps, and by how much. */
     public String missed(PathDesigns.Shortfall missed) {
-        String key = missed.others() == 0 ? "size.loud" : missed.target() == 0 ? "size.heard" : "size.loudAndHeard";
-        return wording.text(key, amounts.decibels(missed.target()), amounts.decibels(missed.others()));
+        return missed("size.missed.", missed);
     }
 
     /** What became of the boxes looked at. */
@@ -276,9 +275,12 @@ public final class SizeWording {
 
     /** How much less sound would let a box keep the limits. */
     public String lessSound(PathDesigns.Shortfall missed) {
-        String key =
-                missed.others() == 0 ? "size.lessNoise" : missed.target() == 0 ? "size.lessPlayed" : "size.lessOfBoth";
-        return wording.text(key, amounts.decibels(missed.target()), amounts.decibels(missed.others()));
+        return missed("size.less.", missed);
+    }
+
+    private String missed(String keys, PathDesigns.Shortfall missed) {
+        String which = missed.others() == 0 ? "target" : missed.target() == 0 ? "others" : "both";
+        return wording.text(keys + which, amounts.decibels(missed.target()), amounts.decibels(missed.others()));
     }
 
     private String some(String key, long n) {
