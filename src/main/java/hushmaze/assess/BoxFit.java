@@ -33,13 +33,14 @@ public final class BoxFit {
         double u = solid.outer().size(away.u());
         double v = solid.outer().size(away.v());
         Space space = brief.space();
-        boolean deep = depth + brief.standOff() <= space.depth() + SLACK;
+        double off = brief.standOff(solid.box().joinery().gasket());
+        boolean deep = depth + off <= space.depth() + SLACK;
         boolean straight = u <= space.width() + SLACK && v <= space.height() + SLACK;
         boolean turned = v <= space.width() + SLACK && u <= space.height() + SLACK;
         if (isTurned(solid, brief, away, straight, turned)) {
-            return new PathResult.Fits(deep && turned, v, u, depth, brief.standOff(), true);
+            return new PathResult.Fits(deep && turned, v, u, depth, off, true);
         }
-        return new PathResult.Fits(deep && straight, u, v, depth, brief.standOff(), false);
+        return new PathResult.Fits(deep && straight, u, v, depth, off, false);
     }
 
     /** The direction of a box that its width in the space is measured in: level on a wall. */

@@ -3,13 +3,17 @@ package hushmaze.assess;
 import hushmaze.build.fixing.Fixing;
 import hushmaze.build.fixing.Hanging;
 import hushmaze.build.fixing.Lifting;
+import hushmaze.build.fixing.PortFrame;
+import hushmaze.build.fixing.RowPlaces;
 import hushmaze.build.fixing.Rows;
 import hushmaze.build.fixing.Standing;
 import hushmaze.build.fixing.StudRow;
 import hushmaze.build.fixing.Tipping;
+import hushmaze.build.fixing.Way;
 import hushmaze.project.Brief;
 import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
+import hushmaze.project.Space;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
@@ -26,15 +30,22 @@ final class FixingNotices {
     /** Boxes heavier than this are beyond the method, kg; our judgement. */
     private static final double CARPENTER = 80;
 
+    /** Less than this does not count, m. */
+    private static final double SHOWN = 5e-4;
+
     private final Fixing fixing;
     private final double mass;
     private final Solid solid;
+    private final Space space;
+    private final Rows rows;
     private final List<Notice> notices = new ArrayList<>();
 
     private FixingNotices(Solid solid, Brief brief, Axis level) {
         this.fixing = Fixing.of(solid, brief, level);
         this.solid = solid;
         this.mass = solid.mass();
+        this.space = brief.space();
+        this.rows = Rows.of(solid, brief, level);
     }
 
     /** @param level the direction of the box that is level on a wall */
@@ -43,7 +54,7 @@ final class FixingNotices {
         all.lifting(brief.opening().surface() == Opening.Surface.CEILING);
         all.fixing.hanging().ifPresent(all::hanging);
         all.fixing.row().ifPresent(all::studs);
-        all.cleats(Rows.of(solid, brief, level));
+        all.cleats();
         boolean stands = brief.opening().surface() == Opening.Surface.FLOOR;
         if (!stands && brief.construction().mounting() == null) {
             all.add(NoticeKind.FIXING_NOT_CHECKED, Severity.NOTE, all.mass, 0, Unit.KILOGRAM);
@@ -53,17 +64,41 @@ final class FixingNotices {
         return all.notices;
     }
 
-    /** A cleat that runs across the port would shut it. */
-    private void cleats(Rows rows) {
+    /** A cleat that runs across the port would shut it; one beyond the box holds nothing; a screw beside a board cannot be driven. */
+    private void cleats() {
         Cuboid hole = solid.openingPort().hole();
         boolean across = rows.cleats().stream()
-                .anyMatch(c -> c.at() + c.width() / 2 > hole.low(rows.between())
-                        && c.at() - c.width() / 2 < hole.high(rows.between())
+                .anyMatch(c -> c.high() + room(c, 0) > hole.low(rows.between())
+                        && c.low() - room(c, c.lift()) < hole.high(rows.between())
                         && c.to() > hole.low(rows.along())
                         && c.from() < hole.high(rows.along()));
         if (across) {
             notices.add(Notice.of(NoticeKind.CLEAT_ACROSS_PORT, Severity.STOP, ""));
         }
+        double beyond = rows.cleats().stream()
+                .filter(c -> c.kind() != Rows.Kind.CLEAT)
+                .mapToDouble(c -> Math.max(
+                        solid.outer().low(rows.between()) - c.low(),
+                        c.high() - solid.outer().high(rows.between())))
+                .max()
+                .orElse(0);
+        if (beyond > SHOWN) {
+            add(NoticeKind.CLEAT_BEYOND_BOX, Severity.STOP, beyond, 0, Unit.MILLIMETRE);
+        }
+        RowPlaces.nearest(solid, rows)
+                .filter(near -> near.distance() < near.least())
+                .ifPresent(near -> notices.add(Notice.of(
+                        NoticeKind.ROW_AT_BOARD,
+                        Severity.STOP,
+                        near.board().name(),
+                        Math.max(0, near.distance()),
+                        near.least(),
+                        Unit.MILLIMETRE)));
+    }
+
+    /** What there has to be between port and timber: the frame must not sit on the wall's batten, nor meet it when the box is lifted. */
+    private static double room(Rows.Cleat cleat, double lift) {
+        return cleat.kind() == Rows.Kind.WALL_HOOK ? PortFrame.LEAST + lift : 0;
     }
 
     private void lifting(boolean overhead) {
@@ -92,6 +127,17 @@ final class FixingNotices {
         if (!hanging.allowed().deepEnough()) {
             notices.add(Notice.of(NoticeKind.SCREWS_SHALLOW, Severity.STOP, ""));
         }
+        if (hanging.way() == Way.BY_ITS_COVER) {
+            notices.add(Notice.of(NoticeKind.HANGS_BY_COVER, Severity.STOP, ""));
+        } else if (hanging.way() == Way.OUT_OF_REACH) {
+            notices.add(Notice.of(NoticeKind.SCREWS_OUT_OF_REACH, Severity.WARNING, ""));
+        }
+        if (hanging.way() == Way.HOOKED) {
+            hooked(hanging);
+        }
+        if (hanging.tipsOut()) {
+            add(NoticeKind.HOOK_TIPS, Severity.STOP, hanging.arm(), hanging.rowDistance(), Unit.MILLIMETRE);
+        }
         if (hanging.rowsBeyondBox()) {
             add(NoticeKind.ROWS_BEYOND_BOX, Severity.STOP, hanging.rowDistance(), hanging.reach(), Unit.MILLIMETRE);
         }
@@ -105,6 +151,14 @@ final class FixingNotices {
         }
         if (hanging.factor() > 1 || mass > CARPENTER) {
             add(NoticeKind.ASK_A_CARPENTER, Severity.WARNING, mass, CARPENTER, Unit.KILOGRAM);
+        }
+    }
+
+    /** Somebody has to lift it over the batten on the wall. */
+    private void hooked(Hanging hanging) {
+        double height = hanging.reach() + rows.cleats().get(0).lift();
+        if (height > space.height() + SHOWN) {
+            add(NoticeKind.HOOK_NEEDS_ROOM, Severity.STOP, height, space.height(), Unit.MILLIMETRE);
         }
     }
 

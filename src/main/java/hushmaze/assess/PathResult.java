@@ -75,7 +75,7 @@ public record PathResult(
      * @param width of the box along the surface of the opening, m
      * @param height of the box along that surface, the other way, m
      * @param depth of the box away from that surface, m
-     * @param standOff how far cleats hold it off the surface besides, m
+     * @param standOff how far cleats, or without them a gasket, hold it off the surface besides, m
      * @param turned whether the width is the second of the box's directions along the surface, in the order x, y, z
      */
     public record Fits(boolean ok, double width, double height, double depth, double standOff, boolean turned) {}

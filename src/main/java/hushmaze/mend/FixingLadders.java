@@ -55,7 +55,8 @@ final class FixingLadders {
                         : List.of(mounts(Mend.Kind.CLEAT_LENGTH, mounting.cleatLength(), 1, mounting::withCleatLength));
             case ROWS_BEYOND_BOX ->
                 List.of(mounts(Mend.Kind.ROW_DISTANCE, notice.limit() + step, -1, mounting::withRowDistance));
-            case CLEAT_ACROSS_PORT, CENTRE_BEYOND_ROWS -> List.of(rows(mounting, 1), rows(mounting, -1));
+            case CLEAT_ACROSS_PORT, CLEAT_BEYOND_BOX, ROW_AT_BOARD, HOOK_TIPS, CENTRE_BEYOND_ROWS ->
+                List.of(rows(mounting, 1), rows(mounting, -1));
             default -> List.of();
         };
     }

@@ -136,11 +136,20 @@ public record Brief(
         return copy(opening, flow, maxPressureDrop, pathVelocity, openingVelocity, space, construction, drive);
     }
 
-    /** How far cleats hold the box off the surface it hangs on, m; 0 if it stands or is said to have none. */
-    public double standOff() {
+    /** Whether the box hangs on cleats, which hold it off its surface; else it lies there on the gasket around its port. */
+    public boolean onCleats() {
         Mounting mounting = construction.mounting();
         boolean hangs = opening.surface() != Opening.Surface.FLOOR;
-        return hangs && mounting != null && mounting.intoOrStuds() == Mounting.Into.STUDS ? mounting.cleat() : 0;
+        return hangs && mounting != null && mounting.intoOrStuds() == Mounting.Into.STUDS;
+    }
+
+    /**
+     * How far the box is off its surface, m.
+     *
+     * @param gasket thickness of a gasket once it is pressed, m
+     */
+    public double standOff(double gasket) {
+        return onCleats() ? construction.mounting().cleat() : gasket;
     }
 
     /** The same brief for other materials and connections. */

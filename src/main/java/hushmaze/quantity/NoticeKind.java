@@ -184,6 +184,18 @@ public enum NoticeKind {
     ROWS_BEYOND_BOX,
     /** A cleat runs across the port at the opening. */
     CLEAT_ACROSS_PORT,
+    /** A batten on the box or on the wall reaches beyond the box's face, or one of them on the other. */
+    CLEAT_BEYOND_BOX,
+    /** A row of screws is under or too near a board inside the box. */
+    ROW_AT_BOARD,
+    /** The weight of a box on bevelled battens is further from the wall than they are high. */
+    HOOK_TIPS,
+    /** There is no height above the box to lift it over the batten it hangs on. */
+    HOOK_NEEDS_ROOM,
+    /** Under a ceiling nobody can get at the screws, since the way in is at a side. */
+    SCREWS_OUT_OF_REACH,
+    /** The cover lies on the surface, so that the box would hang by its cover. */
+    HANGS_BY_COVER,
     /** The centre of mass of a box under a ceiling lies beyond its rows of screws. */
     CENTRE_BEYOND_ROWS,
     /** The screws are not deep enough in the timber. */

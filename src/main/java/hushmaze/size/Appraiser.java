@@ -163,7 +163,7 @@ final class Appraiser {
         }
         Solid solid = kept.solid();
         double depth = solid.outer().size(BoxFit.away(pattern.openingFace()))
-                + path.brief().standOff();
+                + path.brief().standOff(solid.box().joinery().gasket());
         Candidate.Sizes sizes =
                 new Candidate.Sizes(depth, solid.mass(), kept.flow().pressureHigh(), kept.boards(), kept.liners());
         double cost = expected(pattern, sizes.boards(), sizes.liners());

@@ -44,7 +44,7 @@ public record Design(List<Kind> kinds, Box box, PathResult result, double cost) 
         return result.soundMargins().others() < result.soundMargins().target();
     }
 
-    /** Depth away from the surface of the opening, cleats included, m. */
+    /** Depth away from the surface of the opening, cleats or gasket included, m. */
     public double depth() {
         return result.fits().depth() + result.fits().standOff();
     }

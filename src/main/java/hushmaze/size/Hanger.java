@@ -13,7 +13,7 @@ import java.util.Optional;
  * asked for. What is not computed, as screws into anything but studs and joists, keeps no box away. */
 final class Hanger {
     /** Distances that are tried where the one asked for will not do, as shares of what the box reaches; our own choice. */
-    private static final double[] SHARES = {0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3};
+    private static final double[] SHARES = {0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3};
 
     private static final double STEP = 0.01;
 
@@ -32,9 +32,9 @@ final class Hanger {
         double reach = Hanging.of(solid, surface, level, mounting).reach();
         for (double share : SHARES) {
             double distance = Math.floor(share * reach / STEP) * STEP;
-            if (distance >= Mounting.LEAST_ROWS && distance < mounting.rowDistance()) {
-                Mounting nearer = mounting.withRowDistance(distance);
-                Brief other = brief.withConstruction(brief.construction().mounted(nearer));
+            if (distance >= Mounting.LEAST_ROWS) {
+                Mounting moved = mounting.withRowDistance(distance);
+                Brief other = brief.withConstruction(brief.construction().mounted(moved));
                 if (BoxFit.holds(solid, other)) {
                     return Optional.of(other);
                 }

@@ -23,7 +23,8 @@ record Place(double x, double y, double z, double openingWidth, double openingHe
     static Place of(Brief brief, PortFace face, boolean turned) {
         Axis away = BoxFit.away(face);
         double[] room = new double[3];
-        room[away.ordinal()] = brief.space().depth() - brief.standOff();
+        room[away.ordinal()] = brief.space().depth()
+                - brief.standOff(brief.construction().joineryOrPlain().gasket());
         double width = brief.space().width();
         double height = brief.space().height();
         room[away.u().ordinal()] = turned ? height : width;

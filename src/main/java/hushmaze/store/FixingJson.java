@@ -45,6 +45,7 @@ final class FixingJson {
     }
 
     private static void hanging(ObjectNode node, Hanging h) {
+        node.put("way", h.way().name());
         node.put("overhead", h.overhead());
         number(node, "furtherFactor", h.factor());
         number(node, "weightN", h.weight());

@@ -6,6 +6,7 @@ import hushmaze.build.fixing.Lifting;
 import hushmaze.build.fixing.Standing;
 import hushmaze.build.fixing.StudRow;
 import hushmaze.build.fixing.Tipping;
+import hushmaze.build.fixing.Way;
 import hushmaze.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,9 @@ final class FixingWording {
     }
 
     private String hanging(Hanging h) {
-        String key = h.overhead() ? "fixing.ceiling" : h.factor() > 1 ? "fixing.abovePeople" : "fixing.wall";
+        String key = h.overhead()
+                ? "fixing.ceiling"
+                : (h.way() == Way.HOOKED ? "fixing.hooked" : "fixing.wall") + (h.factor() > 1 ? ".abovePeople" : "");
         return wording.text(
                 key,
                 amounts.force(h.weight()),
@@ -72,14 +75,23 @@ final class FixingWording {
     /** How many screws are needed, and whether they find studs. */
     private String count(Fixing fixing) {
         String need = fixing.enough().isPresent()
-                ? wording.text("fixing.enough", Integer.toString(fixing.enough().getAsInt()))
+                ? wording.text(
+                        "fixing.enough" + hooked(fixing),
+                        Integer.toString(fixing.enough().getAsInt()))
                 : wording.text("fixing.noneEnough");
-        return need + " " + fixing.row().map(this::studs).orElseGet(() -> wording.text("fixing.studsNotSaid"));
+        return need + " "
+                + fixing.row()
+                        .map(row -> studs(row, hooked(fixing)))
+                        .orElseGet(() -> wording.text("fixing.studsNotSaid"));
     }
 
-    private String studs(StudRow row) {
+    private static String hooked(Fixing fixing) {
+        return fixing.hanging().filter(h -> h.way() == Way.HOOKED).isPresent() ? ".hooked" : "";
+    }
+
+    private String studs(StudRow row, String hooked) {
         String crossed = wording.text(
-                "fixing.studs",
+                "fixing.studs" + hooked,
                 amounts.length(row.spacing()),
                 amounts.length(row.cleat()),
                 Integer.toString(row.sure()),

@@ -219,7 +219,10 @@ public final class Wording {
         return text(
                 fits.ok() ? "fits.yes" : "fits.no",
                 fits.standOff() > 0
-                        ? text("fits.cleats", sizes, amounts.length(fits.standOff()))
+                        ? text(
+                                result.path().brief().onCleats() ? "fits.cleats" : "fits.gasket",
+                                sizes,
+                                amounts.length(fits.standOff()))
                         : text("fits.plain", sizes),
                 amounts.sizes(space.width(), space.height(), space.depth()));
     }

@@ -3,12 +3,20 @@ package hushmaze.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hushmaze.project.Box;
 import hushmaze.project.Mounting;
 import hushmaze.project.Mounting.Into;
 import hushmaze.project.Opening.Surface;
+import hushmaze.project.Port;
+import hushmaze.project.PortFace;
+import hushmaze.project.Project;
+import hushmaze.project.VentPath;
 import hushmaze.quantity.Notice;
 import hushmaze.quantity.NoticeKind;
 import hushmaze.quantity.Severity;
+import hushmaze.solid.Role;
+import hushmaze.work.Progress;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -76,8 +84,76 @@ class FixingNoticesTest {
         PathResult.Fits standing = FixedBoxes.judged(
                         Surface.FLOOR, FixedBoxes.mounting(Into.STUDS, 0.04, 4, 0.4, null, null, null))
                 .fits();
-        assertThat(standing.standOff()).isZero();
+        // The gasket of the sample, once it is pressed.
+        assertThat(standing.standOff()).isEqualTo(0.003);
         assertThat(hung.depth()).isEqualTo(standing.depth());
+    }
+
+    /** The box of the sample with its port over the opening in another face. */
+    private static PathResult over(PortFace face, Surface surface, double apart) {
+        Project project =
+                FixedBoxes.project(surface, FixedBoxes.mounting(Into.STUDS, 0.04, 2, apart, null, null, null));
+        VentPath path = project.paths().get(1);
+        Port room = path.box().roomPort();
+        PortFace other = face == PortFace.FRONT ? PortFace.SIDE : PortFace.FRONT;
+        Box box = path.box()
+                .withPorts(new Port(face, 0.1, 0.1, 0), new Port(other, room.width(), 0.1, room.edgeDistance()));
+        List<VentPath> paths = new ArrayList<>(project.paths());
+        paths.set(1, new VentPath(path.name(), path.purpose(), path.brief(), box));
+        return Assessor.assess(project.withPaths(paths), Methods.ESTIMATE, Progress.NONE)
+                .paths()
+                .get(1);
+    }
+
+    /** Nobody gets at screws behind a closed side, and a cover that hangs a box can never be taken off. */
+    @Test
+    void whereNobodyGetsAtTheScrews() {
+        assertThat(notice(over(PortFace.SIDE, Surface.CEILING, 0.2), NoticeKind.SCREWS_OUT_OF_REACH))
+                .isPresent();
+        assertThat(notice(over(PortFace.BACK, Surface.CEILING, 0.2), NoticeKind.SCREWS_OUT_OF_REACH))
+                .isEmpty();
+        assertThat(notice(over(PortFace.SIDE, Surface.WALL, 0.2), NoticeKind.SCREWS_OUT_OF_REACH))
+                .isEmpty();
+        assertThat(notice(over(PortFace.FRONT, Surface.WALL, 0.2), NoticeKind.HANGS_BY_COVER)
+                        .orElseThrow()
+                        .severity())
+                .isEqualTo(Severity.STOP);
+        assertThat(notice(over(PortFace.BACK, Surface.WALL, 0.2), NoticeKind.HANGS_BY_COVER))
+                .isEmpty();
+    }
+
+    /** Rows nearer than the weight is from the wall let it tip; rows as far apart as the box leave no room for its batten. */
+    @Test
+    void battensThatDoNotHold() {
+        PathResult near = over(PortFace.SIDE, Surface.WALL, 0.05);
+        Notice tips = notice(near, NoticeKind.HOOK_TIPS).orElseThrow();
+        assertThat(tips.value()).isEqualTo(near.fixing().hanging().orElseThrow().arm());
+        assertThat(tips.limit()).isEqualTo(0.05);
+        double reach = near.fixing().hanging().orElseThrow().reach();
+        Notice beyond = notice(over(PortFace.SIDE, Surface.WALL, reach - 0.02), NoticeKind.CLEAT_BEYOND_BOX)
+                .orElseThrow();
+        // By hand: no. 10 is 4.826 mm; the batten ends 2 · (1.5 · 4.826 + 19) + 1.5 · 4.826 = 59.72 mm over a row 10 mm
+        // below the edge.
+        assertThat(beyond.value()).isCloseTo(0.04972, within(1e-5));
+    }
+
+    /** By hand: two diameters of 4.826 mm; a row 5 mm from the edge of the box is in its side of 36 mm. */
+    @Test
+    void aRowAtABoard() {
+        PathResult path =
+                FixedBoxes.judged(Surface.CEILING, FixedBoxes.mounting(Into.STUDS, 0.04, 2, 0.2, null, null, null));
+        assertThat(path.solid().openingPort().role()).isEqualTo(Role.BACK);
+        double reach = path.fixing().hanging().orElseThrow().reach();
+        Notice at = notice(
+                        FixedBoxes.judged(
+                                Surface.CEILING,
+                                FixedBoxes.mounting(Into.STUDS, 0.04, 2, reach - 0.01, null, null, null)),
+                        NoticeKind.ROW_AT_BOARD)
+                .orElseThrow();
+        assertThat(at.severity()).isEqualTo(Severity.STOP);
+        assertThat(at.value()).isZero();
+        assertThat(at.limit()).isCloseTo(0.009652, within(1e-9));
+        assertThat(notice(path, NoticeKind.ROW_AT_BOARD)).isEmpty();
     }
 
     @Test

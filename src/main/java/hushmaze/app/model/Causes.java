@@ -74,7 +74,10 @@ public final class Causes {
             case LIFT_WITH_TWO, LIFT_WITH_AID, PART_LIFT_WITH_TWO, PART_LIFT_WITH_AID -> at(EntryPlace.SEAMS);
             case FIXING_OVERLOADED, MORE_SCREWS_DO, SCREWS_EXCEED_STUDS, NO_SCREWS_DO -> at(EntryPlace.SCREWS);
             case SCREWS_MISS_STUDS, SCREWS_MAY_MISS_STUDS, LONGER_CLEAT -> at(EntryPlace.CLEAT_LENGTH);
-            case ROWS_BEYOND_BOX, CLEAT_ACROSS_PORT, CENTRE_BEYOND_ROWS -> at(EntryPlace.ROW_DISTANCE);
+            case ROWS_BEYOND_BOX, CLEAT_ACROSS_PORT, CLEAT_BEYOND_BOX, ROW_AT_BOARD, HOOK_TIPS, CENTRE_BEYOND_ROWS ->
+                at(EntryPlace.ROW_DISTANCE);
+            case HOOK_NEEDS_ROOM -> at(EntryPlace.SPACE_HEIGHT);
+            case SCREWS_OUT_OF_REACH, HANGS_BY_COVER -> at(EntryPlace.OPENING_PORT);
             case SCREWS_SHALLOW -> at(EntryPlace.THREAD);
             case ASK_A_CARPENTER, FIXING_BEYOND_METHOD -> at(EntryPlace.FIXED_INTO);
             case FIXING_NOT_CHECKED -> at(EntryPlace.MOUNTING);

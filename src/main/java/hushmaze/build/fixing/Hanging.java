@@ -18,7 +18,9 @@ import java.util.stream.IntStream;
  * the rows, c distance of the centre of mass from the middle of the rows, n screws in a row, with the box pressing on the wall at the
  * lower row. Under a ceiling: load of the more loaded row = W (1/2 + d / h), d distance of the centre of mass from the middle between
  * the rows; its most loaded screw as {@link Spread} with c; no shear. Beyond the rows (d more than h / 2) the other row presses
- * against the ceiling and the same formula holds. A further factor of 2 where people are below: always under a ceiling, on a wall
+ * against the ceiling and the same formula holds. By bevelled battens ({@link Hook}): all n screws are in the upper row; across each
+ * W m / n, m the share of the most loaded one after {@link Spread}; pull of the row the larger of W, as the bevel draws, and W e / h, times m
+ * and the lever of the batten. A further factor of 2 where people are below: always under a ceiling, on a wall
  * if the mounting says so.
  *
  * <p>Source: equilibrium of the box as a stiff body, as in worked examples; the further factor is our judgement. Range: screws
@@ -26,6 +28,7 @@ import java.util.stream.IntStream;
  * studs hang on, resilient walls and earthquakes are outside it. The weight is that of boards and liner times 1.1 for screws,
  * glue and dust, our judgement.
  *
+ * @param way by what it hangs
  * @param overhead whether it hangs under a ceiling
  * @param factor further factor on the load, 1 or {@link #OVER_PEOPLE}
  * @param weight N
@@ -41,6 +44,7 @@ import java.util.stream.IntStream;
  * @param used share of that, with the further factor; 1 for all of it
  */
 public record Hanging(
+        Way way,
         boolean overhead,
         double factor,
         double weight,
@@ -74,20 +78,23 @@ public record Hanging(
         if (mounting.intoOrStuds() != Mounting.Into.STUDS) {
             throw new InvalidValue("into", mounting.intoOrStuds().name(), Mounting.Into.STUDS.name(), "");
         }
-        return of(Lie.of(solid, surface, level), surface == Opening.Surface.CEILING, mounting);
+        Way way = Way.of(solid.openingPort().role(), surface);
+        return of(way, Lie.of(solid, surface, level), surface == Opening.Surface.CEILING, mounting);
     }
 
-    private static Hanging of(Lie lie, boolean overhead, Mounting mounting) {
+    /** What the most loaded screw is asked for, N. */
+    private record Load(double pull, double shear) {}
+
+    private static Hanging of(Way way, Lie lie, boolean overhead, Mounting mounting) {
         double weight = EXTRA_WEIGHT * CentreOfMass.GRAVITY * lie.solid().mass();
-        double apart = mounting.rowDistance();
-        int row = mounting.screwsPerRow();
         double arm = lie.arm() + mounting.cleat();
-        double pull = overhead ? ceilingPull(lie, weight, mounting) : weight * arm / apart / row;
-        double sideways = weight * lie.off(lie.along()) / (apart * row);
-        double shear = overhead ? 0 : Math.hypot(weight / (2 * row), sideways);
+        Load load = way == Way.HOOKED
+                ? hooked(lie, weight, arm, mounting)
+                : overhead ? new Load(ceilingPull(lie, weight, mounting), 0) : through(lie, weight, arm, mounting);
         double factor = overhead || mounting.isAbovePeople() ? OVER_PEOPLE : 1;
-        StudFixing allowed = StudFixing.of(mounting);
+        StudFixing allowed = StudFixing.of(mounting, way);
         return new Hanging(
+                way,
                 overhead,
                 factor,
                 weight,
@@ -96,11 +103,29 @@ public record Hanging(
                 lie.off(lie.between()),
                 lie.side(lie.along()),
                 lie.side(lie.between()),
-                apart,
-                pull,
-                shear,
+                mounting.rowDistance(),
+                load.pull(),
+                load.shear(),
                 allowed,
-                factor * allowed.used(pull, shear));
+                factor * allowed.used(load.pull(), load.shear()));
+    }
+
+    /** Rows of screws on a wall, driven through the back. */
+    private static Load through(Lie lie, double weight, double arm, Mounting mounting) {
+        double apart = mounting.rowDistance();
+        int row = mounting.screwsPerRow();
+        double sideways = weight * lie.off(lie.along()) / (apart * row);
+        return new Load(weight * arm / apart / row, Math.hypot(weight / (2 * row), sideways));
+    }
+
+    /** The one row in the wall's batten. */
+    private static Load hooked(Lie lie, double weight, double arm, Mounting mounting) {
+        StudRow row = row(lie, mounting);
+        double even =
+                Spread.of(lie.side(lie.along()), mounting, row).most(lie.off(lie.along())) / mounting.screwsPerRow();
+        double drawn = Math.max(weight, weight * arm / mounting.rowDistance());
+        return new Load(
+                drawn * even * Hook.of(mounting, row != null && row.paired()).lever(), weight * even);
     }
 
     /** Pull of the most loaded screw under a ceiling, N. */
@@ -126,7 +151,12 @@ public record Hanging(
 
     /** Whether nothing is overloaded and the rules of the method are kept. */
     private boolean holds() {
-        return used <= 1 && allowed.deepEnough() && !rowsBeyondBox();
+        return used <= 1 && allowed.deepEnough() && !rowsBeyondBox() && !tipsOut();
+    }
+
+    /** Whether a box on bevelled battens tips out of them: its weight is further from the wall than the spacer is below the hook. */
+    public boolean tipsOut() {
+        return way == Way.HOOKED && arm > rowDistance;
     }
 
     /** Whether the rows are further apart than the box reaches. */

@@ -6,9 +6,7 @@ import hushmaze.project.Opening;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * How a box lies on its surface, and where its cleats with the two rows of screws go. Places are the solid's own, m.
@@ -17,23 +15,77 @@ import java.util.Optional;
  * @param along direction of the rows
  * @param between direction from one row to the other
  * @param centre distance of the centre of mass from the face at the surface, m
- * @param cleats the two cleats; none for a box that stands or is not fixed to studs
+ * @param cleats the timber between box and surface, the lowest first; none for a box that stands or is not fixed to studs
  */
 public record Rows(Axis away, Axis along, Axis between, double centre, List<Cleat> cleats) {
+    /** What a piece of timber between box and surface is for. */
+    public enum Kind {
+        /** On the box, screwed through. */
+        CLEAT,
+        /** On the wall, its upper edge bevelled: screwed into the studs. */
+        WALL_HOOK,
+        /** On the box, its lower edge bevelled: hangs in the wall's. */
+        BOX_HOOK,
+        /** On the box, keeps its lower part as far from the wall. */
+        SPACER
+    }
+
     /**
-     * A cleat with a row of screws in its middle.
+     * A piece of timber along a row.
      *
      * @param from where it begins along the row
      * @param to where it ends
-     * @param at place of the row from one cleat to the other
-     * @param width across the row, at least, m
+     * @param low its lower edge from one row to the other; of a bevelled one at its tip
+     * @param high its upper edge, likewise
+     * @param at place of the row of screws; of a piece without screws its middle
      * @param thickness that holds the box off its surface, m
+     * @param diameter of its screws, m
+     * @param paired whether two of them may have to stand one above the other in a stud
      * @param screws places of the screws along the row if the opening is in the middle between two studs; spread evenly over the
-     *     cleat where their spacing is not known. Where two share a stud the place is there twice
+     *     cleat where their spacing is not known. Where two share a stud the place is there twice. None in what goes on the box
+     *     alone
      */
-    public record Cleat(double from, double to, double at, double width, double thickness, List<Double> screws) {
+    public record Cleat(
+            Kind kind,
+            double from,
+            double to,
+            double low,
+            double high,
+            double at,
+            double thickness,
+            double diameter,
+            boolean paired,
+            List<Double> screws) {
+        /** Room above the bevel to drop the box in, m. */
+        private static final double PLAY = 0.005;
+
         public Cleat {
             screws = List.copyOf(screws);
+        }
+
+        /** Across the row, at least, m. */
+        public double width() {
+            return high - low;
+        }
+
+        /** Half the distance of two screws one above the other, m. */
+        public double half() {
+            return StudRow.APART * diameter / 2;
+        }
+
+        /** How far a box is lifted over its place to be hooked in, m. */
+        public double lift() {
+            return thickness + PLAY;
+        }
+
+        /** Where it is to be marked: its screws or its middle, of the batten on the box its upper edge. */
+        public double mark() {
+            return kind == Kind.BOX_HOOK ? high : at;
+        }
+
+        /** Along the row, m. */
+        public double length() {
+            return to - from;
         }
     }
 
@@ -53,54 +105,14 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
         List<Cleat> cleats = new ArrayList<>();
         boolean hangs = surface != Opening.Surface.FLOOR;
         if (hangs && mounting != null && mounting.intoOrStuds() == Mounting.Into.STUDS) {
-            double middle = solid.outer().centre(lie.between());
-            cleats.add(cleat(lie, mounting, middle - mounting.rowDistance() / 2));
-            cleats.add(cleat(lie, mounting, middle + mounting.rowDistance() / 2));
+            cleats.addAll(
+                    new Timbers(lie, mounting).all(Way.of(solid.openingPort().role(), surface)));
         }
         return new Rows(lie.away(), lie.along(), lie.between(), lie.arm(), cleats);
     }
 
-    private static Cleat cleat(Lie lie, Mounting mounting, double at) {
-        double side = lie.side(lie.along());
-        double middle = lie.solid().outer().centre(lie.along());
-        double length = mounting.cleatLength() == null ? side : mounting.cleatLength();
-        double diameter = StudFixing.diameter(mounting.screw());
-        Optional<StudRow> row =
-                mounting.studSpacing() == null ? Optional.empty() : Optional.of(StudRow.of(side, mounting));
-        double width = row.map(StudRow::cleatWidth).orElseGet(() -> StudRow.width(false, diameter));
-        List<Double> screws = row.map(r -> inStuds(studs(r, lie, middle), mounting.screwsPerRow()))
-                .orElseGet(() -> spread(length - 2 * StudRow.END * diameter, middle, mounting.screwsPerRow()));
-        return new Cleat(middle - length / 2, middle + length / 2, at, width, mounting.cleat(), screws);
-    }
-
-    /** One screw in every stud, or two in each from the first on where there are more screws than studs. */
-    private static List<Double> inStuds(List<Double> studs, int screws) {
-        List<Double> places = new ArrayList<>();
-        for (int i = 0; i < Math.min(screws, StudRow.PER_STUD * studs.size()); i++) {
-            places.add(studs.get(i % studs.size()));
-        }
-        return places;
-    }
-
-    /** Studs the cleat crosses when the opening is in the middle between two of them, nearest the middle of the box first. */
-    private static List<Double> studs(StudRow row, Lie lie, double middle) {
-        double port = lie.solid().openingPort().hole().centre(lie.along());
-        double reach = row.cleat() / 2 - StudRow.END * row.diameter();
-        double first = port + row.spacing() / 2;
-        double lowest = first - Math.floor((first - (middle - reach)) / row.spacing()) * row.spacing();
-        List<Double> studs = new ArrayList<>();
-        for (double at = lowest; at <= middle + reach; at += row.spacing()) {
-            studs.add(at);
-        }
-        studs.sort(Comparator.comparingDouble(at -> Math.abs(at - middle)));
-        return studs;
-    }
-
-    private static List<Double> spread(double length, double middle, int screws) {
-        List<Double> places = new ArrayList<>();
-        for (int i = 0; i < screws; i++) {
-            places.add(screws == 1 ? middle : middle + length * ((double) i / (screws - 1) - 0.5));
-        }
-        return places;
+    /** What carries screws, the lowest first. */
+    public List<Cleat> screwed() {
+        return cleats.stream().filter(cleat -> !cleat.screws().isEmpty()).toList();
     }
 }

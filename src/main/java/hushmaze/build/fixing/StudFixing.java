@@ -25,8 +25,21 @@ public record StudFixing(double withdrawal, double shear, boolean deepEnough) {
 
     private record Size(boolean lag, double diameter, double root, double bending) {}
 
-    /** One screw of a mounting. */
+    /** One screw of a mounting through a whole cleat. */
     public static StudFixing of(Mounting mounting) {
+        return of(mounting, mounting.cleat());
+    }
+
+    /**
+     * One screw of a mounting through a cleat into which its head is let.
+     *
+     * @param way by which the box hangs: its head must not stand out of a batten on the wall
+     */
+    static StudFixing of(Mounting mounting, Way way) {
+        return of(mounting, way == Way.HOOKED ? mounting.cleat() - recess(mounting.screw()) : mounting.cleat());
+    }
+
+    private static StudFixing of(Mounting mounting, double cleat) {
         double gravity = gravity(mounting.timber());
         Size size = size(mounting.screw());
         double diameter = size.diameter() * Pounds.INCH;
@@ -38,7 +51,7 @@ public record StudFixing(double withdrawal, double shear, boolean deepEnough) {
                         size.root() * Pounds.INCH,
                         size.lag() ? ACROSS : 1,
                         mounting.thread(),
-                        mounting.cleat(),
+                        cleat,
                         bearing,
                         bearing,
                         size.bending() * Pounds.PSI)
@@ -74,6 +87,14 @@ public record StudFixing(double withdrawal, double shear, boolean deepEnough) {
             case DOUGLAS_FIR_LARCH -> 0.50;
             case SOUTHERN_PINE -> 0.55;
         };
+    }
+
+    /**
+     * How deep the head of a screw has to be let into its cleat to be flush, m: the head of a lag screw with its washer is about
+     * as high as the screw is thick, the sunk head of a wood screw takes no more (common practice, no source).
+     */
+    static double recess(Mounting.StudScrew screw) {
+        return size(screw).lag() ? diameter(screw) : 0;
     }
 
     /** Nominal diameter, m. */

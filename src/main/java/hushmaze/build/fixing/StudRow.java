@@ -28,9 +28,14 @@ public record StudRow(double cleat, double spacing, double diameter, int sure, i
     /** Least distance of a screw from the end of its cleat, in diameters. */
     static final double END = 4;
 
-    private static final double EDGE = 1.5;
-    private static final double LOADED_EDGE = 4;
-    private static final double APART = 4;
+    /** Least distance from an edge the load does not go to, in diameters. */
+    static final double EDGE = 1.5;
+
+    /** The same for the edge the load goes to. */
+    static final double LOADED_EDGE = 4;
+
+    /** Least distance of two screws one above the other, in diameters. */
+    static final double APART = 4;
 
     /** Steps of a length of cleat, and what rounding it to a sixteenth of an inch may take off, m. */
     private static final double STEP = 0.01;
@@ -79,7 +84,12 @@ public record StudRow(double cleat, double spacing, double diameter, int sure, i
 
     /** Least width of the cleat, m. */
     public double cleatWidth() {
-        return width(asked > sure && asked > 1, diameter);
+        return width(paired(), diameter);
+    }
+
+    /** Whether two screws may have to stand one above the other in a stud. */
+    boolean paired() {
+        return asked > sure && asked > 1;
     }
 
     /**

@@ -36,7 +36,7 @@ public record Edge(Axis along, double from, double to, double u, double v) {
         return axis == along.u() ? u : v;
     }
 
-    Edge moved(double dx, double dy, double dz) {
+    public Edge moved(double dx, double dy, double dz) {
         double d = along == Axis.X ? dx : along == Axis.Y ? dy : dz;
         double du = along == Axis.X ? dy : dx;
         double dv = along == Axis.Z ? dy : dz;

@@ -33,6 +33,7 @@ final class AssemblyPages {
     private final JointLines lines;
     private final List<StepCell> cells = new ArrayList<>();
     private final Set<Part> soFar = new LinkedHashSet<>();
+    private boolean hung;
 
     AssemblyPages(Job job) {
         this.job = job;
@@ -103,8 +104,18 @@ final class AssemblyPages {
             case COVER -> add(step, all(), Lie.LIFTED, lines.cover(), Kind.GASKET);
             case CHECK -> add(step, all(), Lie.BACK);
             case PART -> add(step, all(), Lie.PARTED);
-            case MOUTH -> add(step, all(), mouth(), lines.mouth(), Kind.GASKET);
+            case MOUTH ->
+                add(step, all(), mouth(), HungTimber.onFrame(solid, job.result().rows(), lines.mouth()), Kind.GASKET);
         }
+    }
+
+    /** What is on its outside in this step and after, and whether it comes on now. */
+    private StepPicture.Timber timber(Step step) {
+        hung |= step.kind() == AssemblyOrder.Kind.CLEATS;
+        boolean shown = hung && step.way() != AssemblyOrder.Way.COVER;
+        return new StepPicture.Timber(
+                shown ? HungTimber.of(solid, job.result().rows()) : List.of(),
+                step.kind() == AssemblyOrder.Kind.CLEATS);
     }
 
     /** How the box lies when the face with the opening's port is to be seen. */
@@ -122,7 +133,7 @@ final class AssemblyPages {
 
     private void add(Step step, Collection<? extends Part> so, Lie lie, List<Edge> along, Kind kind) {
         Set<Part> added = new LinkedHashSet<>(step.parts());
-        StepPicture picture = new StepPicture(solid, List.copyOf(so), added, along, kind, lie);
+        StepPicture picture = new StepPicture(solid, List.copyOf(so), added, along, kind, lie, timber(step));
         StepCell.Sizes sizes = switch (step.kind()) {
             case DRY_FIT -> StepCell.Sizes.INSIDE;
             case CHECK -> StepCell.Sizes.OUTSIDE;

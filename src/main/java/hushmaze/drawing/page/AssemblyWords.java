@@ -58,7 +58,7 @@ final class AssemblyWords {
                 yield Labels.of(
                         layer % 2 == 1 ? "assembly.layer.odd" : "assembly.layer.even", String.valueOf(layer + 1));
             }
-            case CLEATS -> Labels.of("assembly.cleats");
+            case CLEATS -> Labels.of(fromInside() ? "assembly.cleats" : "assembly.battens");
             case LINE_BACK -> lining(Labels.of("assembly.line.broad"), parts);
             case LINE_ENDS -> lining(Labels.of(linedBack() ? "assembly.line.ends" : "assembly.line.bareEnds"), parts);
             case LINE_SIDES -> lining(sides(parts) + proud(parts), parts);
@@ -69,13 +69,13 @@ final class AssemblyWords {
             case GASKET -> byBaffles("assembly.gasket");
             case COVER ->
                 Labels.of(layered() ? "assembly.cover.layers" : "assembly.cover")
-                        + (hangs() ? " " + Labels.of("assembly.cover.off") : "");
+                        + (fromInside() ? " " + Labels.of("assembly.cover.off") : "");
             case CHECK ->
                 Labels.of("assembly.check", outside(Axis.X), outside(Axis.Y), outside(Axis.Z)) + " "
                         + Labels.of("assembly.paint");
             case PART ->
                 Labels.of("assembly.part", String.valueOf(solid.modules().size()));
-            case MOUTH -> Labels.of("assembly.mouth");
+            case MOUTH -> Labels.of(hangs() ? "assembly.mouth.frame" : "assembly.mouth");
         };
     }
 
@@ -98,6 +98,11 @@ final class AssemblyWords {
     /** Whether it is computed what the box hangs by. */
     private boolean hangs() {
         return job.result().fixing().hanging().isPresent();
+    }
+
+    /** Whether it is hung by screws from inside. */
+    private boolean fromInside() {
+        return job.result().fixing().hanging().filter(h -> h.way().fromInside()).isPresent();
     }
 
     /** Whether it does not stand, and what it hangs by is left to others. */

@@ -35,7 +35,7 @@ final class BoxPicture {
     /**
      * A part where it is shown.
      *
-     * @param part of the box
+     * @param part of the box; null for timber that goes on it
      * @param form as it is shown
      * @param body number of the body it belongs to
      */

@@ -2,6 +2,11 @@ package hushmaze.drawing.page;
 
 import hushmaze.assess.PathResult;
 import hushmaze.build.fixing.Fixing;
+import hushmaze.build.fixing.PortFrame;
+import hushmaze.build.fixing.Rows.Cleat;
+import hushmaze.build.fixing.Rows.Kind;
+import hushmaze.build.fixing.ScrewLength;
+import hushmaze.build.fixing.Way;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.draft.Block;
@@ -13,7 +18,9 @@ import hushmaze.project.Mounting;
 import hushmaze.project.Opening;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** How the box comes to its place in the building: where on the surface, what holds it, in which order. */
 final class FixingPages {
@@ -93,19 +100,63 @@ final class FixingPages {
     private void hang(Mounting mounting) {
         boolean spaced = mounting.studSpacing() != null;
         add(spaced ? "studs.spaced" : "studs", spaced ? job.length(mounting.studSpacing()) : "");
-        add("cleats", job.length(mounting.cleat()), cleatWidth());
-        add("packing", job.length(mounting.cleat()));
-        add(brief.opening().surface() == Opening.Surface.CEILING ? "lift.ceiling" : "lift.wall");
-        add(
-                "screws",
-                String.valueOf(2 * mounting.screwsPerRow()),
-                Labels.of("fixing.screw." + mounting.screw()),
-                job.length(mounting.thread()));
+        if (fixing.hanging().orElseThrow().way() == Way.HOOKED) {
+            hook(mounting);
+        } else {
+            through(mounting);
+        }
     }
 
-    private String cleatWidth() {
-        double least = result.rows().cleats().get(0).width();
-        return job.length(Math.ceil(1e3 * least) / 1e3);
+    private void through(Mounting mounting) {
+        Cleat cleat = result.rows().cleats().get(0);
+        add("cleats", job.length(mounting.cleat()), width(cleat), job.length(cleat.length()));
+        frame();
+        add(brief.opening().surface() == Opening.Surface.CEILING ? "lift.ceiling" : "lift.wall");
+        add("screws", screws(mounting, 2));
+    }
+
+    private void hook(Mounting mounting) {
+        Map<Kind, Cleat> battens =
+                result.rows().cleats().stream().collect(Collectors.toMap(Cleat::kind, Function.identity()));
+        add(
+                "hooks",
+                job.length(mounting.cleat()),
+                width(battens.get(Kind.WALL_HOOK)),
+                job.length(battens.get(Kind.WALL_HOOK).length()),
+                job.length(battens.get(Kind.BOX_HOOK).length()),
+                width(battens.get(Kind.SPACER)));
+        frame();
+        add("wallBatten", screws(mounting, 1));
+        add("hook", job.length(battens.get(Kind.WALL_HOOK).lift()));
+        add("secure");
+    }
+
+    /** How many, which, how much thread in the timber, and how long without plaster. */
+    private String[] screws(Mounting mounting, int rows) {
+        return new String[] {
+            String.valueOf(rows * mounting.screwsPerRow()),
+            Labels.of("fixing.screw." + mounting.screw()),
+            job.length(mounting.thread()),
+            job.length(ScrewLength.of(
+                    result.solid(), mounting, fixing.hanging().orElseThrow().way()))
+        };
+    }
+
+    /** The frame around the port, where a cleat leaves room for one. */
+    private void frame() {
+        PortFrame frame = PortFrame.of(result.solid(), result.rows()).orElseThrow();
+        String strips = frame.strips().stream()
+                .map(strip -> job.amounts().sizes(strip.length(), strip.width()))
+                .collect(Collectors.joining("; "));
+        add(
+                frame.strips().size() < 4 ? "packing.cleats" : "packing",
+                job.length(frame.thickness()),
+                strips,
+                job.length(brief.construction().mounting().cleat()));
+    }
+
+    private String width(Cleat cleat) {
+        return job.length(Math.ceil(1e3 * cleat.width()) / 1e3);
     }
 
     private void add(String key, String... values) {

@@ -1,10 +1,13 @@
 package hushmaze.drawing.page;
 
 import hushmaze.build.fixing.CentreOfMass;
+import hushmaze.build.fixing.PortFrame;
 import hushmaze.build.fixing.Rows;
+import hushmaze.build.fixing.Way;
 import hushmaze.drawing.Bounds;
 import hushmaze.drawing.Ink;
 import hushmaze.drawing.Labels;
+import hushmaze.drawing.Point;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.Sketch;
 import hushmaze.drawing.Stroke;
@@ -18,8 +21,11 @@ import hushmaze.solid.Cuboid;
 import hushmaze.solid.PortPlace;
 import hushmaze.solid.Solid;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
@@ -33,8 +39,8 @@ final class FixingViews {
     private static final double CROSS = 1.6;
     /** How far the line of a stud goes on beyond the box, mm on paper. */
     private static final double STUD = 4;
-    /** Width of the packing round the port that is drawn, m. */
-    private static final double PACKING = 0.04;
+    /** Width of a gasket that is drawn, m. */
+    private static final double GASKET_WIDE = 0.01;
     /** Gasket where the box lies on its surface itself, mm on paper. */
     private static final double GASKET = 0.9;
 
@@ -43,6 +49,7 @@ final class FixingViews {
     private final Rows rows;
     private final Surface surface;
     private final PortPlace port;
+    private final Optional<PortFrame> frame;
 
     FixingViews(Job job) {
         this.job = job;
@@ -50,6 +57,7 @@ final class FixingViews {
         this.rows = job.result().rows();
         this.surface = job.result().path().brief().opening().surface();
         this.port = solid.openingPort();
+        this.frame = PortFrame.of(solid, rows);
     }
 
     /** The surface seen from the room; the box and its cleats are outlines. */
@@ -62,9 +70,7 @@ final class FixingViews {
         sketch.rectangle(view.picture(solid.outer()), Stroke.OUTLINE, null);
         view.port(port, Stroke.HIDDEN);
         studs(view);
-        for (Rows.Cleat cleat : rows.cleats()) {
-            cleat.screws().stream().distinct().forEach(at -> cross(sketch, view.x(at), view.y(cleat.at())));
-        }
+        rows.screwed().forEach(cleat -> screws(view, cleat));
         weight(sketch, view.x(CentreOfMass.along(solid, rows.along())), view.y(middle(rows.between())));
         surfaceDimensions(view);
         Caption.under(sketch, job.measure(), word("view.fixing."), surfaceWords());
@@ -86,9 +92,27 @@ final class FixingViews {
         return Labels.of(key + surface.name().toLowerCase(Locale.ROOT));
     }
 
+    private boolean hooked() {
+        return job.result()
+                .fixing()
+                .hanging()
+                .filter(h -> h.way() == Way.HOOKED)
+                .isPresent();
+    }
+
     private List<String> surfaceWords() {
         List<String> words = new ArrayList<>();
-        words.add(Labels.of("view.fixing.through"));
+        Axis up = rows.between();
+        Axis right = rows.along();
+        double fromLeft = mirrored()
+                ? solid.outer().high(right) - middle(right)
+                : middle(right) - solid.outer().low(right);
+        words.add(Labels.of(
+                "view.fixing.through",
+                job.length(fromLeft),
+                side(right, mirrored()),
+                job.length(middle(up) - solid.outer().low(up)),
+                side(up, false)));
         words.add(Labels.of(
                 "view.fixing.sides",
                 side(rows.along(), mirrored()),
@@ -100,6 +124,9 @@ final class FixingViews {
             boolean spaced =
                     job.result().path().brief().construction().mounting().studSpacing() != null;
             words.add(Labels.of(spaced ? "view.fixing.studs" : "view.fixing.noStuds"));
+            if (hooked()) {
+                words.add(Labels.of("view.fixing.rows.hook"));
+            }
         }
         return words;
     }
@@ -111,20 +138,29 @@ final class FixingViews {
     private static Bounds cleat(PlanarView view, Rows.Cleat cleat) {
         double x0 = view.x(cleat.from());
         double x1 = view.x(cleat.to());
-        return new Bounds(
-                Math.min(x0, x1),
-                view.y(cleat.at() + cleat.width() / 2),
-                Math.max(x0, x1),
-                view.y(cleat.at() - cleat.width() / 2));
+        return new Bounds(Math.min(x0, x1), view.y(cleat.high()), Math.max(x0, x1), view.y(cleat.low()));
+    }
+
+    /** Two in a stud stand one above the other. */
+    private static void screws(PlanarView view, Rows.Cleat cleat) {
+        for (double at : new TreeSet<>(cleat.screws())) {
+            boolean two = Collections.frequency(cleat.screws(), at) > 1;
+            double[] rows = two
+                    ? new double[] {cleat.at() - cleat.half(), cleat.at() + cleat.half()}
+                    : new double[] {cleat.at()};
+            for (double row : rows) {
+                cross(view.sketch(), view.x(at), view.y(row));
+            }
+        }
     }
 
     private void studs(PlanarView view) {
-        if (rows.cleats().isEmpty()
+        if (rows.screwed().isEmpty()
                 || job.result().path().brief().construction().mounting().studSpacing() == null) {
             return;
         }
         Bounds outer = view.picture(solid.outer());
-        rows.cleats().get(0).screws().stream()
+        rows.screwed().get(0).screws().stream()
                 .distinct()
                 .forEach(at -> view.sketch()
                         .line(view.x(at), outer.y0() - STUD, view.x(at), outer.y1() + STUD, Stroke.CENTRE));
@@ -149,15 +185,13 @@ final class FixingViews {
         Places ports =
                 Places.of(outer.low(right), port.hole().low(right), port.hole().high(right), outer.high(right));
         chain(view.sketch(), Side.BELOW, drawn.y1(), DimensionChain.FIRST, ports, view::x);
-        double next = chain(
-                view.sketch(),
-                Side.ABOVE,
-                drawn.y0(),
-                DimensionChain.FIRST,
-                Places.of(outer.low(right), outer.high(right)),
-                view::x);
-        if (!rows.cleats().isEmpty()) {
-            Rows.Cleat cleat = rows.cleats().get(0);
+        Places length = Places.of(DoubleStream.concat(
+                        DoubleStream.of(outer.low(right), outer.high(right)),
+                        rows.screwed().stream().flatMapToDouble(cleat -> DoubleStream.of(cleat.from(), cleat.to())))
+                .toArray());
+        double next = chain(view.sketch(), Side.ABOVE, drawn.y0(), DimensionChain.FIRST, length, view::x);
+        if (length.stretches() > 1) {
+            Rows.Cleat cleat = rows.screwed().get(0);
             chain(view.sketch(), Side.ABOVE, drawn.y0(), next, Places.of(cleat.from(), cleat.to()), view::x);
         }
         chain(
@@ -175,7 +209,7 @@ final class FixingViews {
         Cuboid outer = solid.outer();
         return Places.of(DoubleStream.concat(
                         DoubleStream.of(outer.low(rows.between()), outer.high(rows.between())),
-                        rows.cleats().stream().mapToDouble(Rows.Cleat::at))
+                        rows.cleats().stream().mapToDouble(Rows.Cleat::mark))
                 .toArray());
     }
 
@@ -204,8 +238,9 @@ final class FixingViews {
         for (double edge : new double[] {port.hole().low(up), port.hole().high(up)}) {
             across.line(sketch, 0, edge, off + shell, edge, Stroke.HIDDEN);
         }
-        for (Rows.Cleat cleat : rows.cleats()) {
-            across.line(sketch, off + shell, cleat.at(), -DEEP / scale.paper(1), cleat.at(), Stroke.CENTRE);
+        for (Rows.Cleat cleat : rows.screwed()) {
+            double head = cleat.kind() == Rows.Kind.CLEAT ? off + shell : off;
+            across.line(sketch, head, cleat.at(), -DEEP / scale.paper(1), cleat.at(), Stroke.CENTRE);
         }
         double centre = off + rows.centre();
         weight(sketch, across.x(centre, middle(up)), across.y(centre, middle(up)));
@@ -217,7 +252,10 @@ final class FixingViews {
     private List<String> sectionWords(double off) {
         List<String> words = new ArrayList<>();
         words.add(word("view.fixing.hatched."));
-        words.add(Labels.of(off > 0 ? "view.fixing.packing" : "view.fixing.gasket"));
+        words.add(Labels.of(rows.cleats().isEmpty() ? "view.fixing.gasket" : "view.fixing.packing"));
+        if (hooked()) {
+            words.add(Labels.of("view.fixing.hook"));
+        }
         words.add(Labels.of("view.fixing.weight"));
         return words;
     }
@@ -271,22 +309,33 @@ final class FixingViews {
 
         /** A cleat cut across: the diagonals are the usual sign of timber. */
         void timber(Sketch sketch, Rows.Cleat cleat) {
-            double low = cleat.at() - cleat.width() / 2;
-            double high = cleat.at() + cleat.width() / 2;
-            line(sketch, 0, low, cleat.thickness(), high, Stroke.THIN);
-            line(sketch, 0, high, cleat.thickness(), low, Stroke.THIN);
-            sketch.rectangle(box(0, low, cleat.thickness(), high), Stroke.OUTLINE, null);
+            double thick = cleat.thickness();
+            // Where its edges are at the surface and at the box.
+            double high = cleat.kind() == Rows.Kind.WALL_HOOK ? cleat.high() - thick : cleat.high();
+            double low = cleat.kind() == Rows.Kind.BOX_HOOK ? cleat.low() + thick : cleat.low();
+            List<Point> outline =
+                    List.of(point(0, cleat.low()), point(thick, low), point(thick, cleat.high()), point(0, high));
+            line(sketch, 0, cleat.low(), thick, cleat.high(), Stroke.THIN);
+            line(sketch, 0, high, thick, low, Stroke.THIN);
+            sketch.polygon(outline, Stroke.OUTLINE, null);
+        }
+
+        private Point point(double away, double between) {
+            return new Point(x(away, between), y(away, between));
         }
 
         /** What fills the gap around the port. */
         void packing(Sketch sketch, double off) {
-            double thick = off > 0 ? off : GASKET / scale.paper(1);
+            double thick = Math.max(off, GASKET / scale.paper(1));
             double low = port.hole().low(rows.between());
             double high = port.hole().high(rows.between());
-            double least = solid.outer().low(rows.between());
-            double most = solid.outer().high(rows.between());
-            for (double[] part :
-                    new double[][] {{Math.max(least, low - PACKING), low}, {high, Math.min(most, high + PACKING)}}) {
+            double below = Math.min(GASKET_WIDE, low - solid.outer().low(rows.between()));
+            double above = Math.min(GASKET_WIDE, solid.outer().high(rows.between()) - high);
+            if (frame.isPresent()) {
+                below = frame.get().along().low();
+                above = frame.get().along().high();
+            }
+            for (double[] part : new double[][] {{low - below, low}, {high, high + above}}) {
                 if (part[1] > part[0]) {
                     sketch.rectangle(box(0, part[0], thick, part[1]), null, Ink.BLACK);
                 }

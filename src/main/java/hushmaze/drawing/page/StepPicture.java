@@ -11,6 +11,7 @@ import hushmaze.drawing.axon.Isometric;
 import hushmaze.drawing.axon.Marks;
 import hushmaze.drawing.axon.Picture;
 import hushmaze.solid.Axis;
+import hushmaze.solid.Cuboid;
 import hushmaze.solid.Part;
 import hushmaze.solid.Role;
 import hushmaze.solid.Solid;
@@ -55,10 +56,22 @@ final class StepPicture {
         PARTED
     }
 
+    /**
+     * Timber on the outside of the box.
+     *
+     * @param added whether the step puts it on
+     */
+    record Timber(List<Cuboid> blocks, boolean added) {
+        Timber {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
     private final Set<Part> added;
     private final List<Edge> lines;
     private final Kind kind;
     private final Lie lie;
+    private final Timber timber;
     private final BoxPicture picture;
 
     /**
@@ -67,16 +80,18 @@ final class StepPicture {
      * @param lines glue, sealant or gasket of the step
      * @param kind how those lines are drawn
      * @param lie how the box lies and where its cover is
+     * @param timber on its outside
      */
-    StepPicture(Solid solid, List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, Lie lie) {
+    StepPicture(Solid solid, List<Part> so, Set<Part> added, List<Edge> lines, Kind kind, Lie lie, Timber timber) {
         this.added = Set.copyOf(added);
         this.lines = List.copyOf(lines);
         this.kind = kind;
         this.lie = lie;
-        this.picture = picture(solid, so, lie);
+        this.timber = timber;
+        this.picture = picture(solid, so, lie, timber);
     }
 
-    private static BoxPicture picture(Solid solid, List<Part> so, Lie lie) {
+    private static BoxPicture picture(Solid solid, List<Part> so, Lie lie, Timber timber) {
         List<BoxPicture.Shown> shown = new ArrayList<>();
         for (Part part : so) {
             boolean lifted = lie == Lie.LIFTED && part.role() == Role.FRONT;
@@ -88,7 +103,16 @@ final class StepPicture {
             form = form.moved(module * 0.25 * solid.outer().size(Axis.X), 0, lifted ? lift(solid) : 0);
             shown.add(new BoxPicture.Shown(part, form, lifted ? 1 : module));
         }
+        for (Cuboid block : timber.blocks()) {
+            Form form = Form.of(block);
+            shown.add(new BoxPicture.Shown(null, lie == Lie.FRONT ? form.turnedOver() : form, 0));
+        }
         return new BoxPicture(shown);
+    }
+
+    /** Timber is no part of the box and has no mark. */
+    private boolean isAdded(Part part) {
+        return part == null ? timber.added() : added.contains(part);
     }
 
     /** How the box lies. */
@@ -118,9 +142,9 @@ final class StepPicture {
      */
     Sketch draw(Isometric view, Function<Part, String> mark) {
         Sketch sketch = new Sketch();
-        Picture drawn = picture.draw(sketch, view, part -> added.contains(part) ? Ink.ACCENT_PALE : null);
+        Picture drawn = picture.draw(sketch, view, part -> isAdded(part) ? Ink.ACCENT_PALE : null);
         drawn.lines(lie == Lie.FRONT ? lines.stream().map(Edge::turnedOver).toList() : lines, kind.stroke());
-        List<Marks.Mark> marks = picture.marks(view, part -> added.contains(part) ? mark.apply(part) : null);
+        List<Marks.Mark> marks = picture.marks(view, part -> part != null && isAdded(part) ? mark.apply(part) : null);
         new Marks(picture.hull(view), MARK).draw(sketch, marks);
         return sketch;
     }

@@ -54,7 +54,11 @@ class AssemblyWordsTest {
                     .items()
                     .anyMatch((CutItem item) -> !item.grooves().isEmpty());
             assertThat(all.contains("baffle")).as(box).isEqualTo(baffles);
-            assertThat(all.contains("cleats")).as(box).isEqualTo(hanging);
+            boolean hooked = hanging && solid.openingPort().role().normal() != Axis.Z;
+            assertThat(all.contains("cleats")).as(box).isEqualTo(hanging && !hooked);
+            assertThat(all.contains("bevelled batten")).as(box).isEqualTo(hooked);
+            assertThat(all.contains("that is done from inside")).as(box).isEqualTo(hanging && !hooked);
+            assertThat(all.contains("gasket on the frame")).as(box).isEqualTo(hanging);
             assertThat(all.contains("grooves")).as(box).isEqualTo(grooves);
             assertThat(all.contains("Seal the edges")).as(box).isEqualTo(edges);
             boolean proud = standsAboveTheWalls(solid);

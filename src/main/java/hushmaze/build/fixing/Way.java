@@ -1,0 +1,34 @@
+package hushmaze.build.fixing;
+
+import hushmaze.project.Opening;
+import hushmaze.solid.Role;
+
+/** How a box hangs, by where somebody with a drill can get at its screws. */
+public enum Way {
+    /** By screws driven from inside, through the back and the cleats on it; the cover is towards the room and off meanwhile. */
+    THROUGH,
+    /** By a bevelled batten on the wall that takes hold of another on the box; nobody has to get inside. */
+    HOOKED,
+    /** From inside too, but the way in is not towards the room, so that nobody can drive them. */
+    OUT_OF_REACH,
+    /** By its cover, which would then carry the box by the cover's own screws and could not be taken off. */
+    BY_ITS_COVER;
+
+    /**
+     * The way of a box on a wall or under a ceiling.
+     *
+     * @param face of the box that lies on the surface
+     */
+    public static Way of(Role face, Opening.Surface surface) {
+        return switch (face) {
+            case BACK -> THROUGH;
+            case FRONT -> BY_ITS_COVER;
+            default -> surface == Opening.Surface.WALL ? HOOKED : OUT_OF_REACH;
+        };
+    }
+
+    /** Whether screws go from inside through the boards of the box. */
+    public boolean fromInside() {
+        return this != HOOKED;
+    }
+}
