@@ -245,11 +245,11 @@ final class FixingViews {
         double centre = off + rows.centre();
         weight(sketch, across.x(centre, middle(up)), across.y(centre, middle(up)));
         across.dimensions(sketch, off, depth, centre);
-        Caption.under(sketch, job.measure(), Labels.of("view.fixing.section"), sectionWords(off));
+        Caption.under(sketch, job.measure(), Labels.of("view.fixing.section"), sectionWords());
         return sketch;
     }
 
-    private List<String> sectionWords(double off) {
+    private List<String> sectionWords() {
         List<String> words = new ArrayList<>();
         words.add(word("view.fixing.hatched."));
         words.add(Labels.of(rows.cleats().isEmpty() ? "view.fixing.gasket" : "view.fixing.packing"));
