@@ -8,7 +8,10 @@ import hushmaze.project.Target;
 import hushmaze.project.VentPath;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Notice;
+import hushmaze.quantity.NoticeKind;
+import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
+import hushmaze.quantity.Unit;
 import hushmaze.solid.Solid;
 import hushmaze.sound.BoxLoss;
 import hushmaze.sound.PathCalculator;
@@ -136,7 +139,10 @@ public final class SoundJudge {
     private SoundDetail detail(
             NoiseNeed need, VentPath vent, BoxWalls walls, BoxLoss loss, PathLevel level, double margin) {
         List<Notice> notices = new ArrayList<>(level.flow().notices());
-        walls.resonance(loss.lowWalls(), loss.path().low()).ifPresent(notices::add);
+        walls.resonance(loss.lowWalls(), loss.path().low())
+                .map(found ->
+                        resonance(found, margin(need, level.total(need.noiseThirds(), loss.lowWith(found.route())))))
+                .ifPresent(notices::add);
         Spectrum difference = ElementDifference.ofBox(
                 loss.thirds().likely(), vent.brief().opening().area());
         return new SoundDetail(
@@ -149,6 +155,14 @@ public final class SoundJudge {
                 SoundTransmissionClass.of(difference),
                 level.heard(),
                 notices);
+    }
+
+    /** What a panel's resonance would leave of the margin. */
+    private static Notice resonance(BoxWalls.Resonance found, double margin) {
+        String where = found.band().label() + " Hz, FREE_" + found.face();
+        return margin < 0
+                ? Notice.of(NoticeKind.PANEL_RESONANCE_DECIDES, Severity.WARNING, where, margin, 0, Unit.DECIBEL)
+                : Notice.of(NoticeKind.PANEL_RESONANCE, Severity.NOTE, where, margin, 0, Unit.DECIBEL);
     }
 
     private List<Improvement> improvements(

@@ -72,6 +72,7 @@ final class Ladders {
             case PRESSURE_ABOVE_LIMIT, PRESSURE_ABOVE_DRIVE, FLOW_BELOW_ASKED -> easier();
             case PRESSURE_ABOVE_ROOM_LIMIT, ROOM_PRESSURE_HIGH -> easier();
             case VELOCITY_ABOVE_LIMIT, FLOW_NOISE_GOVERNS, DRAUGHT -> slower();
+            case PANEL_RESONANCE_DECIDES -> layer();
             case TURN_GAP_NARROW, TURN_OUTSIDE_RANGE -> List.of(gap(1));
             case TURNS_OVERLAP -> List.of(gap(-1), length(1));
             case TURNS_INTERFERE -> List.of(length(1));
@@ -123,11 +124,15 @@ final class Ladders {
         return sizes(Mend.Kind.TURN_GAP, ResizedBox.Size.GAP, box.turnGap(), direction);
     }
 
+    /** One more layer of board all round, if there may be one. */
+    private List<Ladder> layer() {
+        return box.shell().size() < Box.MAX_LAYERS
+                ? List.of(Ladder.single(Mend.Kind.BOARD_LAYER, box(Box::withOneMoreLayer)))
+                : List.of();
+    }
+
     private List<Ladder> quieter() {
-        List<Ladder> all = new ArrayList<>();
-        if (box.shell().size() < Box.MAX_LAYERS) {
-            all.add(Ladder.single(Mend.Kind.BOARD_LAYER, box(Box::withOneMoreLayer)));
-        }
+        List<Ladder> all = new ArrayList<>(layer());
         all.addAll(liners());
         all.add(length(1));
         if (box.form() == Box.Form.MAZE && box.passes() < Box.MAX_PASSES) {

@@ -110,6 +110,8 @@ public enum NoticeKind {
     WALLS_GOVERN,
     /** The first resonance of an outer panel falls where the walls could then decide. */
     PANEL_RESONANCE,
+    /** The same, and with it the target would be missed. */
+    PANEL_RESONANCE_DECIDES,
     /** The room's own noise is above the target already. */
     OWN_NOISE_ABOVE_TARGET,
     /** Octave figures were spread over third octaves. */

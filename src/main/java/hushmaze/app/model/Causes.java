@@ -55,7 +55,8 @@ public final class Causes {
             case DRAUGHT -> at(EntryPlace.ROOM_PORT);
             case NOTHING_DRIVES_AIR -> at(EntryPlace.DRIVE);
             case NOT_QUIET_ENOUGH -> List.of(Cause.in(NOISE), Cause.at(EntryPlace.TARGET));
-            case WALLS_GOVERN, PANEL_RESONANCE -> List.of(Cause.in(NOISE), Cause.at(EntryPlace.SHELL_LAYERS));
+            case WALLS_GOVERN, PANEL_RESONANCE, PANEL_RESONANCE_DECIDES ->
+                List.of(Cause.in(NOISE), Cause.at(EntryPlace.SHELL_LAYERS));
             case OWN_NOISE_ABOVE_TARGET -> at(EntryPlace.OWN_NOISE, EntryPlace.TARGET);
             case FLOW_NOISE_GOVERNS, FLOW_NOISE_OUTSIDE_RANGE -> in(NOISE);
             case OTHERS_HEAR_TOO_MUCH -> at(EntryPlace.OUTGOING);

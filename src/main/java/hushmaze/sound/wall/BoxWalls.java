@@ -4,11 +4,9 @@ import hushmaze.material.Board;
 import hushmaze.project.JointGap;
 import hushmaze.project.Opening;
 import hushmaze.project.SlitMouth;
+import hushmaze.quantity.Band;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Energy;
-import hushmaze.quantity.Notice;
-import hushmaze.quantity.NoticeKind;
-import hushmaze.quantity.Severity;
 import hushmaze.quantity.Spectrum;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Role;
@@ -17,7 +15,10 @@ import hushmaze.sound.estimate.PathEstimate.Leg;
 import hushmaze.sound.wall.WallRoute.Kind;
 import hushmaze.sound.wall.WallRoute.Part;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -221,34 +222,65 @@ public final class BoxWalls {
                 more.route(levels, edge, 0, 0));
     }
 
+    /** Faces whose panels may resonate. */
+    public enum Free {
+        /** Back and front cover, between the baffles. */
+        BROAD,
+        /** Long sides. */
+        SIDES,
+        /** Ends. */
+        ENDS
+    }
+
+    /**
+     * A resonance of a panel that may make the walls govern.
+     *
+     * @param band third octave
+     * @param face whose panel it is
+     * @param route through the walls with the dip of the resonance in that band
+     */
+    public record Resonance(Band band, Free face, WallRoute route) {}
+
     /** Lowest first resonance among the outer panels between baffles and corners, simply supported, Hz. */
     public double firstResonance() {
+        return resonances().values().stream().mapToDouble(f -> f).min().orElseThrow();
+    }
+
+    private Map<Free, Double> resonances() {
         double x = solid.cavity().size(Axis.X);
         double y = solid.cavity().size(Axis.Y);
         double z = solid.cavity().size(Axis.Z);
         double pitch = y / solid.passes().size();
         // A baffle reaches one of the two ends, so an end is free over two passes.
         double end = Math.min(y, 2 * pitch);
-        return Math.min(
-                panel.firstResonance(x, pitch), Math.min(panel.firstResonance(x, z), panel.firstResonance(end, z)));
+        Map<Free, Double> all = new EnumMap<>(Free.class);
+        all.put(Free.BROAD, panel.firstResonance(x, pitch));
+        all.put(Free.SIDES, panel.firstResonance(x, z));
+        all.put(Free.ENDS, panel.firstResonance(end, z));
+        return all;
     }
 
     /**
-     * Notice when the first resonance of a panel may make the walls govern: somewhere between it and that of clamped edges the
+     * The first resonance of a panel if it may make the walls govern: somewhere between it and that of clamped edges the
      * route less the dip of a resonance is below the path.
      *
      * @param route of these walls
      * @param path loss of the path, third octaves, dB
      */
-    public Optional<Notice> resonance(WallRoute route, Spectrum path) {
+    public Optional<Resonance> resonance(WallRoute route, Spectrum path) {
         double low = firstResonance();
         for (int i = 0; i < BandSet.THIRD_OCTAVE.size(); i++) {
             double upper = BandSet.THIRD_OCTAVE.bands().get(i).upperHz();
             double lower = BandSet.THIRD_OCTAVE.bands().get(i).lowerHz();
             boolean near = upper > low && lower < CLAMPED * low;
             if (near && route.loss().value(i) - RESONANCE_DIP < path.value(i)) {
-                String band = BandSet.THIRD_OCTAVE.bands().get(i).label() + " Hz";
-                return Optional.of(Notice.of(NoticeKind.PANEL_RESONANCE, Severity.NOTE, band));
+                Free face = Collections.min(resonances().entrySet(), Map.Entry.comparingByValue())
+                        .getKey();
+                int dip = i;
+                Spectrum less =
+                        Spectrum.of(BandSet.THIRD_OCTAVE, k -> route.loss().value(k) - (k == dip ? RESONANCE_DIP : 0));
+                return Optional.of(
+                        new Resonance(BandSet.THIRD_OCTAVE.bands().get(i), face, new WallRoute(less, route.parts())));
             }
         }
         return Optional.empty();
