@@ -125,12 +125,12 @@ class SizingTest {
 
     @Test
     void whereNoBoxIsQuietEnoughTheNearestIsToldAndWhatWouldHelp() {
-        Project project = project(path("in", 40, new Space(0.5, 0.34, 0.25), FEW));
+        Project project = project(path("in", 40, new Space(0.42, 0.3, 0.22), FEW));
         PathDesigns found = sized(project, 1).paths().get(0);
         assertThat(found.designs()).hasSize(1);
         assertThat(found.shortfall().target()).isPositive();
         assertThat(found.designs().get(0).margin()).isCloseTo(-found.shortfall().target(), within(1e-9));
-        Project quieter = project(path("in", 40 - found.shortfall().target() - 0.5, new Space(0.5, 0.34, 0.25), FEW));
+        Project quieter = project(path("in", 40 - found.shortfall().target() - 0.5, new Space(0.42, 0.3, 0.22), FEW));
         assertThat(sized(quieter, 1).paths().get(0).shortfall().isAny()).isFalse();
     }
 
@@ -245,7 +245,7 @@ class SizingTest {
     @Test
     void boxesOfOneRoomAreCutFromTheSameSheets() {
         Project project = project(
-                path("in", 24, new Space(0.5, 0.34, 0.25), FEW), path("out", 24, new Space(0.5, 0.34, 0.25), FEW));
+                path("in", 24, new Space(0.42, 0.3, 0.22), FEW), path("out", 24, new Space(0.5, 0.34, 0.25), FEW));
         Sized sized = sized(project, 1);
         requireSameSheets(sized, project);
         Design first = sized.paths().get(0).recommended().orElseThrow();
@@ -260,8 +260,8 @@ class SizingTest {
         Sheet few = new Sheet("quarter sheet", 1.22, 0.61, null, 3, "invented for a test");
         Project project = with(
                 project(
-                        path("in", 24, new Space(0.5, 0.34, 0.25), FEW),
-                        path("out", 24, new Space(0.5, 0.34, 0.25), FEW)),
+                        path("in", 24, new Space(0.42, 0.3, 0.22), FEW),
+                        path("out", 24, new Space(0.42, 0.3, 0.22), FEW)),
                 few);
         Sized sized = sized(project, 1);
         requireSameSheets(sized, project);
