@@ -5,6 +5,8 @@ import hushmaze.project.Box;
 import hushmaze.quantity.InvalidValue;
 import hushmaze.solid.Axis;
 import hushmaze.solid.Cuboid;
+import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.Solid;
@@ -45,10 +47,45 @@ public record BoardCheck(Board board, List<Change> changes, Outside outer, int b
      * @param parts of it
      * @param length how many thicknesses its length follows
      * @param width how many its width follows
+     * @param features cut-outs and grooves of which something follows it, in the order of the item
      */
-    public record Change(CutItem item, List<Part> parts, int length, int width) {
+    public record Change(CutItem item, List<Part> parts, int length, int width, List<Feature> features) {
         public Change {
             parts = List.copyOf(parts);
+            features = List.copyOf(features);
+        }
+
+        /** Whether the item itself is cut to another size. */
+        public boolean resized() {
+            return length != 0 || width != 0;
+        }
+
+        boolean isAny() {
+            return resized() || !features.isEmpty();
+        }
+    }
+
+    /**
+     * A cut-out or groove and how many thicknesses its places and sizes follow, as the item is drawn.
+     *
+     * @param place as it is now
+     * @param groove whether it is one
+     * @param left of its distance from the left edge
+     * @param below of its distance from the lower edge
+     * @param length of its size to the right
+     * @param width of its size upwards
+     */
+    public record Feature(Cutout place, boolean groove, int left, int below, int length, int width) {
+        private boolean isAny() {
+            return left != 0 || below != 0 || length != 0 || width != 0;
+        }
+
+        /** The place when the board is so much thicker, m. */
+        public Cutout at(double more) {
+            double u = place.u0() + left * more;
+            double v = place.v0() + below * more;
+            return new Cutout(
+                    u, v, u + place.u1() - place.u0() + length * more, v + place.v1() - place.v0() + width * more);
         }
     }
 
@@ -87,19 +124,17 @@ public record BoardCheck(Board board, List<Change> changes, Outside outer, int b
         Solid other = otherwise(solid.box(), board, by);
         List<Change> changes = new ArrayList<>();
         for (CutItem item : list.boards()) {
-            Map<List<Integer>, List<Part>> alike = new LinkedHashMap<>();
+            Map<Change, List<Part>> alike = new LinkedHashMap<>();
             for (int i = 0; i < item.quantity(); i++) {
                 Panel now = (Panel) item.parts().get(i);
-                Panel then = other.panels().get(solid.panels().indexOf(now));
-                int u = whole((then.uSize() - now.uSize()) / by);
-                int v = whole((then.vSize() - now.vSize()) / by);
-                boolean exchanged = item.turnings().get(i).exchange();
-                alike.computeIfAbsent(exchanged ? List.of(v, u) : List.of(u, v), key -> new ArrayList<>())
+                Plate then = Plate.of(other.panels().get(solid.panels().indexOf(now)), List.of())
+                        .turned(item.turnings().get(i));
+                alike.computeIfAbsent(change(item, then, by), key -> new ArrayList<>())
                         .add(now);
             }
-            alike.forEach((sizes, parts) -> {
-                if (sizes.get(0) != 0 || sizes.get(1) != 0) {
-                    changes.add(new Change(item, parts, sizes.get(0), sizes.get(1)));
+            alike.forEach((change, parts) -> {
+                if (change.isAny()) {
+                    changes.add(new Change(item, parts, change.length(), change.width(), change.features()));
                 }
             });
         }
@@ -112,6 +147,53 @@ public record BoardCheck(Board board, List<Change> changes, Outside outer, int b
         Box box = solid.box();
         int between = board.equals(box.baffleBoard()) ? (box.passes() - 1) * box.baffleLayers() : 0;
         return new BoardCheck(board, changes, outside, between);
+    }
+
+    /** What of a plate has moved when the board is thicker; of no part in particular. */
+    private static Change change(CutItem item, Plate then, double by) {
+        List<Feature> features = new ArrayList<>();
+        for (Cutout now : item.cutouts()) {
+            then.cutouts().stream()
+                    .filter(c -> near(now, c))
+                    .findFirst()
+                    .ifPresent(c -> features.add(feature(now, c, false, by)));
+        }
+        for (Groove groove : item.grooves()) {
+            Cutout now = rectangle(groove);
+            then.grooves().stream()
+                    .map(BoardCheck::rectangle)
+                    .filter(c -> near(now, c))
+                    .findFirst()
+                    .ifPresent(c -> features.add(feature(now, c, true, by)));
+        }
+        return new Change(
+                item,
+                List.of(),
+                whole((then.length() - item.length()) / by),
+                whole((then.width() - item.width()) / by),
+                features.stream().filter(Feature::isAny).toList());
+    }
+
+    private static Cutout rectangle(Groove g) {
+        return new Cutout(g.u0(), g.v0(), g.u1(), g.v1());
+    }
+
+    /** Whether two are the same one, before and after: they have moved by next to nothing. */
+    private static boolean near(Cutout p, Cutout q) {
+        return Math.abs(p.u0() - q.u0()) < Plate.SAME
+                && Math.abs(p.v0() - q.v0()) < Plate.SAME
+                && Math.abs(p.u1() - q.u1()) < Plate.SAME
+                && Math.abs(p.v1() - q.v1()) < Plate.SAME;
+    }
+
+    private static Feature feature(Cutout now, Cutout then, boolean groove, double by) {
+        return new Feature(
+                now,
+                groove,
+                whole((then.u0() - now.u0()) / by),
+                whole((then.v0() - now.v0()) / by),
+                whole((then.u1() - then.u0() - now.u1() + now.u0()) / by),
+                whole((then.v1() - then.v0() - now.v1() + now.v0()) / by));
     }
 
     /**

@@ -104,6 +104,28 @@ class AssessorTest {
         }
     }
 
+    /**
+     * A resonance takes 10 dB from the boards in one third octave: with the energy of that band's walls ten times as great the
+     * level rises, so the margin falls, and by no more than 10 dB; it is a warning where none is left.
+     */
+    @ParameterizedTest
+    @MethodSource("assessments")
+    void whatAResonanceLeavesOfTheMargin(Assessment assessment) {
+        for (PathResult path : assessment.paths()) {
+            for (Notice notice : path.notices()) {
+                boolean decides = notice.kind() == NoticeKind.PANEL_RESONANCE_DECIDES;
+                if (decides || notice.kind() == NoticeKind.PANEL_RESONANCE) {
+                    assertThat(notice.value())
+                            .isBetween(
+                                    path.quiet().margin() - 10 - 1e-9,
+                                    path.quiet().margin() + 1e-9);
+                    assertThat(notice.value() < 0).isEqualTo(decides);
+                    assertThat(notice.severity()).isEqualTo(decides ? Severity.WARNING : Severity.NOTE);
+                }
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("assessments")
     void theRoomHearsAllPathsItselfAndItsEnvelope(Assessment assessment) {

@@ -11,13 +11,18 @@ import hushmaze.project.Port;
 import hushmaze.project.PortFace;
 import hushmaze.project.Seam;
 import hushmaze.quantity.InvalidValue;
+import hushmaze.solid.Cutout;
+import hushmaze.solid.Groove;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import hushmaze.solid.RandomBoxes;
 import hushmaze.solid.Solid;
 import hushmaze.solid.SolidBuilder;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What moves when the real board is not as thick as thought. */
@@ -118,6 +123,7 @@ class BoardCheckTest {
     void sizesAreLinear() {
         RandomBoxes boxes = new RandomBoxes(71);
         int compared = 0;
+        int moved = 0;
         for (int i = 0; i < 400; i++) {
             Solid solid = SolidBuilder.build(boxes.next());
             CutList list = CutListMaker.of(solid);
@@ -148,10 +154,39 @@ class BoardCheckTest {
                     double width = exchanged ? panel.uSize() : panel.vSize();
                     assertThat(change.item().length() + more * change.length()).isCloseTo(length, within(1e-9));
                     assertThat(change.item().width() + more * change.width()).isCloseTo(width, within(1e-9));
+                    Plate laid = Plate.of(panel, List.of())
+                            .turned(change.item().turnings().get(number));
+                    assertThat(places(laid.cutouts(), laid.grooves()))
+                            .usingElementComparator(SAME_PLACE)
+                            .containsExactlyInAnyOrderElementsOf(expected(change, more));
+                    moved += change.features().size();
                 }
                 compared++;
             }
         }
         assertThat(compared).isGreaterThan(1000);
+        assertThat(moved).isGreaterThan(300);
+    }
+
+    private static final Comparator<Cutout> SAME_PLACE =
+            (p, q) -> Stream.of(p.u0() - q.u0(), p.v0() - q.v0(), p.u1() - q.u1(), p.v1() - q.v1())
+                            .allMatch(d -> Math.abs(d) < 1e-9)
+                    ? 0
+                    : 1;
+
+    private static List<Cutout> places(List<Cutout> cutouts, List<Groove> grooves) {
+        return Stream.concat(cutouts.stream(), grooves.stream().map(g -> new Cutout(g.u0(), g.v0(), g.u1(), g.v1())))
+                .toList();
+    }
+
+    /** Where the cut-outs and grooves of an item are to be, moved or not. */
+    private static List<Cutout> expected(BoardCheck.Change change, double more) {
+        List<Cutout> all =
+                new ArrayList<>(places(change.item().cutouts(), change.item().grooves()));
+        change.features().forEach(feature -> {
+            all.remove(feature.place());
+            all.add(feature.at(more));
+        });
+        return all;
     }
 }

@@ -10,6 +10,7 @@ import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
+import hushmaze.solid.Cutout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -43,6 +44,10 @@ final class BoardCheckBlocks {
                         check.board().name(),
                         job.thickness(check.board().thickness()))));
         blocks.add(table(check));
+        if (check.changes().stream().anyMatch(change -> !change.features().isEmpty())) {
+            blocks.add(features(check));
+        }
+        blocks.add(job.blocks().remark(Labels.of("cutList.measure.holes")));
         blocks.add(job.blocks().remark(ignored(check)));
     }
 
@@ -57,6 +62,9 @@ final class BoardCheckBlocks {
                         Column.number(Labels.of("cutList.measure.example", example(check)))));
         for (BoardCheck.Change change : check.changes()) {
             CutItem item = change.item();
+            if (!change.resized()) {
+                continue;
+            }
             table.row(
                     item.mark(),
                     PartNames.of(change.parts(), job.result().path().box()),
@@ -66,6 +74,48 @@ final class BoardCheckBlocks {
                             + job.bare(item.width() + change.width() * BoardCheck.EXAMPLE));
         }
         return table;
+    }
+
+    /** Cut-outs and grooves that move. */
+    private Table features(BoardCheck check) {
+        Table table = new Table(
+                job.measure(),
+                List.of(
+                        Column.name(Labels.of("cutList.mark")),
+                        Column.words(Labels.of("cutList.measure.feature")),
+                        Column.number(Labels.of("cutList.measure.left")),
+                        Column.number(Labels.of("cutList.measure.below")),
+                        Column.number(Labels.of("cutList.measure.long")),
+                        Column.number(Labels.of("cutList.measure.high")),
+                        Column.number(Labels.of("cutList.measure.example", example(check)))));
+        for (BoardCheck.Change change : check.changes()) {
+            for (BoardCheck.Feature feature : change.features()) {
+                table.row(
+                        change.item().mark(),
+                        Labels.of(
+                                "cutList.measure.feature." + (feature.groove() ? "groove" : "cutout"), at(feature, 0)),
+                        few(feature.left()),
+                        few(feature.below()),
+                        few(feature.length()),
+                        few(feature.width()),
+                        at(feature, BoardCheck.EXAMPLE));
+            }
+        }
+        return table;
+    }
+
+    private String at(BoardCheck.Feature feature, double more) {
+        Cutout c = feature.at(more);
+        return Labels.of(
+                "cutList.cutout",
+                job.bare(c.u1() - c.u0()),
+                job.bare(c.v1() - c.v0()),
+                job.bare(c.u0()),
+                job.bare(c.v0()));
+    }
+
+    private static String few(int thicknesses) {
+        return times("cutList.measure.few", thicknesses);
     }
 
     /** What comes of it if the difference goes unnoticed, and where the outside moves if it does not. */
@@ -93,11 +143,15 @@ final class BoardCheckBlocks {
     }
 
     private static String times(int thicknesses) {
+        return times("cutList.measure.times", thicknesses);
+    }
+
+    private static String times(String key, int thicknesses) {
         if (thicknesses == 0) {
             return "–";
         }
         String sign = thicknesses < 0 ? "−" : "+";
-        return Labels.of("cutList.measure.times", sign, String.valueOf(Math.abs(thicknesses)));
+        return Labels.of(key, sign, String.valueOf(Math.abs(thicknesses)));
     }
 
     /** How well the printed sizes close. */

@@ -34,8 +34,26 @@ final class CutListPages {
             blocks.add(job.blocks().heading(Labels.of("cutList.liners")));
             blocks.add(table(job.result().cutList().liners()));
         }
-        new BoardCheckBlocks(job).addTo(blocks);
-        return job.textPages(Labels.of("cutList.title"), Labels.of("type.cutList"), blocks, 1);
+        List<Block> check = new ArrayList<>();
+        new BoardCheckBlocks(job).addTo(check);
+        return together(blocks, check);
+    }
+
+    /** On one page if all has room there; else what follows the board's thickness has pages of its own. */
+    private List<Draft> together(List<Block> list, List<Block> check) {
+        List<Block> all = new ArrayList<>(list);
+        all.addAll(check);
+        List<Draft> together = pages(Labels.of("cutList.title"), all);
+        if (together.size() == 1) {
+            return together;
+        }
+        List<Draft> apart = new ArrayList<>(pages(Labels.of("cutList.title"), list));
+        apart.addAll(pages(Labels.of("cutList.measure"), check));
+        return apart;
+    }
+
+    private List<Draft> pages(String title, List<Block> blocks) {
+        return job.textPages(title, Labels.of("type.cutList"), blocks, 1);
     }
 
     private Block table(List<CutItem> items) {

@@ -11,6 +11,7 @@ import hushmaze.drawing.draft.Block;
 import hushmaze.drawing.draft.FormTable;
 import hushmaze.drawing.draft.FormTable.Column;
 import hushmaze.drawing.draft.Lettering;
+import hushmaze.project.Opening;
 import hushmaze.quantity.BandSet;
 import hushmaze.quantity.Unit;
 import hushmaze.quantity.UnitSystem;
@@ -83,12 +84,17 @@ final class MeasuringPages {
         all.add(job.blocks().heading(Labels.of("measuring.how")));
         String distance = distance(job.assessment().project().room().microphoneDistance());
         String clear = distance(FROM_SOURCE);
-        all.add(job.blocks().bullet(Labels.of("measuring.how.source", clear)));
+        all.add(job.blocks().bullet(Labels.of(inDuct() ? "measuring.how.source.duct" : "measuring.how.source", clear)));
         all.add(job.blocks()
                 .bullet(Labels.of("measuring.how.places", distance, distance(APART), distance(FROM_WALLS), clear)));
         all.add(job.blocks().bullet(Labels.of("measuring.how.room")));
         all.add(job.blocks().bullet(Labels.of("measuring.how.rounds")));
         all.add(job.blocks().bullet(Labels.of("measuring.how.level")));
+    }
+
+    /** Whether nobody can stand a loudspeaker on the other side of the opening. */
+    private boolean inDuct() {
+        return job.result().path().brief().opening().beyond() == Opening.Beyond.DUCTWORK;
     }
 
     private void meaning(List<Block> all) {

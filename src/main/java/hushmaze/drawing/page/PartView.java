@@ -16,6 +16,7 @@ import hushmaze.drawing.draft.Lettering;
 import hushmaze.drawing.draft.Scale;
 import hushmaze.solid.Cutout;
 import hushmaze.solid.Groove;
+import hushmaze.solid.LinerPiece;
 import hushmaze.solid.Panel;
 import hushmaze.solid.Part;
 import java.util.ArrayList;
@@ -170,8 +171,26 @@ final class PartView {
         return words;
     }
 
-    /** Which face is shown, where that matters. */
+    /** Which face is shown, where that matters, and how many of liner with a face of its own are cut with it up and down. */
     private List<String> faces() {
+        List<String> words = new ArrayList<>(shown());
+        if (item.parts().get(0) instanceof LinerPiece) {
+            long inside = count(SeenFace.INSIDE);
+            long outside = count(SeenFace.OUTSIDE);
+            if (inside > 0 && outside > 0) {
+                words.add(Labels.of("partView.hands", String.valueOf(inside), String.valueOf(outside)));
+            }
+        }
+        return words;
+    }
+
+    private long count(SeenFace face) {
+        return item.parts().stream()
+                .filter(part -> SeenFace.of(item, part) == face)
+                .count();
+    }
+
+    private List<String> shown() {
         return told(
                 (part, turning) -> SeenFace.of(item, part),
                 face -> face == SeenFace.EITHER

@@ -69,6 +69,11 @@ final class SummaryPages {
         all.add(blocks.chart(1, CHART, losses()::draw, Labels.of("summary.loss.remark")));
         all.add(blocks.heading(Labels.of("summary.octaves")));
         all.add(octaves());
+        if (result.quiet().whole()
+                && result.quiet().ok()
+                && result.octaves().stream().anyMatch(band -> band.margin() < 0)) {
+            all.add(blocks.remark(Labels.of("summary.octaves.whole")));
+        }
         all.addAll(new RouteBlocks(job).all());
         all.addAll(new AirBlocks(job).all());
         all.addAll(new ShoppingBlocks(job).all());
