@@ -63,15 +63,27 @@ public record CutSequence(List<Step> steps) {
             double guided) {
         /** Shortest edge that a fence guides safely (common practice, no source), m. */
         static final double LEAST_GUIDED = 0.3;
+        /** So many times the edge along the fence a piece may be wide across it (common practice, no source). */
+        static final double MOST_ACROSS = 2;
 
         /** Size of what falls off, across the cut, m. */
         public double beyond() {
             return along == Along.LENGTH ? second.width() : second.length();
         }
 
-        /** Whether the edge along the fence is too short to keep the piece from turning: one for a mitre fence or a track. */
+        /** Size of the piece that is cut, across the cut, m. */
+        public double across() {
+            return along == Along.LENGTH ? from.width() : from.length();
+        }
+
+        /**
+         * Whether the edge along the fence is too short to keep the piece from turning, by itself, for what lies between fence and blade, or
+         * for the whole piece: a cut for a saw guided along a straight edge, or for a mitre fence.
+         */
         public boolean unsteady() {
-            return guided < LEAST_GUIDED - CutReplay.SLACK || guided < fence - CutReplay.SLACK;
+            return guided < LEAST_GUIDED - CutReplay.SLACK
+                    || guided < fence - CutReplay.SLACK
+                    || MOST_ACROSS * guided < across() - CutReplay.SLACK;
         }
     }
 
@@ -88,7 +100,7 @@ public record CutSequence(List<Step> steps) {
         return new CutSequence(writer.steps);
     }
 
-    /** How often the fence must be set: neighbouring cuts in one direction with one setting count once. */
+    /** How often the fence must be set: every new number and every change of direction from the cut before counts. */
     public int fenceSettings() {
         int count = 0;
         Step last = null;

@@ -20,7 +20,8 @@ import java.util.List;
  * hushmaze.build.joint.FastenerList}.
  *
  * <p>Counted: glue on the edges that meet a face in the innermost layer, baffles among them, on whole layers laid on each other and on
- * glued seams, one litre on 6.6 m²; sealant inside along the same joints, on both sides of a baffle; the cover's joints with their
+ * glued seams, one litre on 6.6 m²; sealant inside along the same joints, on both sides of a baffle, and once around the outside of
+ * the face with the opening's port, where the box meets the building; the cover's joints with their
  * gasket, a gasket around the port at the opening and between the parts of a box that comes apart; adhesive on the back of
  * every liner piece; facing, if the liner has one, on what lies towards the air; sealing of liner edges in the air; paint on the outside without the ports.
  *
@@ -65,12 +66,13 @@ public record Quantities(
             }
         }
         Port port = solid.openingPort().port();
+        double mouth = around(solid);
         double gasket = cover + 2 * (port.width() + port.height()) + SeamEdges.partingGasket(solid);
         double glueArea = edges + laminated(solid) + SeamEdges.gluedArea(solid);
         return new Quantities(
                 glueArea,
                 glueArea / GLUE_COVERS,
-                sealant,
+                sealant + mouth,
                 gasket,
                 solid.liners().stream().mapToDouble(LinerPiece::faceArea).sum(),
                 faced(solid),
@@ -79,6 +81,12 @@ public record Quantities(
                         .mapToDouble(AirEdge::length)
                         .sum(),
                 paint(solid));
+    }
+
+    /** Around the outside of the face that meets the building. */
+    private static double around(Solid solid) {
+        Axis normal = solid.openingPort().role().normal();
+        return 2 * (solid.outer().size(normal.u()) + solid.outer().size(normal.v()));
     }
 
     private static double faced(Solid solid) {

@@ -24,7 +24,7 @@ class CutSequenceTest {
 
     @Test
     void shortEdgesAlongTheFenceAreTold() {
-        // 800 x 250 is crosscut at 300 and at 200: the edge along the fence is 250, less than 300 (common practice, no
+        // 800 x 250 is crosscut at 300: the edge along the fence is 250, less than 300 (common practice, no
         // source).
         // 500 x 400 is crosscut at 450: its 400 along the fence are less than the 450 that it holds.
         Leaf offcut = new Leaf(null, 0, 0);
@@ -36,6 +36,10 @@ class CutSequenceTest {
                 .isFalse();
         assertThat(unsteady(new Cut(Along.LENGTH, 0.1, new Leaf("A", 0.5, 0.1), offcut), 0.5, 0.4))
                 .isFalse();
+        // A strip of 18 31/32 in by 96 19/32 in is crosscut at 10 in: its 482 along the fence are less than half of
+        // 2454.
+        assertThat(unsteady(new Cut(Along.WIDTH, 0.254, new Leaf("A", 0.254, 0.482), offcut), 2.454, 0.482))
+                .isTrue();
     }
 
     private static boolean unsteady(CutNode cuts, double length, double width) {
@@ -81,8 +85,9 @@ class CutSequenceTest {
         // on
         assertThat(sequence.steps()).extracting(CutSequence.Step::left).containsExactly(false, false, true);
         assertThat(last.beyond()).isEqualTo(0.392, within(MILLIONTH_OF_A_MILLIMETRE));
-        // the strip's edge along the fence is 400 long: longer than the 300 that are cut off
-        assertThat(sequence.steps()).extracting(CutSequence.Step::unsteady).containsOnly(false);
+        // the strip's edge along the fence is 400 long: longer than the 300 that are cut off, but less than half of the
+        // 1000 across the first crosscut; across the second there are 696, no more than twice 400
+        assertThat(sequence.steps()).extracting(CutSequence.Step::unsteady).containsExactly(false, true, false);
         // two settings: 400 for the rip, 300 for both crosscuts
         assertThat(sequence.fenceSettings()).isEqualTo(2);
         assertThat(CutReplay.of(cuts, 1, 0.6, 0.004, 0)).hasSize(4).anySatisfy(spot -> {

@@ -119,7 +119,7 @@ public final class FastenerList {
     }
 
     private void joints() {
-        for (Fastening.Held held : Fastening.of(solid).held()) {
+        for (Fastening.Held held : Fastening.of(solid, screw).held()) {
             Fastener f = holding(held, solid, screw, units);
             Use use = held.joint().cover() ? Use.COVER : Use.JOINTS;
             add(use, f.kind(), f.diameter(), f.length(), held.places().size());
@@ -128,10 +128,14 @@ public final class FastenerList {
 
     /** What holds a joint of a box. */
     public static Fastener holding(Fastening.Held held, Solid solid, Screw screw, UnitSystem units) {
-        double fastened = held.joint().cover()
+        return holding(held.joint(), held.hold(), solid, screw, units);
+    }
+
+    static Fastener holding(Joint joint, Fastening.Hold hold, Solid solid, Screw screw, UnitSystem units) {
+        double fastened = joint.cover()
                 ? solid.box().shellThickness() + solid.box().joinery().gasket()
-                : held.joint().face().thickness();
-        return held.hold() == Fastening.Hold.SCREWS
+                : joint.face().thickness();
+        return hold == Fastening.Hold.SCREWS
                 ? new Fastener(Fastener.Kind.SCREW, screw.diameter(), screwLength(fastened, screw, units))
                 : new Fastener(Fastener.Kind.BRAD, BRAD, Lengths.brad(3 * fastened, units));
     }

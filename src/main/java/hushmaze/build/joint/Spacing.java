@@ -12,17 +12,19 @@ import java.util.List;
  */
 record Spacing(double fromEnd, double apart) {
     private static final double SLACK = 1e-9;
+    /** Two nearer than this would split the board between them; one does (common practice, no source), m. */
+    private static final double NEAREST = 0.006;
 
     /** Whether one at all keeps its distance from both ends. */
     boolean fits(double length) {
         return length >= 2 * fromEnd - SLACK;
     }
 
-    /** Places between two ends; the middle alone where the ends are nearer than that. */
+    /** Places between two ends; the middle alone where there is no room for two. */
     List<Double> places(double from, double to) {
         double between = to - from - 2 * fromEnd;
         List<Double> places = new ArrayList<>();
-        if (between <= SLACK) {
+        if (between < NEAREST) {
             places.add((from + to) / 2);
             return places;
         }

@@ -139,7 +139,14 @@ final class AssemblyPages {
             case CHECK -> StepCell.Sizes.OUTSIDE;
             default -> StepCell.Sizes.NONE;
         };
-        cells.add(new StepCell(cells.size() + 1, marks(added.stream()), words.of(step), picture, sizes));
+        cells.add(new StepCell(
+                cells.size() + 1, marks(added.stream()), words.of(step) + unseen(picture), picture, sizes));
+    }
+
+    /** Which of a step's parts the picture does not show. */
+    private String unseen(StepPicture picture) {
+        Set<String> hidden = picture.hidden(job.result().cutList()::markOf);
+        return hidden.isEmpty() ? "" : " " + Labels.of("assembly.unseen", String.join(", ", hidden));
     }
 
     private Stream<Panel> panels(Predicate<Panel> which) {

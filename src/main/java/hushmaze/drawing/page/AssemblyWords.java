@@ -3,8 +3,10 @@ package hushmaze.drawing.page;
 import hushmaze.build.CutItem;
 import hushmaze.build.CutList;
 import hushmaze.build.joint.Fastener;
+import hushmaze.build.joint.Fastening;
 import hushmaze.drawing.Labels;
 import hushmaze.drawing.page.AssemblyOrder.Step;
+import hushmaze.material.Screw;
 import hushmaze.project.Joinery;
 import hushmaze.project.Opening;
 import hushmaze.solid.Axis;
@@ -21,6 +23,8 @@ import java.util.stream.Collectors;
 final class AssemblyWords {
     /** Sizes nearer than this are one size, m. */
     private static final double SAME = 1e-6;
+    /** By how much liner of the cover is smaller all round, so that it drops between walls and baffles (common practice, no source), m. */
+    private static final double LINER_PLAY = 0.002;
 
     private final Job job;
     private final Solid solid;
@@ -48,15 +52,15 @@ final class AssemblyWords {
                         outside(Axis.X),
                         outside(Axis.Y),
                         outside(Axis.Z));
-            case CARCASS -> Labels.of("assembly.carcass", diagonal());
+            case CARCASS -> drill(parts) + Labels.of("assembly.carcass", diagonal()) + open(parts);
             case BAFFLES ->
-                Labels.of(baffles == 1 ? "assembly.baffles.one" : "assembly.baffles", offTheBottom()) + " "
-                        + Labels.of("assembly.baffles.at", places(parts));
+                drill(parts) + Labels.of(baffles == 1 ? "assembly.baffles.one" : "assembly.baffles", offTheBottom())
+                        + " " + Labels.of("assembly.baffles.at", places(parts));
             case SEAL -> byBaffles("assembly.seal") + (hangsSomehow() ? " " + Labels.of("assembly.seal.hang") : "");
             case LAYER -> {
                 int layer = parts.get(0).layer();
-                yield Labels.of(
-                        layer % 2 == 1 ? "assembly.layer.odd" : "assembly.layer.even", String.valueOf(layer + 1));
+                String key = layer % 2 == 1 ? "assembly.layer.odd" : "assembly.layer.even";
+                yield Labels.of(key, String.valueOf(layer + 1)) + open(parts);
             }
             case CLEATS -> Labels.of(fromInside() ? "assembly.cleats" : "assembly.battens");
             case LINE_BACK -> lining(Labels.of("assembly.line.broad"), parts);
@@ -64,7 +68,11 @@ final class AssemblyWords {
             case LINE_SIDES -> lining(sides(parts) + proud(parts), parts);
             case LINE_COVER ->
                 lining(
-                        Labels.of("assembly.line.cover", baffles > 0 ? Labels.of("assembly.line.cover.baffles") : ""),
+                        Labels.of(
+                                "assembly.line.cover",
+                                baffles > 0 ? Labels.of("assembly.line.cover.baffles") : "",
+                                job.length(LINER_PLAY),
+                                onCover(parts)),
                         parts);
             case GASKET -> byBaffles("assembly.gasket");
             case COVER ->
@@ -92,7 +100,12 @@ final class AssemblyWords {
                 .anyMatch(counted -> counted.fastener().kind() == Fastener.Kind.BRAD)) {
             tools.add(Labels.of("assembly.tool.brads"));
         }
-        return Labels.of("assembly.explained", String.join("", tools));
+        Screw screw = job.assessment().project().stock().screw();
+        return Labels.of(
+                "assembly.explained",
+                String.join("", tools),
+                job.length(screw.pilot()),
+                job.length(screw.clearanceHole()));
     }
 
     /** Whether it is computed what the box hangs by. */
@@ -108,6 +121,69 @@ final class AssemblyWords {
     /** Whether it does not stand, and what it hangs by is left to others. */
     private boolean hangsSomehow() {
         return !hangs() && job.result().path().brief().opening().surface() != Opening.Surface.FLOOR;
+    }
+
+    /** That edges are drilled into, where boards of a step are held by screws that are not the cover's. */
+    private String drill(List<Part> parts) {
+        boolean baffle = parts.stream().anyMatch(p -> p.role() == Role.BAFFLE);
+        boolean screws = Fastening.of(solid).held().stream()
+                .filter(held -> !held.joint().cover() && held.hold() == Fastening.Hold.SCREWS)
+                .anyMatch(held -> baffle == (held.joint().edge().role() == Role.BAFFLE));
+        return screws ? Labels.of("assembly.drill") + " " : "";
+    }
+
+    /** What stays open between two boards of one wall, where a port is as wide as the wall. */
+    private String open(List<Part> parts) {
+        StringBuilder open = new StringBuilder();
+        for (Part low : parts) {
+            for (Part high : parts) {
+                for (Axis axis : List.of(low.normal().u(), low.normal().v())) {
+                    double gap = high.bounds().low(axis) - low.bounds().high(axis);
+                    if (sameWall(low, high)
+                            && isPort(low.role())
+                            && gap > solid.box().joinery().gasket() + SAME
+                            && none(parts, low, high, axis)) {
+                        open.append(" ")
+                                .append(Labels.of(
+                                        "assembly.open", cuts.markOf(low), cuts.markOf(high), job.length(gap)));
+                    }
+                }
+            }
+        }
+        return open.toString();
+    }
+
+    private static boolean sameWall(Part one, Part other) {
+        return one.role() == other.role() && one.layer() == other.layer();
+    }
+
+    private boolean isPort(Role role) {
+        return solid.openingPort().role() == role || solid.roomPort().role() == role;
+    }
+
+    /** Whether no board of their wall lies between two. */
+    private static boolean none(List<Part> parts, Part low, Part high, Axis axis) {
+        return parts.stream()
+                .noneMatch(p -> sameWall(p, low)
+                        && p.bounds().low(axis) >= low.bounds().high(axis) - SAME
+                        && p.bounds().high(axis) <= high.bounds().low(axis) + SAME);
+    }
+
+    /** Where liner goes on the inside of the cover, from two of its edges. */
+    private String onCover(List<Part> parts) {
+        List<Panel> cover = solid.panels().stream()
+                .filter(p -> p.role() == Role.FRONT && p.layer() == 0)
+                .toList();
+        double x = cover.stream().mapToDouble(p -> p.bounds().low(Axis.X)).min().orElse(0);
+        double y = cover.stream().mapToDouble(p -> p.bounds().low(Axis.Y)).min().orElse(0);
+        return parts.stream()
+                .map(p -> Labels.of(
+                        "assembly.line.cover.at",
+                        cuts.markOf(p),
+                        job.length(p.bounds().low(Axis.X) - x),
+                        job.length(p.bounds().low(Axis.Y) - y)))
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     /** How far a baffle stays off the bottom of its groove. */

@@ -33,7 +33,8 @@ final class JointPages {
     JointPages(Job job) {
         this.job = job;
         this.box = job.result().solid().box();
-        this.fastening = Fastening.of(job.result().solid());
+        this.fastening = Fastening.of(
+                job.result().solid(), job.assessment().project().stock().screw());
     }
 
     List<Draft> pages() {
@@ -106,6 +107,9 @@ final class JointPages {
                 job.length(screw.pilot()),
                 job.coarseLength(Fastening.EDGE_CORNER),
                 job.coarseLength(Fastening.FACE_EDGE)));
+        if (fastening.held().stream().anyMatch(held -> held.hold() == Fastening.Hold.BRADS)) {
+            rules.add(Labels.of("joints.rule.brads"));
+        }
         double near = fastening.coverScrewsNearEdge();
         if (near < Fastening.FACE_EDGE) {
             rules.add(Labels.of("joints.rule.near", job.length(near), job.coarseLength(Fastening.FACE_EDGE)));

@@ -144,9 +144,21 @@ final class StepPicture {
         Sketch sketch = new Sketch();
         Picture drawn = picture.draw(sketch, view, part -> isAdded(part) ? Ink.ACCENT_PALE : null);
         drawn.lines(lie == Lie.FRONT ? lines.stream().map(Edge::turnedOver).toList() : lines, kind.stroke());
-        List<Marks.Mark> marks = picture.marks(view, part -> part != null && isAdded(part) ? mark.apply(part) : null);
+        Set<String> hidden = hidden(mark);
+        List<Marks.Mark> marks = picture.marks(view, ofAdded(mark)).stream()
+                .filter(m -> !hidden.contains(m.text()))
+                .toList();
         new Marks(picture.hull(view), MARK).draw(sketch, marks);
         return sketch;
+    }
+
+    /** Marks of the parts it adds that nothing is seen of; they are not in the picture. */
+    Set<String> hidden(Function<Part, String> mark) {
+        return picture.hidden(ofAdded(mark));
+    }
+
+    private Function<Part, String> ofAdded(Function<Part, String> mark) {
+        return part -> added.contains(part) ? mark.apply(part) : null;
     }
 
     /** Width without marks at 1 mm for a metre. */

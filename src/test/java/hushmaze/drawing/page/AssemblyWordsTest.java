@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hushmaze.assess.Assessment;
 import hushmaze.assess.PathResult;
 import hushmaze.build.CutItem;
+import hushmaze.build.joint.Fastening;
 import hushmaze.document.FontMeasure;
 import hushmaze.drawing.Paper;
 import hushmaze.drawing.SampleAssessment;
@@ -61,6 +62,11 @@ class AssemblyWordsTest {
             assertThat(all.contains("gasket on the frame")).as(box).isEqualTo(hanging);
             assertThat(all.contains("grooves")).as(box).isEqualTo(grooves);
             assertThat(all.contains("Seal the edges")).as(box).isEqualTo(edges);
+            boolean screws = Fastening.of(solid).held().stream()
+                    .anyMatch(h -> !h.joint().cover() && h.hold() == Fastening.Hold.SCREWS);
+            assertThat(all.contains("Drill into the edges")).as(box).isEqualTo(screws);
+            boolean linedCover = solid.liners().stream().anyMatch(l -> l.role() == Role.FRONT);
+            assertThat(all.contains("From the cover’s edge")).as(box).isEqualTo(linedCover);
             boolean proud = standsAboveTheWalls(solid);
             assertThat(all.contains("above the walls")).as(box).isEqualTo(proud);
             standingAbove += proud ? 1 : 0;
