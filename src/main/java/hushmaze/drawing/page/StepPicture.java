@@ -158,7 +158,7 @@ final class StepPicture {
     }
 
     private Function<Part, String> ofAdded(Function<Part, String> mark) {
-        return part -> added.contains(part) ? mark.apply(part) : null;
+        return part -> part != null && added.contains(part) ? mark.apply(part) : null;
     }
 
     /** Width without marks at 1 mm for a metre. */
