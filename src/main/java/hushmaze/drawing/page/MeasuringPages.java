@@ -53,6 +53,10 @@ final class MeasuringPages {
     private static final double SQUARE = 5;
     /** Places in the mouth the velocity is read at. */
     private static final int PLACES = 9;
+    /** Steps a manometer must show, Pa, and in inches of water. */
+    private static final double FINE = 0.1;
+
+    private static final double FINE_INCH = 0.001;
 
     private final Job job;
     private final PathResult result;
@@ -84,17 +88,14 @@ final class MeasuringPages {
         all.add(job.blocks().heading(Labels.of("measuring.how")));
         String distance = distance(job.assessment().project().room().microphoneDistance());
         String clear = distance(FROM_SOURCE);
-        all.add(job.blocks().bullet(Labels.of(inDuct() ? "measuring.how.source.duct" : "measuring.how.source", clear)));
+        boolean duct = result.path().brief().opening().beyond() == Opening.Beyond.DUCTWORK;
+        all.add(job.blocks()
+                .bullet(duct ? Labels.of("measuring.how.source.duct") : Labels.of("measuring.how.source", clear)));
         all.add(job.blocks()
                 .bullet(Labels.of("measuring.how.places", distance, distance(APART), distance(FROM_WALLS), clear)));
         all.add(job.blocks().bullet(Labels.of("measuring.how.room")));
         all.add(job.blocks().bullet(Labels.of("measuring.how.rounds")));
         all.add(job.blocks().bullet(Labels.of("measuring.how.level")));
-    }
-
-    /** Whether nobody can stand a loudspeaker on the other side of the opening. */
-    private boolean inDuct() {
-        return job.result().path().brief().opening().beyond() == Opening.Beyond.DUCTWORK;
     }
 
     private void meaning(List<Block> all) {
@@ -227,6 +228,9 @@ final class MeasuringPages {
         table.row(Labels.of("measuring.air.door"), null, null, door);
         all.add(table);
         Labels.list("measuring.air").forEach(text -> all.add(job.blocks().bullet(text)));
+        double step = job.units() == UnitSystem.INCH ? Unit.INCH_OF_WATER.toSi(FINE_INCH) : FINE;
+        all.add(job.blocks()
+                .bullet(Labels.of("measuring.air.tube", job.amounts().pressure(step))));
     }
 
     /** Squares to sketch the room on, where the bands take a page for themselves and leave the next one free. */

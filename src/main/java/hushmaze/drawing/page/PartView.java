@@ -30,6 +30,9 @@ import java.util.stream.DoubleStream;
 
 /** The drawing of one item of the cut list, as its sizes are printed: outline, cut-outs, sizes, and what a person at the saw must know of it. */
 final class PartView {
+    /** Sizes nearer than this are one size as printed, m. */
+    private static final double SAME = 0.002;
+
     private final Job job;
     private final CutItem item;
     private final Plate plate;
@@ -144,6 +147,7 @@ final class PartView {
         words.add(Labels.of("partView.material", item.material(), job.thickness(item.thickness())));
         words.add(PartNames.of(item, job.result().path().box()));
         words.addAll(faces());
+        words.addAll(hands());
         words.addAll(edges());
         if (item.grain()) {
             words.add(Labels.of("partView.grain"));
@@ -171,26 +175,8 @@ final class PartView {
         return words;
     }
 
-    /** Which face is shown, where that matters, and how many of liner with a face of its own are cut with it up and down. */
+    /** Which face is shown, where that matters. */
     private List<String> faces() {
-        List<String> words = new ArrayList<>(shown());
-        if (item.parts().get(0) instanceof LinerPiece) {
-            long inside = count(SeenFace.INSIDE);
-            long outside = count(SeenFace.OUTSIDE);
-            if (inside > 0 && outside > 0) {
-                words.add(Labels.of("partView.hands", String.valueOf(inside), String.valueOf(outside)));
-            }
-        }
-        return words;
-    }
-
-    private long count(SeenFace face) {
-        return item.parts().stream()
-                .filter(part -> SeenFace.of(item, part) == face)
-                .count();
-    }
-
-    private List<String> shown() {
         return told(
                 (part, turning) -> SeenFace.of(item, part),
                 face -> face == SeenFace.EITHER
@@ -198,9 +184,38 @@ final class PartView {
                         : Labels.of("partView.face." + face.name().toLowerCase(Locale.ROOT)));
     }
 
+    /** How many pieces of liner are the mirror image of the drawing: one face of it is made for air, the other for adhesive. */
+    private List<String> hands() {
+        List<SeenFace> faces =
+                item.parts().stream().map(part -> SeenFace.of(item, part)).toList();
+        long inside = faces.stream().filter(SeenFace.INSIDE::equals).count();
+        long outside = faces.stream().filter(SeenFace.OUTSIDE::equals).count();
+        boolean liner = item.parts().get(0) instanceof LinerPiece;
+        return liner && inside > 0 && outside > 0
+                ? List.of(Labels.of("partView.hands", String.valueOf(inside), String.valueOf(outside)))
+                : List.of();
+    }
+
+    /** Whether the edges to seal lie otherwise when the part is turned by half a turn. */
+    private boolean sealedUnevenly() {
+        return !item.airEdges().stream()
+                .allMatch(e -> item.airEdges().stream()
+                        .anyMatch(f -> same(f.u0() + e.u1(), item.length())
+                                && same(f.u1() + e.u0(), item.length())
+                                && same(f.v0() + e.v1(), item.width())
+                                && same(f.v1() + e.v0(), item.width())));
+    }
+
+    private static boolean same(double sum, double side) {
+        return Math.abs(sum - side) < SAME;
+    }
+
     /** Which edge goes where, of parts that are not alike all round. */
     private List<String> edges() {
-        if (item.cutouts().isEmpty() && item.grooves().isEmpty() && item.holes().isEmpty()) {
+        boolean bare = item.cutouts().isEmpty()
+                && item.grooves().isEmpty()
+                && item.holes().isEmpty();
+        if (bare && !sealedUnevenly()) {
             return List.of();
         }
         return told(

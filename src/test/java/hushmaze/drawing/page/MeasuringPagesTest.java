@@ -16,7 +16,6 @@ import hushmaze.drawing.SampleAssessment;
 import hushmaze.drawing.Shape;
 import hushmaze.drawing.TextMeasure;
 import hushmaze.drawing.draft.FormTable;
-import hushmaze.project.Opening;
 import hushmaze.project.Project;
 import hushmaze.quantity.UnitSystem;
 import hushmaze.size.FirstLayout;
@@ -24,7 +23,6 @@ import hushmaze.store.SampleProjects;
 import hushmaze.work.Progress;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -56,26 +54,6 @@ class MeasuringPagesTest {
             assertThat(sheets).hasSize(2);
             rows(sheets, result.octaves());
             assertThat(boxes(sheets.get(1))).isEqualTo(READINGS * 8 + AIR);
-        }
-    }
-
-    /** A loudspeaker stands on the other side of an opening, but not in a duct. */
-    @Test
-    void nobodyStandsALoudspeakerInADuct() {
-        for (String sample : List.of("lesson-cabin", "drama-corner")) {
-            Project project = FirstLayout.complete(SampleProjects.read(sample), Progress.NONE);
-            Assessment assessment = Assessor.assess(project, Methods.ESTIMATE, Progress.NONE);
-            for (PathResult result : assessment.paths()) {
-                String words = sheets(assessment, result, Paper.A4, UnitSystem.METRIC).stream()
-                        .flatMap(page -> page.shapes().stream())
-                        .filter(Shape.Text.class::isInstance)
-                        .map(shape -> ((Shape.Text) shape).text())
-                        .collect(Collectors.joining(" "));
-                boolean duct = result.path().brief().opening().beyond() == Opening.Beyond.DUCTWORK;
-                assertThat(words.contains("nobody can stand a loudspeaker in the duct"))
-                        .isEqualTo(duct);
-                assertThat(words.contains("on the other side of the opening")).isEqualTo(!duct);
-            }
         }
     }
 
