@@ -31,10 +31,10 @@ public final class CutListMaker {
 
     /** The cut list of a solid. */
     public static CutList of(Solid solid) {
-        Fastening fastening = Fastening.of(solid);
+        Map<Panel, List<Hole>> holes = Fastening.holes(solid);
         Map<LinerPiece, List<AirEdge>> edges = AirEdges.of(solid);
         return new CutList(
-                items("B", solid.panels(), fastening::holes, panel -> List.of()),
+                items("B", solid.panels(), panel -> holes.getOrDefault(panel, List.of()), panel -> List.of()),
                 items("L", solid.liners(), piece -> List.of(), edges::get));
     }
 

@@ -78,18 +78,28 @@ public final class Fastening {
     private final List<Driven> driven = new ArrayList<>();
     private final Map<Panel, List<Hole>> holes = new HashMap<>();
 
-    private Fastening(Solid solid, Screw screw) {
+    private Fastening(Solid solid) {
         this.solid = solid;
         joints = Joints.of(solid);
         joints.stream().filter(Joint::cover).forEach(this::screw);
         joints.stream().filter(j -> !j.cover() && screwed(j)).forEach(this::screw);
+    }
+
+    /** Brads, clear of the screws as they are. */
+    private Fastening bradded(Screw as) {
         driven.clear();
-        this.screw = screw;
+        screw = as;
         held.values().forEach(this::drive);
         joints.stream()
                 .filter(joint -> !screwed(joint))
                 .sorted(Comparator.comparingDouble(Joint::length))
                 .forEach(joint -> hold(joint, Hold.BRADS));
+        return this;
+    }
+
+    /** The holes to drill, by board of this solid; brads need none. */
+    public static Map<Panel, List<Hole>> holes(Solid solid) {
+        return new Fastening(solid).holes;
     }
 
     /** The joints and holes of a box; its brads as they are with a usual screw. */
@@ -103,7 +113,7 @@ public final class Fastening {
      * @param screw the project's own, which brads keep clear of
      */
     public static Fastening of(Solid solid, Screw screw) {
-        return new Fastening(solid, screw);
+        return new Fastening(solid).bradded(screw);
     }
 
     /** All joints. */
