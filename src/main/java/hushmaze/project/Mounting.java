@@ -14,7 +14,7 @@ import hushmaze.quantity.Unit;
  * @param screw the kind of screw
  * @param thread length of thread in each stud, its tapered tip not counted, m
  * @param screwsPerRow in each of the two rows
- * @param rowDistance between the rows, m; on a wall from the upper to the lower
+ * @param rowDistance between the rows, m; on a wall from the upper to the lower, of a box on bevelled battens from the screws to the spacer
  * @param cleat thickness of the timber the screws go through first, m
  * @param studSpacing of studs or joists from centre to centre, m; absent when it is not known
  * @param cleatLength of each row's cleat, m; absent when it is as long as the box

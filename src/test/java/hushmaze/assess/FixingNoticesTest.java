@@ -132,9 +132,9 @@ class FixingNoticesTest {
         double reach = near.fixing().hanging().orElseThrow().reach();
         Notice beyond = notice(over(PortFace.SIDE, Surface.WALL, reach - 0.02), NoticeKind.CLEAT_BEYOND_BOX)
                 .orElseThrow();
-        // By hand: no. 10 is 4.826 mm; the batten ends 2 · (1.5 · 4.826 + 19) + 1.5 · 4.826 = 59.72 mm over a row 10 mm
-        // below the edge.
-        assertThat(beyond.value()).isCloseTo(0.04972, within(1e-5));
+        // By hand: no. 10 is 4.826 mm; a spacer of 5.5 · 4.826 along the lower edge has its middle at 13.27 mm, and the
+        // batten ends 2 · (1.5 · 4.826 + 19) + 1.5 · 4.826 = 59.72 mm over its screws: 13.27 - 20 + 59.72.
+        assertThat(beyond.value()).isCloseTo(0.05299, within(1e-5));
     }
 
     /** By hand: two diameters of 4.826 mm; a row 5 mm from the edge of the box is in its side of 36 mm. */

@@ -45,7 +45,7 @@ import org.junit.jupiter.api.Test;
  * notice is gone and nothing new stops the box. Rooms and boxes are invented.
  */
 class MendsTest {
-    private static final int RANDOM_BOXES = 40;
+    private static final int RANDOM_BOXES = 26;
 
     private static Project room(double level, Space space) {
         VentPath in =

@@ -279,7 +279,7 @@ class PlacementProofTest {
         int divided = 0;
         int dividedBoards = 0;
         int open = 0;
-        for (int i = 0; i < 4_000; i++) {
+        for (int i = 0; i < 2_500; i++) {
             Solid solid = SolidBuilder.build(boxes.next());
             solid.parts()
                     .forEach(part -> assertThat(OnePiece.whole(part))

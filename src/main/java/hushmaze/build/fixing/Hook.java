@@ -23,6 +23,14 @@ import java.util.stream.DoubleStream;
  * @param above whether two screws may stand one above the other
  */
 public record Hook(double thickness, double diameter, boolean above) {
+    /** Room above the bevel to drop the box in, m. */
+    private static final double PLAY = 0.005;
+
+    /** How far a box is lifted over its place to be hooked in, m. */
+    static double lift(double thickness) {
+        return thickness + PLAY;
+    }
+
     static Hook of(Mounting mounting, boolean above) {
         return new Hook(mounting.cleat(), StudFixing.diameter(mounting.screw()), above);
     }

@@ -27,8 +27,16 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
         /** On the box, its lower edge bevelled: hangs in the wall's. */
         BOX_HOOK,
         /** On the box, keeps its lower part as far from the wall. */
-        SPACER
+        SPACER;
+
+        /** What it is called among others: both bevelled ones are cut alike. */
+        public String timber() {
+            return this == WALL_HOOK || this == BOX_HOOK ? "HOOK" : name();
+        }
     }
+
+    /** Screws that hold timber on the box are no further apart, m; as screws of other joints. */
+    public static final double APART = 0.15;
 
     /**
      * A piece of timber along a row.
@@ -56,8 +64,6 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
             double diameter,
             boolean paired,
             List<Double> screws) {
-        /** Room above the bevel to drop the box in, m. */
-        private static final double PLAY = 0.005;
 
         public Cleat {
             screws = List.copyOf(screws);
@@ -75,7 +81,7 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
 
         /** How far a box is lifted over its place to be hooked in, m. */
         public double lift() {
-            return thickness + PLAY;
+            return Hook.lift(thickness);
         }
 
         /** Where it is to be marked: its screws or its middle, of the batten on the box its upper edge. */
@@ -109,6 +115,16 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
                     new Timbers(lie, mounting).all(Way.of(solid.openingPort().role(), surface)));
         }
         return new Rows(lie.away(), lie.along(), lie.between(), lie.arm(), cleats);
+    }
+
+    private static final double SLACK = 1e-9;
+
+    /** How many screws hold the timber on the box: one at each end and the others between. */
+    public int screwsFromInside() {
+        return cleats.stream()
+                .filter(cleat -> cleat.kind() != Kind.WALL_HOOK)
+                .mapToInt(cleat -> 1 + (int) Math.ceil(cleat.length() / APART - SLACK))
+                .sum();
     }
 
     /** What carries screws, the lowest first. */

@@ -13,6 +13,14 @@ import hushmaze.solid.Solid;
 public final class ScrewLength {
     private ScrewLength() {}
 
+    /** Left of a cleat before the point of a screw that is driven into it from inside, m; common practice, no source. */
+    private static final double COVER = 0.003;
+
+    /** Most length of a screw that holds a cleat on the box from inside, m: its point must not come out at the wall. */
+    public static double mostFromInside(Solid solid, Mounting mounting) {
+        return solid.box().shellThickness() + mounting.cleat() - COVER;
+    }
+
     /** Least length, plaster not counted, m. */
     public static double of(Solid solid, Mounting mounting, Way way) {
         double boards = way.fromInside() ? solid.box().shellThickness() : -StudFixing.recess(mounting.screw());

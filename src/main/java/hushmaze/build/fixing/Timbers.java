@@ -3,6 +3,7 @@ package hushmaze.build.fixing;
 import hushmaze.build.fixing.Rows.Cleat;
 import hushmaze.build.fixing.Rows.Kind;
 import hushmaze.project.Mounting;
+import hushmaze.solid.Cuboid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,13 +29,15 @@ final class Timbers {
 
     /** The lowest first. */
     List<Cleat> all(Way way) {
-        double centre = lie.solid().outer().centre(lie.between());
-        double lower = centre - mounting.rowDistance() / 2;
-        double upper = centre + mounting.rowDistance() / 2;
         if (way != Way.HOOKED) {
+            double centre = lie.solid().outer().centre(lie.between());
+            double half = mounting.rowDistance() / 2;
             return List.of(
-                    around(Kind.CLEAT, length(), lower, screws()), around(Kind.CLEAT, length(), upper, screws()));
+                    around(Kind.CLEAT, length(), centre - half, screws()),
+                    around(Kind.CLEAT, length(), centre + half, screws()));
         }
+        double lower = spacer();
+        double upper = lower + mounting.rowDistance();
         Hook hook = Hook.of(mounting, row.map(StudRow::paired).orElse(false));
         double inner = Math.min(side, length());
         return List.of(
@@ -43,12 +46,24 @@ final class Timbers {
                 piece(Kind.BOX_HOOK, inner, upper + hook.foot(), upper + hook.reach(), upper, List.of()));
     }
 
+    /** Middle of the spacer: along the lower edge of the box, or above the port where that leaves no room below. */
+    private double spacer() {
+        double low = lie.solid().outer().low(lie.between());
+        Cuboid hole = lie.solid().openingPort().hole();
+        boolean room = hole.low(lie.between()) - low >= width();
+        return width() / 2 + (room ? low : hole.high(lie.between()) + PortFrame.LEAST);
+    }
+
+    private double width() {
+        return row.map(StudRow::cleatWidth).orElseGet(() -> StudRow.width(false, diameter));
+    }
+
     private double length() {
         return mounting.cleatLength() == null ? side : mounting.cleatLength();
     }
 
     private Cleat around(Kind kind, double length, double at, List<Double> screws) {
-        double half = row.map(StudRow::cleatWidth).orElseGet(() -> StudRow.width(false, diameter)) / 2;
+        double half = width() / 2;
         return piece(kind, length, at - half, at + half, at, screws);
     }
 

@@ -1,5 +1,6 @@
 package hushmaze.build.fixing;
 
+import hushmaze.project.Brief;
 import hushmaze.project.Opening;
 import hushmaze.solid.Role;
 
@@ -25,6 +26,17 @@ public enum Way {
             case FRONT -> BY_ITS_COVER;
             default -> surface == Opening.Surface.WALL ? HOOKED : OUT_OF_REACH;
         };
+    }
+
+    /**
+     * Height there must be over a box to hang it, m.
+     *
+     * @param face of the box that lies on the surface
+     */
+    public static double lift(Role face, Brief brief) {
+        return brief.onCleats() && of(face, brief.opening().surface()) == HOOKED
+                ? Hook.lift(brief.construction().mounting().cleat())
+                : 0;
     }
 
     /** Whether screws go from inside through the boards of the box. */

@@ -3,6 +3,7 @@ package hushmaze.drawing.page;
 import hushmaze.assess.PathResult;
 import hushmaze.build.fixing.Fixing;
 import hushmaze.build.fixing.PortFrame;
+import hushmaze.build.fixing.Rows;
 import hushmaze.build.fixing.Rows.Cleat;
 import hushmaze.build.fixing.Rows.Kind;
 import hushmaze.build.fixing.ScrewLength;
@@ -109,7 +110,13 @@ final class FixingPages {
 
     private void through(Mounting mounting) {
         Cleat cleat = result.rows().cleats().get(0);
-        add("cleats", job.length(mounting.cleat()), width(cleat), job.length(cleat.length()));
+        add(
+                "cleats",
+                job.length(mounting.cleat()),
+                width(cleat),
+                job.length(cleat.length()),
+                fromInside(mounting),
+                job.length(Rows.APART));
         frame();
         add(brief.opening().surface() == Opening.Surface.CEILING ? "lift.ceiling" : "lift.wall");
         add("screws", screws(mounting, 2));
@@ -124,7 +131,9 @@ final class FixingPages {
                 width(battens.get(Kind.WALL_HOOK)),
                 job.length(battens.get(Kind.WALL_HOOK).length()),
                 job.length(battens.get(Kind.BOX_HOOK).length()),
-                width(battens.get(Kind.SPACER)));
+                width(battens.get(Kind.SPACER)),
+                fromInside(mounting),
+                job.length(Rows.APART));
         frame();
         add("wallBatten", screws(mounting, 1));
         add("hook", job.length(battens.get(Kind.WALL_HOOK).lift()));
@@ -140,6 +149,10 @@ final class FixingPages {
             job.length(ScrewLength.of(
                     result.solid(), mounting, fixing.hanging().orElseThrow().way()))
         };
+    }
+
+    private String fromInside(Mounting mounting) {
+        return job.length(ScrewLength.mostFromInside(result.solid(), mounting));
     }
 
     /** The frame around the port, where a cleat leaves room for one. */

@@ -6,10 +6,6 @@ import hushmaze.build.Quantities;
 import hushmaze.build.SheetLayout;
 import hushmaze.build.SheetPlan;
 import hushmaze.build.Supply;
-import hushmaze.build.fixing.PortFrame;
-import hushmaze.build.fixing.Rows;
-import hushmaze.build.fixing.ScrewLength;
-import hushmaze.build.fixing.Way;
 import hushmaze.build.joint.CollarPlan;
 import hushmaze.build.joint.FastenerList;
 import hushmaze.drawing.Ink;
@@ -19,13 +15,11 @@ import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
 import hushmaze.material.Sheet;
 import hushmaze.project.Fitting;
-import hushmaze.project.Mounting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What to buy and what it weighs. */
@@ -87,7 +81,7 @@ final class ShoppingBlocks {
                     use(counted.use()));
         }
         collars(table);
-        job.result().fixing().hanging().ifPresent(hanging -> hung(table, hanging.way()));
+        job.result().fixing().hanging().ifPresent(hanging -> new HangingRows(job, hanging.way()).addTo(table));
         smallRow(table, "glue", job.figures().glue(q.glue()));
         smallRow(table, "sealant", job.amounts().distance(q.sealant()));
         boolean baffles = !job.result().solid().baffles().isEmpty();
@@ -143,42 +137,6 @@ final class ShoppingBlocks {
                     String.valueOf(plan.screws()),
                     Labels.of("shopping.collar.screws"));
         }
-    }
-
-    /** Screws into the studs, cleats or battens, and the strips of the frame around the port. */
-    private void hung(Table table, Way way) {
-        Mounting mounting = job.result().path().brief().construction().mounting();
-        Rows rows = job.result().rows();
-        table.row(
-                Labels.of("fixing.screw." + mounting.screw()),
-                String.valueOf(rows.screwed().size() * mounting.screwsPerRow()),
-                Labels.of(
-                        "shopping.hung.screws",
-                        job.length(ScrewLength.of(job.result().solid(), mounting, way))));
-        rows.cleats().stream()
-                .collect(Collectors.groupingBy(
-                        cleat -> Math.ceil(cleat.width() * 1e3) / 1e3,
-                        LinkedHashMap::new,
-                        Collectors.summingDouble(Rows.Cleat::length)))
-                .forEach((width, length) -> table.row(
-                        Labels.of("shopping.hung.timber", job.amounts().sizes(mounting.cleat(), width)),
-                        job.amounts().distance(length),
-                        Labels.of(way == Way.HOOKED ? "shopping.hung.battens" : "shopping.hung.cleats")));
-        PortFrame.of(job.result().solid(), rows)
-                .filter(frame -> !frame.strips().isEmpty())
-                .ifPresent(frame -> table.row(
-                        Labels.of(
-                                "shopping.hung.frame",
-                                job.length(frame.thickness()),
-                                job.length(frame.strips().stream()
-                                        .mapToDouble(PortFrame.Strip::width)
-                                        .max()
-                                        .orElseThrow())),
-                        job.amounts()
-                                .distance(frame.strips().stream()
-                                        .mapToDouble(PortFrame.Strip::length)
-                                        .sum()),
-                        Labels.of("shopping.hung.frame.for")));
     }
 
     private static void smallRow(Table table, String key, String amount) {

@@ -44,6 +44,8 @@ class RowsTest {
         assertThat(lower.screws()).hasSize(2);
         assertThat(lower.screws().get(0)).isCloseTo(0.25, within(1e-12));
         assertThat(lower.screws().get(1)).isCloseTo(0.65, within(1e-12));
+        // By hand: two cleats of 900 mm, no more than 150 mm apart: seven each.
+        assertThat(rows.screwsFromInside()).isEqualTo(14);
         // 5.5 diameters of 6.35 mm where no two share a stud
         assertThat(lower.width()).isCloseTo(5.5 * 0.00635, within(1e-12));
     }
