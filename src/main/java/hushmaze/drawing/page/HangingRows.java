@@ -48,7 +48,8 @@ final class HangingRows {
     private void timber(Table table) {
         rows.cleats().stream()
                 .collect(Collectors.groupingBy(
-                        cleat -> List.of(Labels.of("shopping.hung." + cleat.kind().timber()), width(cleat)),
+                        cleat -> List.of(
+                                Labels.of("shopping.hung." + cleat.kind().timber()), width(cleat)),
                         LinkedHashMap::new,
                         Collectors.summingDouble(Rows.Cleat::length)))
                 .forEach((named, length) -> table.row(
