@@ -10,7 +10,6 @@ import hushmaze.drawing.draft.Table;
 import hushmaze.drawing.draft.Table.Column;
 import hushmaze.quantity.LengthFormat;
 import hushmaze.quantity.UnitSystem;
-import hushmaze.solid.Cutout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -105,13 +104,7 @@ final class BoardCheckBlocks {
     }
 
     private String at(BoardCheck.Feature feature, double more) {
-        Cutout c = feature.at(more);
-        return Labels.of(
-                "cutList.cutout",
-                job.bare(c.u1() - c.u0()),
-                job.bare(c.v1() - c.v0()),
-                job.bare(c.u0()),
-                job.bare(c.v0()));
+        return CutListPages.cutout(job, feature.at(more));
     }
 
     private static String few(int thicknesses) {

@@ -111,6 +111,11 @@ final class CutListPages {
     }
 
     private String cutout(Cutout c) {
+        return cutout(job, c);
+    }
+
+    /** Size and place of a cut-out. */
+    static String cutout(Job job, Cutout c) {
         return Labels.of(
                 "cutList.cutout",
                 job.bare(c.u1() - c.u0()),
