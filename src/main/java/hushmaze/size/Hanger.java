@@ -23,9 +23,7 @@ final class Hanger {
     static Optional<Brief> on(Solid solid, Brief brief) {
         Mounting mounting = brief.construction().mounting();
         Opening.Surface surface = brief.opening().surface();
-        boolean computed =
-                mounting != null && surface != Opening.Surface.FLOOR && mounting.intoOrStuds() == Mounting.Into.STUDS;
-        if (!computed || BoxFit.holds(solid, brief)) {
+        if (!brief.onCleats() || BoxFit.holds(solid, brief)) {
             return Optional.of(brief);
         }
         Axis level = BoxFit.level(solid, brief);

@@ -5,7 +5,6 @@ import hushmaze.build.fixing.Way;
 import hushmaze.project.Brief;
 import hushmaze.project.PortFace;
 import hushmaze.solid.Axis;
-import hushmaze.solid.Role;
 
 /**
  * The room there is for a box that lies one way round, in the box's own directions.
@@ -28,21 +27,12 @@ record Place(double x, double y, double z, double openingWidth, double openingHe
         room[away.ordinal()] = brief.space().depth()
                 - brief.standOff(brief.construction().joineryOrPlain().gasket());
         double width = brief.space().width();
-        double height = brief.space().height() - Way.lift(role(face), brief);
+        double height = brief.space().height() - Way.lift(face, brief);
         room[away.u().ordinal()] = turned ? height : width;
         room[away.v().ordinal()] = turned ? width : height;
         double across = brief.opening().width();
         double up = brief.opening().height();
         return new Place(room[0], room[1], room[2], turned ? up : across, turned ? across : up);
-    }
-
-    private static Role role(PortFace face) {
-        return switch (face) {
-            case BACK -> Role.BACK;
-            case FRONT -> Role.FRONT;
-            case END -> Role.NEAR_END;
-            case SIDE -> Role.FIRST_SIDE;
-        };
     }
 
     /** Longest clear length, m. */

@@ -86,7 +86,7 @@ final class FixingWording {
     }
 
     private static String hooked(Fixing fixing) {
-        return fixing.hanging().filter(h -> h.way() == Way.HOOKED).isPresent() ? ".hooked" : "";
+        return fixing.hangs(Way.HOOKED) ? ".hooked" : "";
     }
 
     private String studs(StudRow row, String hooked) {

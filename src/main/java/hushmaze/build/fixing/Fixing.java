@@ -62,6 +62,11 @@ public record Fixing(
         return given ? brief.drive().pressure() : brief.maxPressureDrop();
     }
 
+    /** Whether it hangs in a way. */
+    public boolean hangs(Way way) {
+        return hanging.filter(h -> h.way() == way).isPresent();
+    }
+
     /** Whether more screws in each row are all that is missing, and those find studs for certain as far as is known. */
     public boolean moreScrewsDo() {
         return enough.isPresent()

@@ -78,7 +78,7 @@ public record Hanging(
         if (mounting.intoOrStuds() != Mounting.Into.STUDS) {
             throw new InvalidValue("into", mounting.intoOrStuds().name(), Mounting.Into.STUDS.name(), "");
         }
-        Way way = Way.of(solid.openingPort().role(), surface);
+        Way way = Way.of(solid.openingPort().port().face(), surface);
         return of(way, Lie.of(solid, surface, level), surface == Opening.Surface.CEILING, mounting);
     }
 

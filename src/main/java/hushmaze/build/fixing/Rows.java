@@ -109,10 +109,9 @@ public record Rows(Axis away, Axis along, Axis between, double centre, List<Clea
         Lie lie = Lie.of(solid, surface, level);
         Mounting mounting = brief.construction().mounting();
         List<Cleat> cleats = new ArrayList<>();
-        boolean hangs = surface != Opening.Surface.FLOOR;
-        if (hangs && mounting != null && mounting.intoOrStuds() == Mounting.Into.STUDS) {
-            cleats.addAll(
-                    new Timbers(lie, mounting).all(Way.of(solid.openingPort().role(), surface)));
+        if (brief.onCleats()) {
+            cleats.addAll(new Timbers(lie, mounting)
+                    .all(Way.of(solid.openingPort().port().face(), surface)));
         }
         return new Rows(lie.away(), lie.along(), lie.between(), lie.arm(), cleats);
     }

@@ -2,7 +2,7 @@ package hushmaze.build.fixing;
 
 import hushmaze.project.Brief;
 import hushmaze.project.Opening;
-import hushmaze.solid.Role;
+import hushmaze.project.PortFace;
 
 /** How a box hangs, by where somebody with a drill can get at its screws. */
 public enum Way {
@@ -20,11 +20,11 @@ public enum Way {
      *
      * @param face of the box that lies on the surface
      */
-    public static Way of(Role face, Opening.Surface surface) {
+    public static Way of(PortFace face, Opening.Surface surface) {
         return switch (face) {
             case BACK -> THROUGH;
             case FRONT -> BY_ITS_COVER;
-            default -> surface == Opening.Surface.WALL ? HOOKED : OUT_OF_REACH;
+            case END, SIDE -> surface == Opening.Surface.WALL ? HOOKED : OUT_OF_REACH;
         };
     }
 
@@ -33,7 +33,7 @@ public enum Way {
      *
      * @param face of the box that lies on the surface
      */
-    public static double lift(Role face, Brief brief) {
+    public static double lift(PortFace face, Brief brief) {
         return brief.onCleats() && of(face, brief.opening().surface()) == HOOKED
                 ? Hook.lift(brief.construction().mounting().cleat())
                 : 0;

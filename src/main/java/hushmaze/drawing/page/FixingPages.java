@@ -101,7 +101,7 @@ final class FixingPages {
     private void hang(Mounting mounting) {
         boolean spaced = mounting.studSpacing() != null;
         add(spaced ? "studs.spaced" : "studs", spaced ? job.length(mounting.studSpacing()) : "");
-        if (fixing.hanging().orElseThrow().way() == Way.HOOKED) {
+        if (fixing.hangs(Way.HOOKED)) {
             hook(mounting);
         } else {
             through(mounting);

@@ -93,11 +93,7 @@ final class FixingViews {
     }
 
     private boolean hooked() {
-        return job.result()
-                .fixing()
-                .hanging()
-                .filter(h -> h.way() == Way.HOOKED)
-                .isPresent();
+        return job.result().fixing().hangs(Way.HOOKED);
     }
 
     private List<String> surfaceWords() {

@@ -243,7 +243,11 @@ public final class BoxWalls {
 
     /** Lowest first resonance among the outer panels between baffles and corners, simply supported, Hz. */
     public double firstResonance() {
-        return resonances().values().stream().mapToDouble(f -> f).min().orElseThrow();
+        return lowest().getValue();
+    }
+
+    private Map.Entry<Free, Double> lowest() {
+        return Collections.min(resonances().entrySet(), Map.Entry.comparingByValue());
     }
 
     private Map<Free, Double> resonances() {
@@ -268,19 +272,18 @@ public final class BoxWalls {
      * @param path loss of the path, third octaves, dB
      */
     public Optional<Resonance> resonance(WallRoute route, Spectrum path) {
-        double low = firstResonance();
+        Map.Entry<Free, Double> lowest = lowest();
+        double low = lowest.getValue();
         for (int i = 0; i < BandSet.THIRD_OCTAVE.size(); i++) {
             double upper = BandSet.THIRD_OCTAVE.bands().get(i).upperHz();
             double lower = BandSet.THIRD_OCTAVE.bands().get(i).lowerHz();
             boolean near = upper > low && lower < CLAMPED * low;
             if (near && route.loss().value(i) - RESONANCE_DIP < path.value(i)) {
-                Free face = Collections.min(resonances().entrySet(), Map.Entry.comparingByValue())
-                        .getKey();
                 int dip = i;
                 Spectrum less =
                         Spectrum.of(BandSet.THIRD_OCTAVE, k -> route.loss().value(k) - (k == dip ? RESONANCE_DIP : 0));
-                return Optional.of(
-                        new Resonance(BandSet.THIRD_OCTAVE.bands().get(i), face, new WallRoute(less, route.parts())));
+                return Optional.of(new Resonance(
+                        BandSet.THIRD_OCTAVE.bands().get(i), lowest.getKey(), new WallRoute(less, route.parts())));
             }
         }
         return Optional.empty();

@@ -102,12 +102,12 @@ class HookTest {
     /** From inside only where the cover is towards the room. */
     @Test
     void theWayFollowsTheFaceAtTheSurface() {
-        assertThat(Way.of(Role.BACK, Surface.WALL)).isEqualTo(Way.THROUGH);
-        assertThat(Way.of(Role.BACK, Surface.CEILING)).isEqualTo(Way.THROUGH);
-        assertThat(Way.of(Role.LAST_SIDE, Surface.WALL)).isEqualTo(Way.HOOKED);
-        assertThat(Way.of(Role.NEAR_END, Surface.WALL)).isEqualTo(Way.HOOKED);
-        assertThat(Way.of(Role.NEAR_END, Surface.CEILING)).isEqualTo(Way.OUT_OF_REACH);
-        assertThat(Way.of(Role.FRONT, Surface.WALL)).isEqualTo(Way.BY_ITS_COVER);
+        assertThat(Way.of(PortFace.BACK, Surface.WALL)).isEqualTo(Way.THROUGH);
+        assertThat(Way.of(PortFace.BACK, Surface.CEILING)).isEqualTo(Way.THROUGH);
+        assertThat(Way.of(PortFace.SIDE, Surface.WALL)).isEqualTo(Way.HOOKED);
+        assertThat(Way.of(PortFace.END, Surface.WALL)).isEqualTo(Way.HOOKED);
+        assertThat(Way.of(PortFace.END, Surface.CEILING)).isEqualTo(Way.OUT_OF_REACH);
+        assertThat(Way.of(PortFace.FRONT, Surface.WALL)).isEqualTo(Way.BY_ITS_COVER);
     }
 
     /** Battens never take less room than their screws need, and the most loaded screw never less than an even share. */
